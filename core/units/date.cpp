@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "core/units/date.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include <fmt/format.h>
+
+namespace tussock {
+
+namespace {
+
+std::optional<unsigned> digits(std::string_view text) {
+  unsigned value = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+  return value;
+}
+
+constexpr std::array kMonthNames{"January",   "February", "March",    "April",
+                                 "May",       "June",     "July",     "August",
+                                 "September", "October",  "November", "December"};
+
+}  // namespace
+
+int dayOfYear(MonthDay day) {
+  using namespace std::chrono;
+  constexpr year common{2027};
+  year_month_day date{common, day.month(), day.day()};
+  if (!date.ok()) date = common / February / 28;
+  return static_cast<int>((sys_days{date} - sys_days{common / January / 1}).count());
+}
+
+int weekOf(MonthDay day) {
+  return std::min(dayOfYear(day) / 7, kWeeksInYear - 1);
+}
+
+std::optional<MonthDay> parseMonthDay(std::string_view text) {
+  if (text.size() != 5 || text[2] != '-') return std::nullopt;
+  const auto month = digits(text.substr(0, 2));
+  const auto day = digits(text.substr(3, 2));
+  if (!month || !day) return std::nullopt;
+  const MonthDay result{std::chrono::month{*month}, std::chrono::day{*day}};
+  return result.ok() ? std::optional(result) : std::nullopt;
+}
+
+std::string formatMonthDay(MonthDay day) {
+  return fmt::format("{:02}-{:02}", static_cast<unsigned>(day.month()),
+                     static_cast<unsigned>(day.day()));
+}
+
+std::optional<Date> parseDate(std::string_view text) {
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return std::nullopt;
+  const auto year = digits(text.substr(0, 4));
+  const auto month = digits(text.substr(5, 2));
+  const auto day = digits(text.substr(8, 2));
+  if (!year || !month || !day) return std::nullopt;
+  const Date result{std::chrono::year{static_cast<int>(*year)}, std::chrono::month{*month},
+                    std::chrono::day{*day}};
+  return result.ok() ? std::optional(result) : std::nullopt;
+}
+
+std::string formatDate(Date day) {
+  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()),
+                     static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
+}
+
+std::string readableMonthDay(MonthDay day) {
+  return fmt::format("{} {}", static_cast<unsigned>(day.day()),
+                     kMonthNames[static_cast<unsigned>(day.month()) - 1]);
+}
+
+}  // namespace tussock

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Dates are the standard library's; this file adds the garden's own: days that come every year,
+// and weeks of the year.
+#pragma once
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace tussock {
+
+using Date = std::chrono::year_month_day;
+using MonthDay = std::chrono::month_day;  // a day that comes every year, such as the last frost
+using UtcTime = std::chrono::sys_seconds;
+
+inline constexpr int kWeeksInYear = 52;  // the year's last one or two days belong to week 51
+
+// Day of a common (365-day) year, 0 for 1 January; 29 February counts as 28 February.
+[[nodiscard]] int dayOfYear(MonthDay day);
+// Week 0 holds 1 to 7 January; never above 51.
+[[nodiscard]] int weekOf(MonthDay day);
+
+// "04-20"; nothing when it is no day of a leap year.
+[[nodiscard]] std::optional<MonthDay> parseMonthDay(std::string_view text);
+[[nodiscard]] std::string formatMonthDay(MonthDay day);  // "04-20"
+// "2027-04-14"; nothing when it is no day of the calendar.
+[[nodiscard]] std::optional<Date> parseDate(std::string_view text);
+[[nodiscard]] std::string formatDate(Date day);            // "2027-04-14"
+[[nodiscard]] std::string readableMonthDay(MonthDay day);  // "20 April"
+
+}  // namespace tussock
