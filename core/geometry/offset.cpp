@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+#include "core/geometry/boost_adapt.h"
+#include "core/geometry/overlay.h"
+
+namespace tussock {
+
+using namespace boosted;
+
+namespace {
+
+constexpr int kCircleSides = 32;
+
+BoostMultiPolygon buffered(const auto& shape, double metres) {
+  BoostMultiPolygon result;
+  bg::buffer(shape, result, bg::strategy::buffer::distance_symmetric<double>(metres),
+             bg::strategy::buffer::side_straight(), bg::strategy::buffer::join_round(kCircleSides),
+             bg::strategy::buffer::end_round(kCircleSides),
+             bg::strategy::buffer::point_circle(kCircleSides));
+  return result;
+}
+
+}  // namespace
+
+std::vector<Polygon> inset(const Polygon& polygon, Length by) {
+  if (by <= Length()) return {polygon};
+  return fromBoost(buffered(toBoost(polygon), -by.metres()));
+}
+
+std::vector<Polygon> outset(const Polygon& polygon, Length by) {
+  if (by <= Length()) return {polygon};
+  return fromBoost(buffered(toBoost(polygon), by.metres()));
+}
+
+std::vector<Polygon> strip(const Polyline& line, Length width) {
+  BoostLine boostLine;
+  for (const Point p : line) boostLine.push_back({p.x, p.y});
+  BoostMultiPolygon result;
+  bg::buffer(boostLine, result,
+             bg::strategy::buffer::distance_symmetric<double>(width.metres() / 2.0),
+             bg::strategy::buffer::side_straight(), bg::strategy::buffer::join_miter(3.0),
+             bg::strategy::buffer::end_flat(), bg::strategy::buffer::point_circle(kCircleSides));
+  return fromBoost(result);
+}
+
+// Growing by half the bridge and shrinking again joins discs that lie within it (morphological
+// closing).
+std::vector<Polygon> wrapAround(const std::vector<Point>& points, Length radius, Length bridge) {
+  bg::model::multi_point<BoostPoint> centres;
+  for (const Point p : points) centres.push_back({p.x, p.y});
+  const double half = bridge.metres() / 2.0;
+  const BoostMultiPolygon grown = buffered(centres, radius.metres() + half);
+  return fromBoost(half > 0.0 ? buffered(grown, -half) : grown);
+}
+
+Ring convexHull(const std::vector<Point>& points) {
+  bg::model::multi_point<BoostPoint> cloud;
+  for (const Point p : points) cloud.push_back({p.x, p.y});
+  BoostPolygon hull;
+  bg::convex_hull(cloud, hull);
+  return fromBoost(hull).outer;
+}
+
+}  // namespace tussock
