@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#include "core/model/settings.h"
+
+namespace tussock {
+
+GrowingSeason growingSeason(const Settings& settings) {
+  using namespace std::chrono;
+  if (settings.lastFrost && settings.firstFrost)
+    return {*settings.lastFrost, *settings.firstFrost, false};
+  const bool southern = settings.latitude < Angle();
+  return southern ? GrowingSeason{October / 1, April / 30, true}
+                  : GrowingSeason{April / 1, October / 31, true};
+}
+
+}  // namespace tussock

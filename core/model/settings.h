@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+// What is true of the whole yard, and the findings that someone has accepted.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/model/id.h"
+#include "core/model/names.h"
+#include "core/units/date.h"
+#include "core/units/measure_text.h"
+
+namespace tussock {
+
+template <>
+struct EnumWords<UnitSystem> {
+  static constexpr WordTable<UnitSystem, 2> values{
+      {{UnitSystem::FeetInches, "feet"}, {UnitSystem::Metres, "metres"}}};
+};
+
+// A threshold that this yard sets otherwise than the default of the checks.
+struct ThresholdOverride {
+  std::string threshold;
+  double value = 0.0;
+
+  bool operator==(const ThresholdOverride&) const = default;
+};
+
+struct Settings {
+  Id<Settings> id{1};  // there is one
+  std::string name = "New yard";
+  Angle latitude;                // north positive
+  Angle longitude;               // east positive
+  std::string timeZone = "UTC";  // IANA name
+  std::string state;             // two letters, or empty
+  std::string hardinessZone;     // such as 6b, or empty
+  std::optional<MonthDay> lastFrost;
+  std::optional<MonthDay> firstFrost;
+  Angle slope;                                // of the ground, 0 level
+  Angle aspect;                               // azimuth the slope faces
+  UnitSystem units = UnitSystem::FeetInches;  // as shown; metres are kept
+  std::string sunProfile = "usual";           // which table of sun classes
+  std::vector<ThresholdOverride> thresholds;
+  std::string notes;
+  std::string foreign;
+
+  bool operator==(const Settings&) const = default;
+};
+
+struct GrowingSeason {
+  MonthDay first;
+  MonthDay last;
+  bool assumed = false;  // frost dates not known: 1 April to 31 October, or half a year later
+
+  bool operator==(const GrowingSeason&) const = default;
+};
+[[nodiscard]] GrowingSeason growingSeason(const Settings& settings);
+
+// A finding someone has looked at and lets stand, with the reason.
+struct Acceptance {
+  Id<Acceptance> id;
+  std::string findingKey;
+  std::string reason;
+
+  bool operator==(const Acceptance&) const = default;
+};
+
+}  // namespace tussock
