@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// The plant facts: read once, then only asked.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/species.h"
+
+namespace tussock {
+
+// One thing wrong with a plant table: where, what was found, what was expected.
+struct CatalogueError {
+  std::string file;
+  std::size_t line = 0;
+  std::string column;
+  std::string value;
+  std::string expected;
+
+  [[nodiscard]] std::string text() const;  // "plants.csv, line 12, spacing_cm: '-3' is not ..."
+};
+
+// Cheap to copy: the species are shared.
+class Catalogue {
+ public:
+  Catalogue();
+  explicit Catalogue(std::vector<Species> species);
+
+  [[nodiscard]] const std::vector<Species>& species() const { return *species_; }
+  [[nodiscard]] const Species* find(std::string_view botanicalName) const;
+  // Answers as one types: every word must occur in botanical or common name, family, colour,
+  // habit, or be tall/low, dry/moist/wet, sun/part/shade, spring/summer/fall. Best first.
+  [[nodiscard]] std::vector<const Species*> search(std::string_view words) const;
+
+ private:
+  std::shared_ptr<const std::vector<Species>> species_;
+};
+
+struct CatalogueReading {
+  Catalogue catalogue;
+  std::vector<CatalogueError> errors;  // rows with errors are left out; the rest is kept
+};
+// `csv` is the text of the table (RFC 4180, UTF-8); `fileName` is for messages.
+[[nodiscard]] CatalogueReading readCatalogue(std::string_view csv, std::string_view fileName);
+// The catalogue that comes with the program, read from the resources folder.
+[[nodiscard]] CatalogueReading readShippedCatalogue();
+
+}  // namespace tussock
