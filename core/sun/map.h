@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+// Hours of direct sun over the yard, as a grid of cells.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+#include "core/model/yard.h"
+
+namespace tussock {
+
+struct SunMapRequest {
+  Box area;
+  Length cell = Length::centimetres(25);
+  int stepMinutes = 10;
+  // One day, or the growing season of the yard when absent.
+  std::optional<Date> day;
+  int year = 2026;  // for the season
+};
+
+struct SunHours {
+  double beforeNoon = 0.0;
+  double afterNoon = 0.0;
+  [[nodiscard]] double total() const { return beforeNoon + afterNoon; }
+};
+
+class SunMap {
+ public:
+  SunMap() = default;
+  SunMap(Box area, Length cell, int columns, int rows);
+
+  [[nodiscard]] bool empty() const { return columns_ == 0; }
+  [[nodiscard]] int columns() const { return columns_; }
+  [[nodiscard]] int rows() const { return rows_; }
+  [[nodiscard]] Length cell() const { return cell_; }
+  [[nodiscard]] const Box& area() const { return area_; }
+  [[nodiscard]] Point centreOf(int column, int row) const;  // row 0 is the southernmost
+  [[nodiscard]] SunHours at(int column, int row) const;
+  void set(int column, int row, SunHours hours);
+  [[nodiscard]] bool underBuilding(int column, int row) const;
+  void setUnderBuilding(int column, int row);
+  // Mean hours a day at a point; nothing outside the map.
+  [[nodiscard]] std::optional<SunHours> hoursAt(Point p) const;
+  // Mean over the cells whose centre lies in the polygon; nothing when there are none.
+  [[nodiscard]] std::optional<double> meanHours(const Polygon& polygon) const;
+
+ private:
+  [[nodiscard]] std::size_t index(int column, int row) const;
+  Box area_;
+  Length cell_;
+  int columns_ = 0, rows_ = 0;
+  std::vector<float> before_, after_;
+  std::vector<char> covered_;
+};
+
+using Progress = std::function<void(double share)>;  // 0 to 1, called from the working thread
+
+// Throws std::invalid_argument, saying what to do, when the grid would need more than 256 MB.
+// Returns nothing when stopped.
+[[nodiscard]] std::optional<SunMap> computeSunMap(const Yard& yard, const SunMapRequest& request,
+                                                  std::stop_token stop = {},
+                                                  const Progress& progress = {});
+// The map the checks, the window and the sheets share: growing season, over the beds, 0.25 m.
+[[nodiscard]] SunMapRequest seasonRequest(const Yard& yard);
+// True when both yards give the same sun map.
+[[nodiscard]] bool sameSun(const Yard& a, const Yard& b);
+
+}  // namespace tussock

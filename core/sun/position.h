@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// Where the sun stands. Topocentric, airless, within 0.03 degrees from 1950 to 2050.
+#pragma once
+
+#include <optional>
+
+#include "core/units/date.h"
+#include "core/units/length.h"
+
+namespace tussock {
+
+struct SunPosition {
+  Angle azimuth;   // clockwise from true north
+  Angle altitude;  // true (no refraction), of the sun's centre
+};
+[[nodiscard]] SunPosition sunPosition(UtcTime time, Angle latitude, Angle longitude);
+[[nodiscard]] Angle solarDeclination(UtcTime time);
+// Apparent minus mean solar time, in minutes.
+[[nodiscard]] double equationOfTime(UtcTime time);
+
+struct Daylight {
+  std::optional<UtcTime> sunrise, sunset;  // absent in midnight sun and polar night
+  UtcTime transit;
+  double hours = 0.0;  // 24 in midnight sun, 0 in polar night
+};
+// By the -0.833 degree convention, for the solar day whose transit is nearest local noon of `day`.
+[[nodiscard]] Daylight daylight(Date day, Angle latitude, Angle longitude);
+
+}  // namespace tussock
