@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// Edits of drifts as change sets. Each plants what fits and says so through `fitted`.
+#pragma once
+
+#include <string>
+
+#include "core/catalog/catalogue.h"
+#include "core/edit/change.h"
+#include "core/planting/grow.h"
+
+namespace tussock {
+
+struct DriftEdit {
+  ChangeSet edit;  // empty when nothing could be placed
+  Id<Drift> drift;
+  int asked = 0;
+  int fitted = 0;
+};
+
+// Plants a new drift of the species at its usual spacing and layer; takes a plan code if needed.
+[[nodiscard]] DriftEdit plantDrift(const Yard& yard, const Species& species,
+                                   const GrowRequest& request, IdSource& ids,
+                                   StockSize size = StockSize::Plug);
+// Moves every plant by the step and keeps the shape; into another bed when its middle lands there.
+// Never refused: what it breaks becomes a finding.
+[[nodiscard]] DriftEdit moveDrift(const Yard& yard, Id<Drift> drift, Point step);
+// Grows or shrinks to `count`: ids that stay are kept, the plants nearest the middle stay.
+[[nodiscard]] DriftEdit resizeDrift(const Yard& yard, Id<Drift> drift, int count, IdSource& ids);
+// Turns the plants about the drift's middle, as drawn by hand.
+[[nodiscard]] DriftEdit turnDrift(const Yard& yard, Id<Drift> drift, Angle turn);
+// Finds places that obey the rules for the drift where it stands, ids kept.
+[[nodiscard]] DriftEdit regrowDrift(const Yard& yard, Id<Drift> drift, IdSource& ids);
+[[nodiscard]] DriftEdit nudgePlant(const Yard& yard, Id<Drift> drift, Id<Plant> plant, Point to);
+
+[[nodiscard]] Point middleOf(const Drift& drift);
+// The soft outline drawn around a drift.
+[[nodiscard]] std::vector<Polygon> outlineOf(const Drift& drift);
+[[nodiscard]] std::string codeOf(const Yard& yard, std::string_view species);  // empty if none yet
+
+}  // namespace tussock

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+// Growing one drift: where its plants go.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/edit/change.h"
+#include "core/model/yard.h"
+
+namespace tussock {
+
+inline constexpr double kLooseSpacing = 0.85;  // of the mean spacing, the loose staggered way
+inline constexpr Length kBetweenLayers = Length::centimetres(12);  // a trowel's width
+inline constexpr double kTouch = 1.3;  // of the mean spacing: nearer drifts touch
+
+struct GrowRequest {
+  Id<Bed> bed;
+  Layer layer = Layer::Main;
+  Length spacing;
+  int count = 7;                       // odd; an even one is taken as the odd below it
+  Point at;                            // where the drift is dropped
+  std::optional<Angle> axis;           // anticlockwise from east; from the viewing side when absent
+  double stretch = 3.0;                // length over width asked for
+  std::optional<Id<Drift>> inPlaceOf;  // this drift's own plants are no obstacle
+};
+
+struct Growth {
+  std::vector<Point> places;  // in one piece, an odd number or none
+  int asked = 0;
+  Angle axis;
+  [[nodiscard]] bool complete() const { return static_cast<int>(places.size()) == asked; }
+};
+
+// Obeys the placement rules always: inside by the set-back, clear of paving, trunks, buildings,
+// stepping places and other plants, in one piece, odd.
+[[nodiscard]] Growth growDrift(const Yard& yard, const GrowRequest& request);
+
+// The counts a drift steps through: 1, 3, 5, 7, ...
+[[nodiscard]] int nextCount(int count);
+[[nodiscard]] int previousCount(int count);
+
+// The bed under a point, if any; of overlapping ones the smallest.
+[[nodiscard]] const Bed* bedAt(const Yard& yard, Point p);
+// Axis for a bed that people look at from its viewing side: 30 degrees to that side.
+[[nodiscard]] Angle usualAxis(const Bed& bed);
+
+}  // namespace tussock
