@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+// The open yard: the only writer of its file, and the background work on it. Everyone else listens.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <QImage>
+#include <QObject>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+#include "core/checks/finding.h"
+#include "core/edit/change.h"
+#include "core/store/yard_file.h"
+#include "core/sun/map.h"
+
+namespace tussock {
+
+class Document : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Document(Catalogue facts, QObject* parent = nullptr);
+  ~Document() override;
+
+  // Both throw StoreError and leave the document as it was.
+  void open(const QString& path);
+  void create(const QString& path, const Yard& yard);
+  void close();
+
+  [[nodiscard]] bool isOpen() const;
+  [[nodiscard]] bool isReadOnly() const;
+  [[nodiscard]] QString path() const;
+  [[nodiscard]] const Yard& yard() const;  // an empty yard when none is open
+  [[nodiscard]] const Catalogue& facts() const;
+  [[nodiscard]] IdSource& ids();
+
+  // True once the edit is on disk. False when it could not be written: editFailed says why, and the
+  // yard shown is that of the file.
+  bool commit(const ChangeSet& edit);
+  void undo();
+  void redo();
+  [[nodiscard]] std::optional<QString> undoLabel() const;
+  [[nodiscard]] std::optional<QString> redoLabel() const;
+
+  // Bytes of a picture; gives the content hash to name in a Photo.
+  std::string keepPicture(const QByteArray& bytes);
+  // Decoded with its orientation applied, cached; null when it cannot be read.
+  [[nodiscard]] QImage picture(const std::string& hash) const;
+
+  // What is selected; not part of the file.
+  [[nodiscard]] const std::vector<ObjectRef>& selection() const;
+  void select(std::vector<ObjectRef> refs);
+
+  // Results of the background work for the yard as it was a moment ago; null until there are any.
+  [[nodiscard]] std::shared_ptr<const SunMap> sunMap() const;
+  [[nodiscard]] std::shared_ptr<const std::vector<Finding>> findings() const;
+  [[nodiscard]] bool analysing() const;
+  // Blocks until the background work has caught up; for tests, scripts and printing.
+  void waitForAnalysis();
+
+ signals:
+  void opened();                                 // another yard, or none: take in everything
+  void changed(const tussock::ChangeSet& edit);  // after commit, undo, redo
+  void selectionChanged();
+  void editFailed(const QString& message);
+  void sunMapChanged();
+  void findingsChanged();
+  void sunProgress(double share);  // 0 to 1
+  void saved(const QDateTime& at);
+
+ private:
+  struct State;
+  std::unique_ptr<State> state_;
+};
+
+}  // namespace tussock

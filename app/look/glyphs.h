@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// The small drawn symbol of a species, in plan, for canvas, cards and paper alike.
+#pragma once
+
+#include <optional>
+#include <QColor>
+#include <QPainter>
+#include <QPixmap>
+
+#include "core/catalog/species.h"
+
+namespace tussock {
+
+struct GlyphLook {
+  Habit habit = Habit::Forb;
+  FlowerForm form = FlowerForm::None;
+  QColor flower;
+  QColor foliage;
+  bool inFlower = true;
+  bool existing = false;  // dot instead of cross-hair
+};
+
+[[nodiscard]] GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark);
+
+// Draws the symbol of the given radius about `centre`, in the painter's units.
+void paintGlyph(QPainter& painter, QPointF centre, double radius, const GlyphLook& look);
+// The same as a cached picture of 2 x radius pixels, for drawing thousands. Main thread only.
+[[nodiscard]] const QPixmap& glyphSprite(const GlyphLook& look, int radiusPixels, double dpr);
+
+}  // namespace tussock
