@@ -21,46 +21,65 @@ constexpr std::array<std::string_view, 16> kWords{
     "west",  "west-north-west",  "north-west", "north-north-west"};
 constexpr double kDegreesPerPoint = 22.5;
 
+constexpr std::string_view kRadians = "rad";
+
+std::optional<double> parseNumber(std::string_view text) {
+  double number = 0.0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+  if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+  return number;
+}
+
 std::optional<Angle> parseSide(std::string_view token) {
   for (std::size_t i = 0; i < kPoints.size(); ++i)
     if (kPoints[i] == token) return Angle::degrees(kDegreesPerPoint * static_cast<double>(i));
-  double degrees = 0.0;
-  const auto [end, error] = std::from_chars(token.data(), token.data() + token.size(), degrees);
-  if (error != std::errc{} || end != token.data() + token.size()) return std::nullopt;
-  if (!(degrees >= 0.0 && degrees < 360.0)) return std::nullopt;
-  return Angle::degrees(degrees);
+  const bool radians = token.ends_with(kRadians);
+  if (radians) token.remove_suffix(kRadians.size());
+  const auto number = parseNumber(token);
+  if (!number || !std::isfinite(*number)) return std::nullopt;
+  if (radians) return Angle::radians(*number);
+  if (!(*number >= 0.0 && *number < 360.0)) return std::nullopt;
+  return Angle::degrees(*number);
 }
 
 std::size_t nearestPoint(Angle side) {
   return static_cast<std::size_t>(std::lround(side.degrees() / kDegreesPerPoint)) % kPoints.size();
 }
 
+// Not every angle is some number of degrees exactly; those are given in radians, so that what was
+// written reads back the same.
 std::string formatSide(Angle side) {
-  const std::size_t i = nearestPoint(side);
-  if (Angle::degrees(kDegreesPerPoint * static_cast<double>(i)) == side)
-    return std::string(kPoints[i]);
-  return fmt::format("{}", side.degrees());
+  std::string radians = fmt::format("{}{}", side.radians(), kRadians);
+  if (!(side.degrees() >= 0.0 && side.degrees() < 360.0)) return radians;
+  for (std::string text :
+       {std::string(kPoints[nearestPoint(side)]), fmt::format("{:.12g}", side.degrees()),
+        fmt::format("{}", side.degrees())})
+    if (parseSide(text) == side) return text;
+  return radians;
 }
 
 }  // namespace
 
 std::optional<Viewing> parseViewing(std::string_view text) {
   Viewing result;
-  if (text == "all") result.allRound = true;
-  if (text.empty() || text == "all") return result;
+  if (text.empty()) return result;
   while (true) {
     const std::size_t end = text.find(';');
-    const auto side = parseSide(text.substr(0, end));
-    if (!side) return std::nullopt;
-    result.from.push_back(*side);
+    const std::string_view token = text.substr(0, end);
+    if (token == "all") {
+      result.allRound = true;
+    } else if (const auto side = parseSide(token)) {
+      result.from.push_back(*side);
+    } else {
+      return std::nullopt;
+    }
     if (end == std::string_view::npos) return result;
     text.remove_prefix(end + 1);
   }
 }
 
 std::string formatViewing(const Viewing& viewing) {
-  if (viewing.allRound) return "all";
-  std::string out;
+  std::string out = viewing.allRound ? "all" : "";
   for (const Angle side : viewing.from) out += (out.empty() ? "" : ";") + formatSide(side);
   return out;
 }

@@ -19,8 +19,10 @@ struct Viewing {
   [[nodiscard]] bool known() const { return allRound || !from.empty(); }
 };
 
-// "all", "", or compass points and degrees joined by ';': "S;SSW;200". Nothing when misspelt.
+// "", or "all", compass points, degrees and radians joined by ';': "S;SSW;200;1.5rad". Nothing when
+// misspelt.
 [[nodiscard]] std::optional<Viewing> parseViewing(std::string_view text);
+// Reads back to the same viewing.
 [[nodiscard]] std::string formatViewing(const Viewing& viewing);
 // "all round", "the south", "the south and the east"; empty when not known.
 [[nodiscard]] std::string describeViewing(const Viewing& viewing);
