@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "core/exchange/field_json.h"
+
+#include <fmt/format.h>
+
+namespace tussock {
+
+namespace {
+
+const Json& arrayOf(const Json& json, std::size_t size) {
+  if (!json.is_array() || json.size() != size)
+    throw FormatError(fmt::format("expected an array of {}", size));
+  return json;
+}
+
+const Json& listOf(const Json& json) {
+  if (!json.is_array()) throw FormatError("expected an array");
+  return json;
+}
+
+// The members of a list entry; both must be there and nothing else.
+const Json& member(const Json& entry, const char* name) {
+  if (!entry.is_object() || entry.size() != 2 || !entry.contains(name))
+    throw FormatError(
+        fmt::format("expected list entries with two members, \"{}\" one of them", name));
+  return entry.at(name);
+}
+
+}  // namespace
+
+Json toJson(Point field) {
+  return Json::array({toJson(field.x), toJson(field.y)});
+}
+
+Json toJson(const std::vector<Plant>& field) {
+  Json list = Json::array();
+  for (const Plant& plant : field)
+    list.push_back(Json::array({toJson(plant.id), toJson(plant.at.x), toJson(plant.at.y)}));
+  return list;
+}
+
+Json toJson(const std::vector<ListedSpecies>& field) {
+  Json list = Json::array();
+  for (const ListedSpecies& entry : field)
+    list.push_back(Json{{"species", entry.species}, {"share", toJson(entry.share)}});
+  return list;
+}
+
+Json toJson(const std::vector<ThresholdOverride>& field) {
+  Json list = Json::array();
+  for (const ThresholdOverride& entry : field)
+    list.push_back(Json{{"threshold", entry.threshold}, {"value", toJson(entry.value)}});
+  return list;
+}
+
+double numberFromJson(const Json& json) {
+  if (!json.is_number()) throw FormatError("expected a number");
+  const auto number = json.get<double>();
+  if (!std::isfinite(number)) throw FormatError("the number is not finite");
+  return number;
+}
+
+std::int64_t wholeFromJson(const Json& json) {
+  if (!json.is_number_integer()) throw FormatError("expected a whole number");
+  if (json.is_number_unsigned() && !std::in_range<std::int64_t>(json.get<std::uint64_t>()))
+    throw FormatError("the whole number is out of range");
+  return json.get<std::int64_t>();
+}
+
+const std::string& textFromJson(const Json& json) {
+  if (!json.is_string()) throw FormatError("expected text");
+  return json.get_ref<const std::string&>();
+}
+
+void fromJson(const Json& json, bool& field) {
+  if (!json.is_boolean()) throw FormatError("expected true or false");
+  field = json.get<bool>();
+}
+
+void fromJson(const Json& json, Point& field) {
+  const Json& pair = arrayOf(json, 2);
+  field = {numberFromJson(pair[0]), numberFromJson(pair[1])};
+}
+
+void fromJson(const Json& json, std::vector<Plant>& field) {
+  field.clear();
+  field.reserve(listOf(json).size());
+  for (const Json& entry : json) {
+    Plant plant;
+    fromJson(arrayOf(entry, 3)[0], plant.id);
+    plant.at = {numberFromJson(entry[1]), numberFromJson(entry[2])};
+    field.push_back(plant);
+  }
+}
+
+void fromJson(const Json& json, std::vector<ListedSpecies>& field) {
+  field.clear();
+  for (const Json& entry : listOf(json))
+    field.push_back(
+        {textFromJson(member(entry, "species")), numberFromJson(member(entry, "share"))});
+}
+
+void fromJson(const Json& json, std::vector<ThresholdOverride>& field) {
+  field.clear();
+  for (const Json& entry : listOf(json))
+    field.push_back(
+        {textFromJson(member(entry, "threshold")), numberFromJson(member(entry, "value"))});
+}
+
+std::string jsonText(const Json& json) {
+  try {
+    return json.dump();
+  } catch (const Json::type_error&) {
+    throw FormatError("A text is not UTF-8.");
+  }
+}
+
+Json parseJson(std::string_view text) {
+  try {
+    return Json::parse(text);
+  } catch (const Json::exception& error) {
+    throw FormatError(fmt::format("Not JSON: {}", error.what()));
+  }
+}
+
+}  // namespace tussock

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/sha256.h"
+
+#include <gtest/gtest.h>
+
+namespace tussock {
+namespace {
+
+// Example values of FIPS 180-4, as NIST's "Secure Hash Standard: examples with intermediate values"
+// gives them.
+TEST(Sha256, AgreesWithTheStandardsExamples) {
+  EXPECT_EQ(sha256("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  EXPECT_EQ(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"),
+            "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
+  EXPECT_EQ(sha256(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+}
+
+}  // namespace
+}  // namespace tussock
