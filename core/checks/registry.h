@@ -5,6 +5,7 @@
 #include <optional>
 #include <span>
 #include <stop_token>
+#include <string_view>
 #include <vector>
 
 #include "core/catalog/catalogue.h"
@@ -20,13 +21,21 @@ struct CheckInput {
   const SunMap* sun = nullptr;
 };
 
+struct Survey;
+struct SurveyedBed;
+
+// A check may have a part that looks at one bed and nothing but it, the obstacles and the settings
+// (so that its findings can be kept while those stay the same), and a part for the whole yard.
 struct CheckEntry {
   CheckId id;
   std::string_view title;  // "Spacing between plants"
-  std::vector<Finding> (*run)(const CheckInput&);
+  std::vector<Finding> (*ofBed)(const Survey&, const SurveyedBed&) = nullptr;
+  std::vector<Finding> (*ofYard)(const Survey&) = nullptr;
 };
 [[nodiscard]] std::span<const CheckEntry> allChecks();
 
+// One check alone, in no particular order.
+[[nodiscard]] std::vector<Finding> runCheck(CheckId id, const CheckInput& input);
 // Every check, alerts first, then by key. Nothing when stopped.
 [[nodiscard]] std::optional<std::vector<Finding>> runChecks(const CheckInput& input,
                                                             std::stop_token stop = {});
