@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+#include "core/checks/bloom_gap.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "core/checks/checks.h"
+
+namespace tussock {
+
+namespace {
+
+using Flowering = std::unordered_map<const Species*, WeekSet>;  // each species that shows flowers
+
+struct BedBloom {
+  const SurveyedBed* bed = nullptr;
+  Flowering flowering;
+  [[nodiscard]] WeekSet weeks() const {
+    WeekSet all = 0;
+    for (const auto& [species, weeks] : flowering) all |= weeks;
+    return all;
+  }
+};
+
+// Adds the bed's species to the yard's, so that each is looked up once.
+BedBloom bloomOf(const SurveyedBed& bed, Flowering& yard) {
+  BedBloom result{&bed, {}};
+  for (const SurveyedDrift& drift : bed.drifts) {
+    if (drift.species == nullptr || !showsFlowers(*drift.species)) continue;
+    const auto [at, isNew] = yard.try_emplace(drift.species, 0);
+    if (isNew) at->second = weeksInFlower(*drift.species);
+    result.flowering.insert(*at);
+  }
+  return result;
+}
+
+struct Limits {
+  int longestGap = 1;  // weeks
+  std::vector<int> season;
+};
+
+// Runs of weeks without flowers that are longer than the limit, as places in the season.
+std::vector<WeekRange> gapsIn(WeekSet inFlower, const Limits& limits) {
+  std::vector<WeekRange> gaps;
+  const int weeks = static_cast<int>(limits.season.size());
+  for (int from = 0, to = 0; from < weeks; from = to + 1) {
+    auto bare = [&](int i) {
+      return i < weeks && (inFlower >> limits.season[static_cast<std::size_t>(i)] & 1U) == 0;
+    };
+    for (to = from; bare(to); ++to) continue;
+    if (to - from > limits.longestGap)
+      gaps.push_back({limits.season[static_cast<std::size_t>(from)],
+                      limits.season[static_cast<std::size_t>(to - 1)]});
+  }
+  return gaps;
+}
+
+int lengthOf(WeekRange range) {
+  return (range.last - range.first + kWeeksInYear) % kWeeksInYear + 1;
+}
+
+WeekSet weeksOf(WeekRange range) {
+  WeekSet weeks = 0;
+  for (int i = 0; i < lengthOf(range); ++i)
+    weeks |= WeekSet{1} << ((range.first + i) % kWeeksInYear);
+  return weeks;
+}
+
+Finding gapFinding(WeekRange gap, const Limits& limits) {
+  Finding finding;
+  finding.check = CheckId::BloomGap;
+  finding.severity = Severity::Caution;
+  finding.measured = lengthOf(gap);
+  finding.required = limits.longestGap;
+  finding.unit = Quantity::Weeks;
+  finding.thresholdId = "bloom_gap_weeks";
+  finding.about = formatWeeks(gap);
+  return finding;
+}
+
+Finding gapFindingIn(const Bed& bed, WeekRange gap, const Limits& limits) {
+  Finding finding = gapFinding(gap, limits);
+  finding.severity = Severity::Hint;
+  finding.subjects = {refTo(bed.id)};
+  finding.place = {bed.outline};
+  return finding;
+}
+
+void checkThirds(const Survey& survey, const Flowering& yard, const Limits& limits,
+                 std::vector<Finding>& findings) {
+  const double asked = survey.limit("bloom_per_third");
+  for (const auto& [third, word] : EnumWords<SeasonThird>::values) {
+    const WeekSet weeks = weeksOf(third, limits.season);
+    const auto count = std::count_if(
+        yard.begin(), yard.end(), [&](const auto& entry) { return (entry.second & weeks) != 0; });
+    if (static_cast<double>(count) >= asked) continue;
+    Finding finding;
+    finding.check = CheckId::BloomGap;
+    finding.severity = Severity::Hint;
+    finding.measured = static_cast<double>(count);
+    finding.required = asked;
+    finding.unit = Quantity::Count;
+    finding.thresholdId = "bloom_per_third";
+    finding.about = word;
+    findings.push_back(std::move(finding));
+  }
+}
+
+// A bed's gap is told only where the yard as a whole has none, and only of a bed with enough
+// species to be meant to flower throughout.
+void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet told,
+               const Limits& limits, std::vector<Finding>& findings) {
+  const double enough = survey.limit("bloom_bed_species");
+  for (const BedBloom& bloom : beds) {
+    if (bloom.flowering.empty() || static_cast<double>(bloom.flowering.size()) < enough) continue;
+    for (const WeekRange gap : gapsIn(bloom.weeks() | told, limits))
+      findings.push_back(gapFindingIn(*bloom.bed->bed, gap, limits));
+  }
+}
+
+}  // namespace
+
+bool showsFlowers(const Species& species) {
+  return species.habit != Habit::Grass && species.habit != Habit::Sedge &&
+         species.bloomFirstMonth.has_value();
+}
+
+WeekSet weeksInFlower(const Species& species) {
+  WeekSet weeks = 0;
+  for (int week = 0; week < kWeeksInYear; ++week)
+    if (species.bloomsInWeek(week)) weeks |= WeekSet{1} << week;
+  return weeks;
+}
+
+std::vector<int> seasonWeeks(const Settings& settings) {
+  const GrowingSeason season = growingSeason(settings);
+  std::vector<int> weeks;
+  const int last = weekOf(season.last);
+  for (int week = weekOf(season.first);; week = (week + 1) % kWeeksInYear) {
+    weeks.push_back(week);
+    if (week == last) return weeks;
+  }
+}
+
+WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
+  const std::size_t part = static_cast<std::size_t>(third);
+  WeekSet weeks = 0;
+  for (std::size_t i = part * season.size() / 3; i < (part + 1) * season.size() / 3; ++i)
+    weeks |= WeekSet{1} << season[i];
+  return weeks;
+}
+
+std::vector<Finding> checkBloomGap(const Survey& survey) {
+  Flowering yard;
+  std::vector<BedBloom> beds;
+  for (const SurveyedBed& bed : survey.beds) beds.push_back(bloomOf(bed, yard));
+  if (yard.empty()) return {};
+  const Limits limits{static_cast<int>(survey.limit("bloom_gap_weeks")),
+                      seasonWeeks(survey.yard.settings)};
+  WeekSet inFlower = 0, told = 0;
+  for (const auto& [species, weeks] : yard) inFlower |= weeks;
+  std::vector<Finding> findings;
+  for (const WeekRange gap : gapsIn(inFlower, limits)) {
+    findings.push_back(gapFinding(gap, limits));
+    told |= weeksOf(gap);
+  }
+  checkThirds(survey, yard, limits, findings);
+  checkBeds(survey, beds, told, limits, findings);
+  return findings;
+}
+
+}  // namespace tussock

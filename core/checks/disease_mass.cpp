@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include <map>
+#include <numeric>
+
+#include "core/checks/checks.h"
+#include "core/checks/near_pairs.h"
+#include "core/planting/grow.h"
+
+namespace tussock {
+
+namespace {
+
+struct Spot {
+  Point at;
+  const Drift* drift;
+  Id<Plant> plant;
+  std::size_t number;
+};
+
+// Which plants hang together, by union and find (Tarjan 1975) with path halving.
+class Pieces {
+ public:
+  explicit Pieces(std::size_t count) : parent_(count) {
+    std::iota(parent_.begin(), parent_.end(), std::size_t{0});
+  }
+  std::size_t rootOf(std::size_t i) {
+    while (parent_[i] != i) i = parent_[i] = parent_[parent_[i]];
+    return i;
+  }
+  void join(std::size_t a, std::size_t b) { parent_[rootOf(b)] = rootOf(a); }
+
+ private:
+  std::vector<std::size_t> parent_;
+};
+
+using Mass = std::vector<Spot>;
+
+std::vector<Mass> massesOf(std::vector<Spot> spots, Length largestSpacing) {
+  Pieces pieces(spots.size());
+  forEachNearPair(spots, kTouch * largestSpacing.metres(), [&](const Spot& a, const Spot& b) {
+    const double touch = kTouch * 0.5 * (a.drift->spacing + b.drift->spacing).metres();
+    if (squaredDistance(a.at, b.at) < touch * touch) pieces.join(a.number, b.number);
+  });
+  std::map<std::size_t, Mass> byRoot;
+  for (const Spot& spot : spots) byRoot[pieces.rootOf(spot.number)].push_back(spot);
+  std::vector<Mass> masses;
+  for (auto& [root, mass] : byRoot) masses.push_back(std::move(mass));
+  return masses;
+}
+
+Finding findingFor(const Mass& mass, double required) {
+  Finding finding;
+  finding.check = CheckId::DiseaseMass;
+  finding.unit = Quantity::Count;
+  finding.measured = static_cast<double>(mass.size());
+  finding.required = required;
+  finding.thresholdId = "disease_mass";
+  finding.about = mass.front().drift->species;
+  Box place;
+  for (const Spot& spot : mass) {
+    place.include(spot.at);
+    finding.plants.push_back(spot.plant);
+    finding.subjects.push_back(refTo(spot.drift->id));
+  }
+  std::sort(finding.plants.begin(), finding.plants.end());
+  std::sort(finding.subjects.begin(), finding.subjects.end());
+  finding.subjects.erase(std::unique(finding.subjects.begin(), finding.subjects.end()),
+                         finding.subjects.end());
+  finding.place = {placeAround(place, mass.front().drift->spacing * 0.5)};
+  return finding;
+}
+
+std::map<std::string_view, std::vector<const Drift*>> diseaseProne(const SurveyedBed& bed) {
+  std::map<std::string_view, std::vector<const Drift*>> bySpecies;
+  for (const SurveyedDrift& drift : bed.drifts)
+    if (drift.seen() && drift.species->diseaseProne())
+      bySpecies[drift.drift->species].push_back(drift.drift);
+  return bySpecies;
+}
+
+}  // namespace
+
+std::vector<Finding> checkDiseaseMass(const Survey& survey, const SurveyedBed& bed) {
+  const double tooMany = survey.limit("disease_mass");
+  std::vector<Finding> findings;
+  for (const auto& [species, drifts] : diseaseProne(bed)) {
+    std::vector<Spot> spots;
+    Length largest;
+    for (const Drift* drift : drifts) {
+      largest = std::max(largest, drift->spacing);
+      for (const Plant& plant : drift->plants)
+        spots.push_back({plant.at, drift, plant.id, spots.size()});
+    }
+    if (static_cast<double>(spots.size()) < tooMany) continue;
+    for (const Mass& mass : massesOf(std::move(spots), largest))
+      if (static_cast<double>(mass.size()) >= tooMany)
+        findings.push_back(findingFor(mass, tooMany));
+  }
+  return findings;
+}
+
+}  // namespace tussock

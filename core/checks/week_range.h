@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// A run of weeks of the year.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/units/date.h"
+
+namespace tussock {
+
+// Both ends belong to it; the last may be before the first, over New Year.
+struct WeekRange {
+  int first = 0;
+  int last = 0;
+  bool operator==(const WeekRange&) const = default;
+};
+// "weeks 18 to 20", counted from 1 as people do, and back.
+[[nodiscard]] std::string formatWeeks(WeekRange range);
+[[nodiscard]] std::optional<WeekRange> parseWeeks(std::string_view text);
+[[nodiscard]] MonthDay firstDayOf(int week);  // week 0 begins on 1 January
+[[nodiscard]] MonthDay lastDayOf(int week);   // week 51 ends on 31 December
+
+}  // namespace tussock
