@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#include "core/checks/registry.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/checks/checks.h"
+#include "core/checks/kept_findings.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
+    {CheckId::Spacing, "Spacing between plants", checkSpacing, checkSpacingAcross},
+    {CheckId::SetBack, "Set-back from the edge", checkSetBack, nullptr},
+    {CheckId::OddCount, "Odd number in a drift", checkOddCount, nullptr},
+    {CheckId::SunNeed, "Hours of sun", nullptr, checkSunNeed},
+    {CheckId::HeightOrder, "Height order", checkHeightOrder, nullptr},
+    {CheckId::SpeciesShare, "Share of one species", nullptr, checkSpeciesShare},
+    {CheckId::GenusShare, "Share of one genus", nullptr, checkGenusShare},
+    {CheckId::FamilyShare, "Share of one family", nullptr, checkFamilyShare},
+    {CheckId::DiseaseMass, "Mass of a disease-prone species", checkDiseaseMass, nullptr},
+    {CheckId::BloomGap, "Flowers through the season", nullptr, checkBloomGap},
+    {CheckId::Obstructed, "Room to stand", checkObstructed, nullptr},
+}};
+
+void append(std::vector<Finding>& all, std::vector<Finding> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+}  // namespace
+
+std::span<const CheckEntry> allChecks() {
+  return kChecks;
+}
+
+std::vector<Finding> runCheck(CheckId id, const CheckInput& input) {
+  const Survey survey = surveyOf(input);
+  std::vector<Finding> findings;
+  for (const CheckEntry& check : kChecks) {
+    if (check.id != id) continue;
+    if (check.ofYard != nullptr) append(findings, check.ofYard(survey));
+    if (check.ofBed != nullptr)
+      for (const SurveyedBed& bed : survey.beds) append(findings, check.ofBed(survey, bed));
+  }
+  return findings;
+}
+
+std::optional<std::vector<Finding>> runChecks(const CheckInput& input, std::stop_token stop) {
+  return KeptFindings().run(input, stop);
+}
+
+const Acceptance* acceptanceOf(const Yard& yard, const Finding& finding) {
+  if (yard.acceptances.empty()) return nullptr;
+  const std::string key = keyOf(finding);
+  for (const Acceptance& acceptance : yard.acceptances)
+    if (acceptance.findingKey == key) return &acceptance;
+  return nullptr;
+}
+
+}  // namespace tussock
