@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/front.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tussock {
+
+namespace {
+
+constexpr double kUnevenness = 0.07;
+constexpr double kRounding = 1e-7;  // metres
+
+double widestOf(const Ground& ground, double spacing) {
+  double widest = spacing * (1.0 + kUnevenness);
+  for (const Neighbour& n : ground.neighbours()) widest = std::max(widest, n.usual);
+  for (const Border& b : ground.borders()) widest = std::max(widest, b.least);
+  return widest;
+}
+
+double cellFor(const Box& box, double widest) {
+  constexpr double kMostCells = 1e6;
+  return std::max(widest, std::sqrt(box.width() * box.height() / kMostCells));
+}
+
+}  // namespace
+
+double unevenness(std::size_t index) {
+  // The golden ratio spreads any run of plants evenly over the range (Weyl's sequence).
+  const double share = std::fmod(static_cast<double>(index + 1) * 0.6180339887498949, 1.0);
+  return 1.0 + kUnevenness * (2.0 * share - 1.0);
+}
+
+// A figure between a rhombus and an ellipse, so that the ends taper.
+double DriftFigure::distanceTo(Point p) const {
+  constexpr double kTaper = 1.6;  // 2 is an ellipse, 1 a rhombus
+  const Point local = rotated(p - middle, -axis);
+  const double root = std::sqrt(stretch);
+  const double sum =
+      std::pow(std::abs(local.x) / root, kTaper) + std::pow(std::abs(local.y) * root, kTaper);
+  return std::pow(sum, 1.0 / kTaper);
+}
+
+Front::Front(const Ground& ground, Length spacing, DriftFigure figure, Packing packing)
+    : ground_(ground),
+      spacing_(spacing.metres()),
+      figure_(figure),
+      packing_(packing),
+      widest_(widestOf(ground, spacing_)),
+      grid_(ground.box(), cellFor(ground.box(), widest_)) {
+  for (const Neighbour& neighbour : ground.neighbours()) grid_.add(neighbour.at);
+}
+
+bool Front::fits(Point p) const {
+  const auto& neighbours = ground_.neighbours();
+  const auto keepsOff = [&](std::size_t item) {
+    double least = packing_.least * spacing_;
+    if (item < neighbours.size())
+      least = std::max(neighbours[item].least, packing_.least * neighbours[item].usual);
+    return distance(p, grid_.at(item)) >= least - kRounding;
+  };
+  return grid_.near(p, widest_, keepsOff) && ground_.holds(p);
+}
+
+Circle Front::circleOf(std::size_t item) const {
+  const auto& neighbours = ground_.neighbours();
+  if (item >= neighbours.size())
+    return {grid_.at(item), packing_.usual * spacing_ * unevenness(item - neighbours.size())};
+  const Neighbour& n = neighbours[item];
+  return {n.at, std::max(n.least, packing_.usual * n.usual)};
+}
+
+void Front::take(Point p) {
+  grid_.add(p);
+  places_.push_back(p);
+  const Circle circle = circleOf(grid_.size() - 1);
+  if (places_.size() == 1) offerAround(circle);
+  offerBeside(circle);
+}
+
+void Front::offer(Point p) {
+  if (fits(p)) candidates_.push({figure_.distanceTo(p), offered_++, p});
+}
+
+void Front::offerAround(const Circle& circle) {
+  constexpr int kDirections = 12;
+  for (int i = 0; i < kDirections; ++i)
+    offer(rotated(circle.centre + Point{circle.radius, 0.0},
+                  figure_.axis + Angle::degrees(360.0 / kDirections * i), circle.centre));
+}
+
+void Front::offerBeside(const Circle& circle) {
+  std::vector<Point> contacts;
+  const std::size_t self = grid_.size() - 1;
+  grid_.near(circle.centre, circle.radius + widest_, [&](std::size_t item) {
+    if (item != self) addContacts(circle, circleOf(item), contacts);
+    return true;
+  });
+  for (const Border& border : ground_.borders())
+    if (distanceToSegment(circle.centre, border.from, border.to) < circle.radius + border.least)
+      addContacts(circle, border, contacts);
+  for (const Point p : contacts) offer(p);
+}
+
+void Front::growTo(int count) {
+  while (static_cast<int>(places_.size()) < count && !candidates_.empty()) {
+    const Point next = candidates_.top().at;
+    candidates_.pop();
+    if (fits(next)) take(next);
+  }
+}
+
+std::vector<Point> Front::pockets(Point p, double metres) const {
+  std::vector<Circle> circles;
+  std::vector<Border> borders;
+  std::vector<Point> found;
+  grid_.near(p, metres + widest_, [&](std::size_t item) {
+    circles.push_back(circleOf(item));
+    return true;
+  });
+  for (const Border& border : ground_.borders())
+    if (distanceToSegment(p, border.from, border.to) < metres + border.least)
+      borders.push_back(border);
+  for (std::size_t i = 0; i < circles.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) addContacts(circles[i], circles[j], found);
+    for (const Border& border : borders) addContacts(circles[i], border, found);
+  }
+  for (std::size_t i = 0; i < borders.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) addContacts(borders[i], borders[j], found);
+  std::erase_if(found, [&](Point q) { return distance(p, q) > metres || !fits(q); });
+  std::stable_sort(found.begin(), found.end(),
+                   [p](Point a, Point b) { return squaredDistance(p, a) < squaredDistance(p, b); });
+  return found;
+}
+
+}  // namespace tussock

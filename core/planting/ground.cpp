@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/ground.h"
+
+#include <algorithm>
+
+namespace tussock {
+
+namespace {
+
+constexpr double kRounding = 1e-9;  // metres
+
+Box intersectionOf(const Box& a, const Box& b) {
+  return {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},
+          {std::min(a.high.x, b.high.x), std::min(a.high.y, b.high.y)}};
+}
+
+}  // namespace
+
+Length setBackFor(const Bed& bed, Length spacing) {
+  return std::max(bed.setback.value_or(Length()), spacing / 2.0);
+}
+
+Ground::Ground(const Yard& yard, const GrowRequest& request, double reach)
+    : bed_(yard.beds.find(request.bed)), half_(request.spacing.metres() / 2.0) {
+  if (bed_ == nullptr) return;
+  box_ = intersectionOf(boundsOf(bed_->outline), Box{request.at, request.at}.grown(reach));
+  if (box_.empty()) return;
+  addBorders(bed_->outline, setBackFor(*bed_, request.spacing).metres());
+  for (const Paving& paving : yard.pavings) addSolid(paving.outline);
+  for (const Building& building : yard.buildings) addSolid(building.footprint);
+  addBarriers(yard);
+  addRound(yard);
+  addPlants(yard, request);
+}
+
+bool Ground::holds(Point p) const {
+  if (!box_.contains(p)) return false;
+  for (const Border& border : borders_)
+    if (distanceToSegment(p, border.from, border.to) < border.least - kRounding) return false;
+  if (!contains(bed_->outline, p)) return false;
+  return std::none_of(solids_.begin(), solids_.end(),
+                      [p](const Polygon& solid) { return contains(solid, p); });
+}
+
+void Ground::addBarriers(const Yard& yard) {
+  for (const Barrier& barrier : yard.barriers) {
+    if (!barrier.footprint.empty()) addSolid(barrier.footprint);
+    const double least = half_ + barrier.thickness.metres() / 2.0;
+    const Box near = box_.grown(least);
+    for (std::size_t i = 1; i < barrier.line.size(); ++i)
+      if (near.overlaps(boundsOf({barrier.line[i - 1], barrier.line[i]})))
+        borders_.push_back({barrier.line[i - 1], barrier.line[i], least});
+  }
+}
+
+void Ground::addRound(const Yard& yard) {
+  auto add = [&](Point at, double radius) {
+    if (box_.grown(radius + half_).contains(at))
+      neighbours_.push_back({at, radius + half_, radius + half_});
+  };
+  for (const Tree& tree : yard.trees) add(tree.at, tree.trunkDiameter.metres() / 2.0);
+  for (const SteppingPlace& place : yard.steppingPlaces) add(place.at, place.radius.metres());
+}
+
+void Ground::addPlants(const Yard& yard, const GrowRequest& request) {
+  for (const Drift& drift : yard.drifts) {
+    if (drift.id == request.inPlaceOf) continue;
+    Neighbour kept{{}, kBetweenLayers.metres(), kBetweenLayers.metres()};
+    if (drift.layer == request.layer) {
+      kept.usual = half_ + drift.spacing.metres() / 2.0;
+      kept.least = kLooseSpacing * kept.usual;
+    }
+    const Box near = box_.grown(kept.usual);
+    for (const Plant& plant : drift.plants) {
+      if (!near.contains(plant.at)) continue;
+      kept.at = plant.at;
+      neighbours_.push_back(kept);
+    }
+  }
+}
+
+void Ground::addSolid(const Polygon& polygon) {
+  if (!boundsOf(polygon).overlaps(box_.grown(half_))) return;
+  solids_.push_back(polygon);
+  addBorders(polygon, half_);
+}
+
+void Ground::addBorders(const Polygon& polygon, double least) {
+  addRing(polygon.outer, least);
+  for (const Ring& hole : polygon.holes) addRing(hole, least);
+}
+
+void Ground::addRing(const Ring& ring, double least) {
+  const Box near = box_.grown(least);
+  for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
+    if (near.overlaps(boundsOf({ring[j], ring[i]}))) borders_.push_back({ring[j], ring[i], least});
+}
+
+}  // namespace tussock

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+// The ground a drift may use near a place: inside its bed by the set-back, clear of what stands or
+// lies there, at its distance from other plants. Built for one growth, then only asked.
+#pragma once
+
+#include <vector>
+
+#include "core/planting/grow.h"
+
+namespace tussock {
+
+// Something round that keeps new plants off.
+struct Neighbour {
+  Point at;
+  double usual = 0.0;  // metres between centres where both stand at their spacing
+  double least = 0.0;  // metres, never less
+};
+
+// A line that keeps new plants off: an edge of the bed, of paving, a wall.
+struct Border {
+  Point from;
+  Point to;
+  double least = 0.0;  // metres
+};
+
+class Ground {
+ public:
+  // `reach` in metres around the drop: what lies further away is not looked at.
+  Ground(const Yard& yard, const GrowRequest& request, double reach);
+
+  // Inside the bed and far enough from every border; other plants are not asked.
+  [[nodiscard]] bool holds(Point p) const;
+  [[nodiscard]] const std::vector<Neighbour>& neighbours() const { return neighbours_; }
+  [[nodiscard]] const std::vector<Border>& borders() const { return borders_; }
+  [[nodiscard]] const Box& box() const { return box_; }  // where plants may stand at all
+  [[nodiscard]] bool empty() const { return bed_ == nullptr || box_.empty(); }
+
+ private:
+  void addBarriers(const Yard& yard);
+  void addRound(const Yard& yard);
+  void addPlants(const Yard& yard, const GrowRequest& request);
+  void addSolid(const Polygon& polygon);
+  void addBorders(const Polygon& polygon, double least);
+  void addRing(const Ring& ring, double least);
+
+  const Bed* bed_ = nullptr;
+  double half_ = 0.0;  // metres, half the spacing
+  Box box_;
+  std::vector<Polygon> solids_;
+  std::vector<Border> borders_;
+  std::vector<Neighbour> neighbours_;
+};
+
+// The set-back that holds for plants of a spacing: the bed's own, or half the spacing if more.
+[[nodiscard]] Length setBackFor(const Bed& bed, Length spacing);
+
+}  // namespace tussock

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/grow.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+#include "core/geometry/lattice.h"
+#include "core/geometry/overlay.h"
+#include "core/planting/front.h"
+#include "core/planting/one_piece.h"
+#include "core/planting/relax.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr int kSmall = 60;  // drifts up to this size are grown several ways, and the best kept
+
+// Metres around the drop that a drift of this many plants may come to use: even in a narrow bed,
+// where it stands in one line.
+double reachOf(const GrowRequest& request) {
+  const double s = request.spacing.metres();
+  return (std::min(request.count, 100'000) * kTouch + 10.0) * s + 1.0;
+}
+
+// The first place: the drop, else the nearest free place within eight spacings of it.
+std::optional<Point> firstPlace(const Front& front, Point drop, double spacing) {
+  if (front.fits(drop)) return drop;
+  constexpr int kRings = 48;
+  for (int ring = 1; ring <= kRings; ++ring) {
+    const double radius = spacing * ring / 6.0;
+    const int steps = 6 * ring;
+    for (int i = 0; i < steps; ++i) {
+      const double turn = 2.0 * std::numbers::pi * i / steps;
+      const Point p = drop + Point{std::cos(turn), std::sin(turn)} * radius;
+      if (front.fits(p)) return p;
+    }
+  }
+  return std::nullopt;
+}
+
+// Where a drift may begin: at the drop, and snug in the pockets beside neighbours and edges.
+std::vector<Point> beginnings(const Ground& ground, const GrowRequest& request, Angle axis) {
+  constexpr std::size_t kPockets = 3;
+  const double s = request.spacing.metres();
+  const Front front(ground, request.spacing, {request.at, axis, request.stretch});
+  std::vector<Point> result;
+  if (const auto first = firstPlace(front, request.at, s)) result.push_back(*first);
+  if (result.empty() || request.count > kSmall) return result;
+  for (const Point p : front.pockets(result.front(), 1.2 * s)) {
+    const bool fresh = std::none_of(result.begin(), result.end(),
+                                    [&](Point q) { return distance(p, q) < 0.2 * s; });
+    if (fresh) result.push_back(p);
+    if (result.size() > kPockets) break;
+  }
+  return result;
+}
+
+struct Attempt {
+  std::vector<Point> places;
+  double cost = std::numeric_limits<double>::infinity();
+};
+
+// How far the figure is from what was asked: its proportions, and how far its middle lies from the
+// drop.
+double costOf(const std::vector<Point>& places, const GrowRequest& request) {
+  if (places.empty()) return std::numeric_limits<double>::infinity();
+  Point middle;
+  for (const Point p : places) middle += p * (1.0 / static_cast<double>(places.size()));
+  const double size = std::sqrt(triangularGround(request.spacing).squareMetres() *
+                                static_cast<double>(places.size()));
+  const double off = distance(middle, request.at) / size;
+  if (places.size() < 5) return off;
+  const OrientedRectangle box = smallestRectangle(places, request.spacing / 2.0);
+  return off + 1.5 * std::abs(std::log(box.length / box.width / request.stretch));
+}
+
+bool better(const Attempt& a, const Attempt& b) {
+  if (a.places.size() != b.places.size()) return a.places.size() > b.places.size();
+  return a.cost < b.cost;
+}
+
+std::vector<Point> attempt(const Ground& ground, const GrowRequest& request, Point beginning,
+                           const DriftFigure& figure) {
+  Front front(ground, request.spacing, figure);
+  front.take(beginning);
+  front.growTo(request.count);
+  std::vector<Point> places = front.places();
+  if (places.size() % 2 == 0) places.pop_back();
+  return places;
+}
+
+std::vector<Point> bestOf(const Ground& ground, const GrowRequest& request, Angle axis) {
+  // A figure of few plants comes out shorter than its metric: ask for more stretch as well.
+  constexpr std::array kStretches{1.0, 1.35, 1.8, 2.4};
+  const std::size_t ways = request.count <= kSmall && request.count > 3 ? kStretches.size() : 1;
+  Attempt best;
+  for (const Point beginning : beginnings(ground, request, axis))
+    for (std::size_t i = 0; i < ways; ++i) {
+      const DriftFigure figure{request.at, axis, request.stretch * kStretches[i]};
+      Attempt next{attempt(ground, request, beginning, figure), 0.0};
+      next.cost = costOf(next.places, request);
+      if (better(next, best)) best = std::move(next);
+    }
+  return best.places;
+}
+
+int oddBelow(int count) {
+  return count % 2 == 0 ? count - 1 : count;
+}
+
+}  // namespace
+
+Growth growDrift(const Yard& yard, const GrowRequest& request) {
+  Growth growth;
+  const Bed* bed = yard.beds.find(request.bed);
+  if (bed == nullptr) return growth;
+  growth.axis = request.axis.value_or(usualAxis(*bed));
+  growth.asked = oddBelow(std::max(request.count, 1));
+  if (request.spacing < Length::centimetres(1) || !isFinite(request.at)) return growth;
+  GrowRequest odd = request;
+  odd.count = growth.asked;
+  odd.stretch = std::clamp(request.stretch, 1.0, 10.0);
+  const Ground ground(yard, odd, reachOf(odd));
+  if (ground.empty()) return growth;
+  growth.places = bestOf(ground, odd, growth.axis);
+  std::vector<Point> even = relaxed(ground, odd.spacing, growth.places);
+  if (inOnePiece(even, odd.spacing)) growth.places = std::move(even);
+  return growth;
+}
+
+int nextCount(int count) {
+  return count < 1 ? 1 : oddBelow(count + 1) + (count % 2 == 0 ? 0 : 2);
+}
+
+int previousCount(int count) {
+  return std::max(1, oddBelow(count - 1));
+}
+
+const Bed* bedAt(const Yard& yard, Point p) {
+  const Bed* found = nullptr;
+  for (const Bed& bed : yard.beds)
+    if (contains(bed.outline, p) &&
+        (found == nullptr || areaOf(bed.outline) < areaOf(found->outline)))
+      found = &bed;
+  return found;
+}
+
+Angle usualAxis(const Bed& bed) {
+  constexpr Angle kLean = Angle::degrees(30);
+  const Viewing& viewing = bed.viewing;
+  // Along the viewing side; an island bed has none, so along its length.
+  const Angle along = viewing.allRound || viewing.from.empty()
+                          ? smallestRectangle(bed.outline.outer, Length()).axis
+                          : -viewing.from.front();
+  const double half = std::numbers::pi;
+  return Angle::radians(std::fmod((along + kLean).radians() + 4.0 * half, half));
+}
+
+}  // namespace tussock

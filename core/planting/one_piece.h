@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+// Whether plants make one drift: each reachable from each over gaps under kTouch spacings.
+#pragma once
+
+#include <vector>
+
+#include "core/planting/grow.h"
+
+namespace tussock {
+
+[[nodiscard]] bool inOnePiece(const std::vector<Point>& places, Length spacing);
+
+}  // namespace tussock
