@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/edit_drift.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/catalog/fit.h"
+#include "core/edit/draft.h"
+#include "core/geometry/overlay.h"
+#include "core/planting/enlarge.h"
+
+namespace tussock {
+
+namespace {
+
+DriftEdit nothing(Id<Drift> drift, int asked = 0) {
+  return {{}, drift, asked, 0};
+}
+
+void takeCode(Draft& draft, const std::string& species, IdSource& ids) {
+  if (!codeOf(draft.yard(), species).empty()) return;
+  std::vector<std::string> taken;
+  for (const PlanCode& code : draft.yard().planCodes) taken.push_back(code.code);
+  draft.put(PlanCode{ids.take<PlanCode>(), species, proposeCode(species, taken)});
+}
+
+GrowRequest requestFor(const Drift& drift, int count) {
+  GrowRequest request;
+  request.bed = drift.bed;
+  request.layer = drift.layer;
+  request.spacing = drift.spacing;
+  request.count = count;
+  request.at = middleOf(drift);
+  request.axis = drift.axis;
+  request.stretch = drift.stretch;
+  request.inPlaceOf = drift.id;
+  return request;
+}
+
+DriftEdit finish(const Yard& yard, Drift drift, std::string label, int asked) {
+  const int fitted = static_cast<int>(drift.plants.size());
+  const Id<Drift> id = drift.id;
+  Draft draft(yard);
+  draft.put(std::move(drift));
+  return {draft.finish(std::move(label)), id, asked, fitted};
+}
+
+// The plants at the new places, each keeping the id of the old plant nearest to it.
+std::vector<Plant> withIds(std::vector<Plant> old, const std::vector<Point>& places,
+                           IdSource& ids) {
+  std::vector<Plant> result;
+  for (const Point place : places) {
+    const auto nearest =
+        std::min_element(old.begin(), old.end(), [&](const auto& a, const auto& b) {
+          return squaredDistance(a.at, place) < squaredDistance(b.at, place);
+        });
+    if (nearest == old.end()) {
+      result.push_back({ids.take<Plant>(), place});
+    } else {
+      result.push_back({nearest->id, place});
+      old.erase(nearest);
+    }
+  }
+  std::sort(result.begin(), result.end(), [](auto& a, auto& b) { return a.id < b.id; });
+  return result;
+}
+
+std::vector<Plant> fewer(const Drift& drift, int count) {
+  std::vector<Plant> result;
+  for (const std::size_t i : shrunk(requestFor(drift, count), positionsOf(drift)))
+    result.push_back(drift.plants[i]);
+  std::sort(result.begin(), result.end(), [](auto& a, auto& b) { return a.id < b.id; });
+  return result;
+}
+
+std::vector<Plant> more(const Yard& yard, const Drift& drift, int count, IdSource& ids) {
+  std::vector<Plant> result = drift.plants;
+  const auto places = enlarged(yard, requestFor(drift, count), positionsOf(drift));
+  for (std::size_t i = result.size(); i < places.size(); ++i)
+    result.push_back({ids.take<Plant>(), places[i]});
+  return result;
+}
+
+int oddOf(int count) {
+  return std::max(1, count % 2 == 0 ? count - 1 : count);
+}
+
+}  // namespace
+
+DriftEdit plantDrift(const Yard& yard, const Species& species, const GrowRequest& request,
+                     IdSource& ids, StockSize size) {
+  GrowRequest usual = request;
+  usual.spacing = species.spacing;
+  usual.layer = species.usualLayer();
+  const Growth growth = growDrift(yard, usual);
+  if (growth.places.empty()) return nothing({}, growth.asked);
+  Drift drift{ids.take<Drift>(),
+              usual.bed,
+              species.botanicalName,
+              usual.layer,
+              usual.spacing,
+              size,
+              false,
+              growth.axis,
+              usual.stretch,
+              {},
+              {}};
+  for (const Point place : growth.places) drift.plants.push_back({ids.take<Plant>(), place});
+  const Id<Drift> id = drift.id;
+  const int fitted = static_cast<int>(drift.plants.size());
+  Draft draft(yard);
+  takeCode(draft, species.botanicalName, ids);
+  draft.put(std::move(drift));
+  return {draft.finish(fmt::format("Plant {} {}", fitted, species.commonName)), id, growth.asked,
+          fitted};
+}
+
+DriftEdit moveDrift(const Yard& yard, Id<Drift> id, Point step) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked || !isFinite(step)) return nothing(id);
+  Drift drift = *found;
+  for (Plant& plant : drift.plants) plant.at += step;
+  const Bed* under = bedAt(yard, middleOf(drift));
+  if (under != nullptr) drift.bed = under->id;
+  const int count = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift), "Move drift", count);
+}
+
+DriftEdit resizeDrift(const Yard& yard, Id<Drift> id, int count, IdSource& ids) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked) return nothing(id, count);
+  const int asked = oddOf(count);
+  const int now = static_cast<int>(found->plants.size());
+  Drift drift = *found;
+  drift.plants = asked < now ? fewer(drift, asked) : more(yard, drift, asked, ids);
+  const int after = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift),
+                fmt::format("{} drift to {}", after < now ? "Shrink" : "Grow", after), asked);
+}
+
+DriftEdit turnDrift(const Yard& yard, Id<Drift> id, Angle turn) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked) return nothing(id);
+  Drift drift = *found;
+  const Point middle = middleOf(drift);
+  for (Plant& plant : drift.plants) plant.at = rotated(plant.at, turn, middle);
+  drift.axis = drift.axis + turn;
+  const int count = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift), "Turn drift", count);
+}
+
+DriftEdit regrowDrift(const Yard& yard, Id<Drift> id, IdSource& ids) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked) return nothing(id);
+  const Growth growth = growDrift(yard, requestFor(*found, static_cast<int>(found->plants.size())));
+  if (growth.places.empty()) return nothing(id, growth.asked);
+  Drift drift = *found;
+  drift.plants = withIds(found->plants, growth.places, ids);
+  return finish(yard, std::move(drift), "Set drift out anew", growth.asked);
+}
+
+DriftEdit nudgePlant(const Yard& yard, Id<Drift> id, Id<Plant> plant, Point to) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked || !isFinite(to)) return nothing(id);
+  Drift drift = *found;
+  for (Plant& each : drift.plants)
+    if (each.id == plant) each.at = to;
+  const int count = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift), "Nudge plant", count);
+}
+
+Point middleOf(const Drift& drift) {
+  Point sum;
+  for (const Plant& plant : drift.plants) sum += plant.at;
+  return drift.plants.empty() ? sum : sum * (1.0 / static_cast<double>(drift.plants.size()));
+}
+
+std::vector<Polygon> outlineOf(const Drift& drift) {
+  return wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
+}
+
+std::string codeOf(const Yard& yard, std::string_view species) {
+  for (const PlanCode& code : yard.planCodes)
+    if (code.species == species) return code.code;
+  return {};
+}
+
+}  // namespace tussock

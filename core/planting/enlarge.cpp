@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/enlarge.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "core/planting/front.h"
+#include "core/planting/one_piece.h"
+
+namespace tussock {
+
+namespace {
+
+DriftFigure figureOf(const GrowRequest& request) {
+  return {request.at, request.axis.value_or(Angle()), request.stretch};
+}
+
+std::vector<Point> placesOf(const std::vector<std::size_t>& kept,
+                            const std::vector<Point>& standing, std::size_t without) {
+  std::vector<Point> places;
+  for (const std::size_t i : kept)
+    if (i != without) places.push_back(standing[i]);
+  return places;
+}
+
+}  // namespace
+
+std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
+                            std::vector<Point> standing) {
+  const double reach =
+      (std::min(request.count, 100'000) * kTouch + 10.0) * request.spacing.metres();
+  const Ground ground(yard, request, reach);
+  if (ground.empty()) return standing;
+  Front front(ground, request.spacing, figureOf(request));
+  for (const Point p : standing) front.take(p);
+  front.growTo(request.count);
+  std::vector<Point> places = front.places();
+  if (places.size() % 2 == 0 && places.size() > standing.size()) places.pop_back();
+  return places;
+}
+
+std::vector<std::size_t> shrunk(const GrowRequest& request, const std::vector<Point>& standing) {
+  const DriftFigure figure = figureOf(request);
+  std::vector<std::size_t> kept(standing.size());
+  std::iota(kept.begin(), kept.end(), std::size_t{0});
+  std::stable_sort(kept.begin(), kept.end(), [&](std::size_t a, std::size_t b) {
+    return figure.distanceTo(standing[a]) < figure.distanceTo(standing[b]);
+  });
+  while (static_cast<int>(kept.size()) > request.count) {
+    // The outermost whose leaving does not part the drift; in any case the outermost.
+    auto leaving = std::find_if(kept.rbegin(), kept.rend(), [&](std::size_t i) {
+      return inOnePiece(placesOf(kept, standing, i), request.spacing);
+    });
+    if (leaving == kept.rend()) leaving = kept.rbegin();
+    kept.erase(std::next(leaving).base());
+  }
+  return kept;
+}
+
+}  // namespace tussock
