@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/geometry/boost_adapt.h"
+#include "core/geometry/overlay.h"
 
 namespace tussock {
 
 namespace {
+
+constexpr double kLeastGround = 1e-6;  // m²
 
 bool finite(const Ring& ring) {
   return std::all_of(ring.begin(), ring.end(), isFinite);
@@ -35,9 +38,8 @@ std::optional<Invalidity> invalidityOf(const Polygon& polygon) {
   for (const Ring& hole : polygon.holes)
     if (!finite(hole)) return Invalidity::NotFinite;
   if (polygon.outer.size() < 3) return Invalidity::TooFewPoints;
-  if (areaOf({polygon.outer, {}}).squareMetres() < 1e-6) {
-    return Invalidity::NoArea;
-  }
+  // The hull, since a figure of eight has no net area either but another fault.
+  if (std::abs(signedArea(convexHull(polygon.outer))) < kLeastGround) return Invalidity::NoArea;
   boost::geometry::validity_failure_type failure{};
   if (boost::geometry::is_valid(boosted::toBoost(polygon), failure)) return std::nullopt;
   return reasonFrom(failure);
