@@ -13,7 +13,8 @@ namespace {
 // The darker rim keeps white flowers visible on white paper.
 QPen rim(const GlyphBrush& b) {
   if (b.detail < 2) return Qt::NoPen;
-  return {lightened(b.look.flower, -0.20), std::max(0.022, b.hairline * 0.7)};
+  const bool pale = toOklab(b.look.flower).lightness > 0.86;
+  return {lightened(b.look.flower, pale ? -0.22 : -0.13), std::max(0.020, b.hairline * 0.6)};
 }
 
 // Calls draw(painter turned so that +x points outward) at each flower's place.
@@ -102,9 +103,23 @@ void plume(const GlyphBrush& b, double length) {
   }
 }
 
+// Grasses and sedges flower in slender heads at the ends of their blades, whatever the form.
+void seedHeads(const GlyphBrush& b, double spread) {
+  b.painter.setPen(Qt::NoPen);
+  for (int k = 0; k < (b.detail > 1 ? 4 : 2); ++k) {
+    const double share = k / 4.0, side = (k % 2 ? spread : -spread) * (1.0 - 0.6 * share);
+    b.painter.setBrush(lightened(b.look.flower, k % 2 ? 0.05 : -0.04));
+    b.painter.drawEllipse(QPointF(0.30 * share, side), 0.085, 0.042);
+  }
+}
+
 }  // namespace
 
 void paintFlowers(const GlyphBrush& b) {
+  if (b.look.habit == Habit::Grass || b.look.habit == Habit::Sedge) {
+    const double spread = b.look.form == FlowerForm::Plume ? 0.06 : 0.028;
+    return around(b, b.detail > 1 ? 11 : 7, 0.46, 0.66, [&](int) { seedHeads(b, spread); });
+  }
   const int few = b.detail > 1 ? 5 + b.pick(6, 2) : 4;
   switch (b.look.form) {
     case FlowerForm::None:

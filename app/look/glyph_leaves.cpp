@@ -24,7 +24,7 @@ QPainterPath leafShape(int shape, double length) {
 }
 
 QPen vein(const GlyphBrush& b, double width) {
-  QPen pen(lightened(b.look.foliage, -0.16), std::max(width, b.hairline));
+  QPen pen(lightened(b.look.foliage, -0.12), std::max(width, b.hairline));
   pen.setCapStyle(Qt::RoundCap);
   return pen;
 }
@@ -131,10 +131,10 @@ void paintMat(const GlyphBrush& b) {
 // A stem that winds outward, with a leaf at each step.
 void paintVine(const GlyphBrush& b) {
   QPainterPath stem;
-  const QPainterPath leaf = leafShape(2, 0.42);
+  const QPainterPath leaf = leafShape(2, 0.38);
   b.painter.setPen(Qt::NoPen);
   for (int i = 0; i <= 14; ++i) {
-    const double angle = i * 0.72 + b.look.variety, r = 0.08 + 0.046 * i;
+    const double angle = i * 0.72 + b.look.variety, r = 0.06 + 0.040 * i;
     const QPointF p(r * std::cos(angle), r * std::sin(angle));
     i ? stem.lineTo(p) : stem.moveTo(p);
     if (i < 4) continue;
@@ -166,6 +166,9 @@ void paintStraps(const GlyphBrush& b) {
 }  // namespace
 
 void paintFoliage(const GlyphBrush& b) {
+  b.painter.setPen(Qt::NoPen);  // a wash that gives a thin plant its mass
+  b.painter.setBrush(withAlpha(b.look.foliage, 0.26));
+  b.painter.drawEllipse(QPointF(0, 0), 0.86, 0.86);
   if (b.look.mat) return paintMat(b);
   switch (b.look.habit) {
     case Habit::Forb:
