@@ -4,6 +4,7 @@
 
 #include <memory>
 #include <optional>
+#include <QDateTime>
 #include <QImage>
 #include <QObject>
 #include <vector>
@@ -40,6 +41,9 @@ class Document : public QObject {
   bool commit(const ChangeSet& edit);
   void undo();
   void redo();
+  // Takes in what another program has written to the file, if it has. Called on its own when the
+  // file changes; a window may call it when it comes to the front.
+  void takeInOutsideChanges();
   [[nodiscard]] std::optional<QString> undoLabel() const;
   [[nodiscard]] std::optional<QString> redoLabel() const;
 
@@ -64,6 +68,7 @@ class Document : public QObject {
   void changed(const tussock::ChangeSet& edit);  // after commit, undo, redo
   void selectionChanged();
   void editFailed(const QString& message);
+  void notice(const QString& message);  // something to tell that is no failure
   void sunMapChanged();
   void findingsChanged();
   void sunProgress(double share);  // 0 to 1
@@ -71,6 +76,12 @@ class Document : public QObject {
 
  private:
   struct State;
+  void takeIn(YardFile file, bool readOnly);
+  void show(const Yard& before, const std::string& label);
+  bool commitAgain(const ChangeSet& edit);
+  bool tell(const QString& message);
+  void step(std::optional<std::string> (YardFile::*move)());
+
   std::unique_ptr<State> state_;
 };
 

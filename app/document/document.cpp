@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: MIT
+#include "app/document/document.h"
+
+#include <algorithm>
+#include <QFileInfo>
+#include <QFileSystemWatcher>
+#include <QTimer>
+#include <utility>
+
+#include "app/document/analysis.h"
+#include "app/document/pictures.h"
+
+namespace tussock {
+
+struct Document::State {
+  explicit State(Catalogue facts) : catalogue(facts), analysis(std::move(facts)) {}
+
+  Catalogue catalogue;
+  std::optional<YardFile> file;
+  bool readOnly = false;
+  Yard none;
+  IdSource noIds;
+  std::vector<ObjectRef> selection;
+  mutable Pictures pictures;
+  QFileSystemWatcher watcher;
+  QTimer outside;  // lets a writer finish before the file is looked at
+  Analysis analysis;
+};
+
+namespace {
+
+constexpr int kSettleMilliseconds = 150;
+
+std::filesystem::path fileSystemPath(const QString& path) {
+  return QFileInfo(path).filesystemAbsoluteFilePath();
+}
+
+QString textOf(const std::exception& problem) {
+  return QString::fromUtf8(problem.what());
+}
+
+}  // namespace
+
+Document::Document(Catalogue facts, QObject* parent)
+    : QObject(parent), state_(std::make_unique<State>(std::move(facts))) {
+  State& s = *state_;
+  s.outside.setSingleShot(true);
+  s.outside.setInterval(kSettleMilliseconds);
+  connect(&s.watcher, &QFileSystemWatcher::fileChanged, &s.outside, qOverload<>(&QTimer::start));
+  connect(&s.outside, &QTimer::timeout, this, &Document::takeInOutsideChanges);
+  connect(&s.analysis, &Analysis::sunMapChanged, this, &Document::sunMapChanged);
+  connect(&s.analysis, &Analysis::findingsChanged, this, &Document::findingsChanged);
+  connect(&s.analysis, &Analysis::sunProgress, this, &Document::sunProgress);
+  connect(&s.analysis, &Analysis::failed, this, &Document::notice);
+}
+
+Document::~Document() = default;
+
+void Document::open(const QString& path) {
+  try {
+    takeIn(YardFile::open(fileSystemPath(path)), false);
+  } catch (const StoreError& problem) {
+    if (problem.reason() != StoreError::Reason::ReadOnly) throw;
+    takeIn(YardFile::open(fileSystemPath(path), YardFile::Access::ReadOnly), true);
+  }
+}
+
+void Document::create(const QString& path, const Yard& yard) {
+  takeIn(YardFile::create(fileSystemPath(path), yard), false);
+}
+
+void Document::takeIn(YardFile file, bool readOnly) {
+  close();
+  state_->file.emplace(std::move(file));
+  state_->readOnly = readOnly;
+  state_->watcher.addPath(path());
+  state_->analysis.request(yard());
+  emit opened();
+}
+
+void Document::close() {
+  if (!isOpen()) return;
+  State& s = *state_;
+  if (!s.watcher.files().isEmpty()) s.watcher.removePaths(s.watcher.files());
+  s.outside.stop();
+  s.analysis.forget();
+  s.pictures.clear();
+  s.selection.clear();
+  s.file.reset();
+  emit opened();
+}
+
+bool Document::isOpen() const {
+  return state_->file.has_value();
+}
+
+bool Document::isReadOnly() const {
+  return state_->readOnly;
+}
+
+QString Document::path() const {
+  return isOpen() ? QString::fromStdString(state_->file->path().string()) : QString();
+}
+
+const Yard& Document::yard() const {
+  return isOpen() ? state_->file->yard() : state_->none;
+}
+
+const Catalogue& Document::facts() const {
+  return state_->catalogue;
+}
+
+IdSource& Document::ids() {
+  return isOpen() ? state_->file->ids() : state_->noIds;
+}
+
+bool Document::tell(const QString& message) {
+  emit editFailed(message);
+  return false;
+}
+
+bool Document::commit(const ChangeSet& edit) {
+  if (edit.empty()) return true;
+  if (!isOpen()) return tell(tr("There is no yard open to change. Open one or start a new one."));
+  const Yard before = yard();
+  try {
+    state_->file->commit(edit);
+  } catch (const EditConflict&) {
+    return tell(tr("“%1” no longer fits: what it changes is no longer as it was. Try it again on "
+                   "the yard as it is shown now.")
+                    .arg(QString::fromStdString(edit.label)));
+  } catch (const StoreError& problem) {
+    if (problem.reason() == StoreError::Reason::Changed) return commitAgain(edit);
+    return tell(textOf(problem));
+  }
+  emit saved(QDateTime::currentDateTime());
+  show(before, edit.label);
+  return true;
+}
+
+// Another program has written: its yard first, then the edit on top of it where it still fits.
+bool Document::commitAgain(const ChangeSet& edit) {
+  takeInOutsideChanges();
+  const Yard before = yard();
+  try {
+    state_->file->commit(edit);
+  } catch (const EditConflict&) {
+    return tell(tr("Another program has changed what “%1” was about to change. The yard as it is "
+                   "in the file is shown; make the edit again if it is still wanted.")
+                    .arg(QString::fromStdString(edit.label)));
+  } catch (const StoreError& problem) {
+    return tell(textOf(problem));
+  }
+  emit saved(QDateTime::currentDateTime());
+  show(before, edit.label);
+  return true;
+}
+
+// Tells everyone how the yard shown differs from `before`, and has it analysed.
+void Document::show(const Yard& before, const std::string& label) {
+  State& s = *state_;
+  s.analysis.request(yard());
+  emit changed(difference(before, yard(), label));
+  std::vector<ObjectRef> left = s.selection;
+  std::erase_if(left, [this](ObjectRef ref) { return !objectAt(yard(), ref); });
+  select(std::move(left));
+}
+
+void Document::takeInOutsideChanges() {
+  if (!isOpen()) return;
+  const Yard before = yard();
+  try {
+    if (!state_->file->changedOutside()) return;
+    state_->file->reload();
+  } catch (const StoreError& problem) {
+    tell(textOf(problem));
+    return;
+  }
+  if (!state_->watcher.files().contains(path())) state_->watcher.addPath(path());
+  show(before, tr("Changes by another program").toStdString());
+  emit notice(tr("Another program has changed this yard. Its changes are shown."));
+}
+
+void Document::step(std::optional<std::string> (YardFile::*move)()) {
+  if (!isOpen()) return;
+  takeInOutsideChanges();
+  const Yard before = yard();
+  try {
+    const auto label = ((*state_->file).*move)();
+    if (!label) return;
+    emit saved(QDateTime::currentDateTime());
+    show(before, *label);
+  } catch (const std::exception& problem) {
+    tell(textOf(problem));
+  }
+}
+
+void Document::undo() {
+  step(&YardFile::undo);
+}
+
+void Document::redo() {
+  step(&YardFile::redo);
+}
+
+std::optional<QString> Document::undoLabel() const {
+  const auto label = isOpen() ? state_->file->undoLabel() : std::nullopt;
+  return label ? std::optional(QString::fromStdString(*label)) : std::nullopt;
+}
+
+std::optional<QString> Document::redoLabel() const {
+  const auto label = isOpen() ? state_->file->redoLabel() : std::nullopt;
+  return label ? std::optional(QString::fromStdString(*label)) : std::nullopt;
+}
+
+std::string Document::keepPicture(const QByteArray& bytes) {
+  return isOpen() ? state_->file->putBlob(bytes.toStdString()) : std::string();
+}
+
+QImage Document::picture(const std::string& hash) const {
+  if (!isOpen()) return {};
+  try {
+    return state_->pictures.get(QString::fromStdString(hash), [&] {
+      return QByteArray::fromStdString(state_->file->blob(hash));
+    });
+  } catch (const StoreError&) {
+    return {};  // the picture alone is lost; `verify` tells of it
+  }
+}
+
+const std::vector<ObjectRef>& Document::selection() const {
+  return state_->selection;
+}
+
+void Document::select(std::vector<ObjectRef> refs) {
+  if (refs == state_->selection) return;
+  state_->selection = std::move(refs);
+  emit selectionChanged();
+}
+
+SharedSunMap Document::sunMap() const {
+  return state_->analysis.sunMap();
+}
+
+SharedFindings Document::findings() const {
+  return state_->analysis.findings();
+}
+
+bool Document::analysing() const {
+  return state_->analysis.busy();
+}
+
+void Document::waitForAnalysis() {
+  state_->analysis.wait();
+}
+
+}  // namespace tussock
