@@ -70,7 +70,7 @@ void Document::create(const QString& path, const Yard& yard) {
 }
 
 void Document::takeIn(YardFile file, bool readOnly) {
-  close();
+  letGo();
   state_->file.emplace(std::move(file));
   state_->readOnly = readOnly;
   state_->watcher.addPath(path());
@@ -80,6 +80,11 @@ void Document::takeIn(YardFile file, bool readOnly) {
 
 void Document::close() {
   if (!isOpen()) return;
+  letGo();
+  emit opened();
+}
+
+void Document::letGo() {
   State& s = *state_;
   if (!s.watcher.files().isEmpty()) s.watcher.removePaths(s.watcher.files());
   s.outside.stop();
@@ -87,7 +92,7 @@ void Document::close() {
   s.pictures.clear();
   s.selection.clear();
   s.file.reset();
-  emit opened();
+  s.readOnly = false;
 }
 
 bool Document::isOpen() const {

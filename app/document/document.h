@@ -77,6 +77,7 @@ class Document : public QObject {
  private:
   struct State;
   void takeIn(YardFile file, bool readOnly);
+  void letGo();
   void show(const Yard& before, const std::string& label);
   bool commitAgain(const ChangeSet& edit);
   bool tell(const QString& message);

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// The row of species cards on the bench. Only the cards in view are painted. A card is picked up by
+// pressing and dragging it, or with Enter; what happens on the way is told by signals.
+#pragma once
+
+#include <QAbstractScrollArea>
+#include <vector>
+
+#include "core/catalog/species.h"
+#include "core/units/measure_text.h"
+
+namespace tussock {
+
+class CardStrip : public QAbstractScrollArea {
+  Q_OBJECT
+
+ public:
+  explicit CardStrip(QWidget* parent = nullptr);
+
+  void show(std::vector<const Species*> species);  // which must outlive the strip
+  void setUnits(UnitSystem units);
+  void setEmptyText(const QString& text);
+
+  [[nodiscard]] const std::vector<const Species*>& species() const { return species_; }
+  [[nodiscard]] const Species* current() const;
+  void setCurrent(int index);
+  [[nodiscard]] QRect cardRect(int index) const;        // in the viewport
+  [[nodiscard]] int cardAt(const QPoint& point) const;  // -1 for none
+  [[nodiscard]] bool carrying() const { return carrying_; }
+
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ signals:
+  void lifted(const QString& botanicalName);
+  void carried(const QPoint& globalPos);
+  void dropped(const QPoint& globalPos);
+  void putBack();
+  void countStepped(int step);  // + or − pressed while a species is in hand
+  void currentChanged();
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void scrollContentsBy(int dx, int dy) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  bool event(QEvent* event) override;
+  bool viewportEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  bool keyWhileCarrying(QKeyEvent* event);
+  void lift();
+  void letGo();
+  void reveal(int index);
+  void updateScrollBar();
+  void setHovered(int index);
+
+  std::vector<const Species*> species_;
+  UnitSystem units_ = UnitSystem::FeetInches;
+  QString emptyText_;
+  int current_ = -1;
+  int hovered_ = -1;
+  QPoint pressedAt_;
+  bool pressed_ = false;
+  bool carrying_ = false;
+};
+
+}  // namespace tussock
