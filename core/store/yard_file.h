@@ -49,7 +49,7 @@ class YardFile {
  public:
   enum class Access { ReadWrite, ReadOnly };
 
-  // Throws StoreError(AlreadyExists) rather than write over a file.
+  // Throws StoreError(AlreadyExists) rather than write over a file. Photos come later, by commit().
   [[nodiscard]] static YardFile create(const std::filesystem::path& path, const Yard& yard);
   [[nodiscard]] static YardFile open(const std::filesystem::path& path,
                                      Access access = Access::ReadWrite);
@@ -58,13 +58,15 @@ class YardFile {
   YardFile& operator=(YardFile&&) noexcept;
 
   [[nodiscard]] const std::filesystem::path& path() const;
+  [[nodiscard]] Access access() const;
   [[nodiscard]] const Yard& yard() const;
   [[nodiscard]] std::int64_t revision() const;
   [[nodiscard]] IdSource& ids();  // never gives an id that the file has seen
 
   // Writes the rows and the change set in one transaction; on return it is durable. Redo is lost.
   // Throws StoreError(Changed) when another program has written since: call reload() and offer the
-  // edit again.
+  // edit again. EditConflict when the change set was not made for yard(). Whatever is thrown, file
+  // and yard() are as they were.
   void commit(const ChangeSet& edit);
   // The label of the edit undone or redone; nothing when there is none. Durable on return.
   std::optional<std::string> undo();
@@ -77,7 +79,7 @@ class YardFile {
 
   // True when another program has written to the file since this one looked.
   [[nodiscard]] bool changedOutside() const;
-  void reload();
+  void reload();  // also when another file has taken the place of this one
 
   // Keeps bytes once, by content; gives their SHA-256 in hexadecimal. They are held back and
   // written in the transaction of the first commit whose change set names the hash.

@@ -119,8 +119,9 @@ struct Filler {
 template <std::size_t... I>
 void addAll(Draft& draft, Random& random, IdSource& ids, std::index_sequence<I...>) {
   std::vector<Id<Bed>> beds;
-  auto addSome = [&](auto object) {
+  auto addSome = [&](const auto& blank) {
     for (int i = 2 + upTo(random, 1); i > 0; --i) {
+      auto object = blank;
       object.id = ids.take<decltype(object)>();
       visitFields(object, Filler{random, ids, beds});
       if constexpr (std::is_same_v<decltype(object), Bed>) beds.push_back(object.id);

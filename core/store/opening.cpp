@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/opening.h"
+
+#include <array>
+#include <fstream>
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+#include <unistd.h>
+
+#include "core/store/migrations.h"
+#include "core/store/schema.h"
+
+namespace tussock {
+
+namespace {
+
+namespace fs = std::filesystem;
+using Reason = StoreError::Reason;
+
+constexpr std::string_view kMagic{"SQLite format 3\0", 16};
+constexpr std::uintmax_t kSmallestDatabase = 512;  // bytes: one page of the least size
+
+void requireFile(const fs::path& path) {
+  std::error_code error;
+  const fs::file_status status = fs::status(path, error);
+  if (!fs::exists(status))
+    throw storeError(Reason::NotFound, path, "is not there. Check the name and the folder.");
+  if (fs::is_directory(status))
+    throw storeError(Reason::NotAYard, path, "is a folder. Choose a yard file in it.");
+  if (!fs::is_regular_file(status))
+    throw storeError(Reason::NotAYard, path, "is not an ordinary file. Choose a yard file.");
+}
+
+void requireMagic(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  if (!file)
+    throw storeError(Reason::Other, path, "may not be read. Ask its owner for leave to read it.");
+  std::array<char, kMagic.size()> start{};
+  file.read(start.data(), start.size());
+  if (file.gcount() == 0)
+    throw storeError(Reason::NotAYard, path, "is empty. Choose a file that Tussock has written.");
+  if (std::string_view(start.data(), start.size()) != kMagic)
+    throw storeError(Reason::NotAYard, path,
+                     "is not a yard file. Choose a file that Tussock has written.");
+  if (fs::file_size(path) < kSmallestDatabase) throw damaged(path, "it has been cut short");
+}
+
+void requireWritable(const fs::path& path) {
+  const fs::path folder = path.parent_path();
+  if (::access(path.c_str(), W_OK) != 0)
+    throw storeError(
+        Reason::ReadOnly, path,
+        "may only be read. Open it for looking only, or copy it to a folder of yours.");
+  if (::access(folder.c_str(), W_OK) != 0)
+    throw storeError(Reason::ReadOnly, path,
+                     "lies in a folder that may only be read. Open it for looking only, or copy it "
+                     "to a folder of yours.");
+}
+
+void requireYard(SQLite::Database& database, const fs::path& path) {
+  if (wholeNumber(database, "PRAGMA application_id") != kApplicationId)
+    throw storeError(Reason::NotAYard, path,
+                     "is another program's database. Choose a file that Tussock has written.");
+  const std::int64_t version = wholeNumber(database, "PRAGMA user_version");
+  if (version > kSchemaVersion)
+    throw storeError(Reason::Newer, path,
+                     fmt::format("was written by a newer Tussock (file version {}; this one knows "
+                                 "{}). Update Tussock to open it.",
+                                 version, kSchemaVersion));
+  if (version < 1) throw damaged(path, fmt::format("file version {}", version));
+}
+
+int flagsFor(YardFile::Access access) {
+  return access == YardFile::Access::ReadWrite ? SQLite::OPEN_READWRITE : SQLite::OPEN_READONLY;
+}
+
+}  // namespace
+
+SQLite::Database openDatabase(const fs::path& path, YardFile::Access access) {
+  return guarded(path, [&] {
+    requireFile(path);
+    requireMagic(path);
+    if (access == YardFile::Access::ReadWrite) requireWritable(path);
+    SQLite::Database database = connect(path, flagsFor(access));
+    requireYard(database, path);
+    bringUpToDate(database, migrations());
+    return database;
+  });
+}
+
+}  // namespace tussock
