@@ -23,7 +23,10 @@ struct Daylight {
   UtcTime transit;
   double hours = 0.0;  // 24 in midnight sun, 0 in polar night
 };
-// By the -0.833 degree convention, for the solar day whose transit is nearest local noon of `day`.
+// By the -0.833 degree convention, for the solar day whose transit is nearest local noon of `day`
+// (mean solar time; longitudes beyond 180 degrees are brought back first).
 [[nodiscard]] Daylight daylight(Date day, Angle latitude, Angle longitude);
+// The same for any altitude of the sun's centre, such as 0 for direct sun on open ground.
+[[nodiscard]] Daylight timeAbove(Angle altitude, Date day, Angle latitude, Angle longitude);
 
 }  // namespace tussock
