@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The shade-casting bodies of a yard: convex pieces standing on level ground, and crowns.
+// The shade-casting bodies of a yard: convex pieces standing on level ground, and crowns. The
+// ground's slope and aspect are not taken into account.
 #pragma once
 
-#include <variant>
 #include <vector>
 
 #include "core/model/yard.h"
@@ -14,13 +14,16 @@ struct SitePoint {
   double up = 0.0;  // metres above the ground
 };
 
-// A convex body given by its corners; opaque but for its openness.
+// A convex body given by its corners; opaque but for its openness. Pieces of one building or wall
+// share a group: light that crosses two of them is dimmed once.
 struct ConvexSolid {
   std::vector<SitePoint> corners;
   double openness = 0.0;
+  int group = 0;
 };
 
-// A tree's crown on its trunk. Openness depends on the day, see opennessOn.
+// A tree's crown on its trunk, which is opaque and reaches from the ground to the crown's base.
+// Either may be missing (radius 0). Openness depends on the day, see opennessOn.
 struct Crown {
   Point at;
   CrownShape shape = CrownShape::Ellipsoid;
@@ -30,12 +33,18 @@ struct Crown {
   MonthDay leafOn, leafOff;
   bool evergreen = false;
 };
+// In leaf from leafOn up to the day before leafOff, over the new year where leafOn is the later;
+// all year when the two are one day.
+[[nodiscard]] bool inLeaf(const Crown& crown, MonthDay day);
 [[nodiscard]] double opennessOn(const Crown& crown, MonthDay day);
 
 struct Solids {
   std::vector<ConvexSolid> bodies;
   std::vector<Crown> crowns;
 };
+// Bodies in order of their group. Heights and sizes that are zero, negative or not finite cast
+// nothing; openness is held between 0 and 1. A gable or hip roof stands on the smallest rectangle
+// around the footprint (or the one along the ridge azimuth) and is cut to the footprint.
 [[nodiscard]] Solids solidsOf(const Yard& yard);
 
 }  // namespace tussock

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// Roofs as heights over the ground, made into convex bodies.
+#pragma once
+
+#include <vector>
+
+#include "core/model/solids.h"
+#include "core/sun/solids.h"
+
+namespace tussock {
+
+// The bodies of one building, without a group. Empty when its heights are no heights.
+[[nodiscard]] std::vector<ConvexSolid> bodiesOf(const Building& building);
+
+}  // namespace tussock
