@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Hours of direct sun over the yard, as a grid of cells.
+// Hours of direct sun over the yard, as a grid of cells: mean hours a day with the sun's centre
+// above 0 degrees true altitude and nothing in between, told at the cell's centre.
 #pragma once
 
 #include <functional>
@@ -17,7 +18,7 @@ struct SunMapRequest {
   int stepMinutes = 10;
   // One day, or the growing season of the yard when absent.
   std::optional<Date> day;
-  int year = 2026;  // for the season
+  int year = 2026;  // in which the season begins
 };
 
 struct SunHours {
@@ -57,14 +58,18 @@ class SunMap {
 
 using Progress = std::function<void(double share)>;  // 0 to 1, called from the working thread
 
-// Throws std::invalid_argument, saying what to do, when the grid would need more than 256 MB.
-// Returns nothing when stopped.
+// Two threads share the work where there are two cores; the result does not depend on it.
+// Throws std::invalid_argument, saying what to do, when the grid would need more than 256 MB, or
+// the cell or the step is not above zero. Returns nothing when stopped; an empty area gives an
+// empty map.
 [[nodiscard]] std::optional<SunMap> computeSunMap(const Yard& yard, const SunMapRequest& request,
                                                   std::stop_token stop = {},
                                                   const Progress& progress = {});
-// The map the checks, the window and the sheets share: growing season, over the beds, 0.25 m.
+// The map the checks, the window and the sheets share: growing season, over the beds and a metre
+// around them (the site when there are none), 0.25 m; cells are doubled while there are more than
+// 400,000.
 [[nodiscard]] SunMapRequest seasonRequest(const Yard& yard);
-// True when both yards give the same sun map.
+// True when both yards give the same sun map: place, season, area and what casts shade are equal.
 [[nodiscard]] bool sameSun(const Yard& a, const Yard& b);
 
 }  // namespace tussock

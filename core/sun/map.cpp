@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/map.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tussock {
+
+namespace {
+
+// First and past-last index of the centres within a range along one axis.
+struct Range {
+  int first, end;
+};
+
+Range centresIn(double low, double high, double origin, double cell, int count) {
+  const auto held = [count](double value) {
+    return static_cast<int>(std::clamp(value, 0.0, static_cast<double>(count)));
+  };
+  return {held(std::ceil((low - origin) / cell - 0.5)),
+          held(std::floor((high - origin) / cell - 0.5) + 1.0)};
+}
+
+}  // namespace
+
+SunMap::SunMap(Box area, Length cell, int columns, int rows)
+    : area_(area), cell_(cell), columns_(columns), rows_(rows) {
+  const std::size_t size = static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows);
+  before_.resize(size);
+  after_.resize(size);
+  covered_.resize(size);
+}
+
+std::size_t SunMap::index(int column, int row) const {
+  return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+         static_cast<std::size_t>(column);
+}
+
+Point SunMap::centreOf(int column, int row) const {
+  return area_.low + Point{column + 0.5, row + 0.5} * cell_.metres();
+}
+
+SunHours SunMap::at(int column, int row) const {
+  const std::size_t i = index(column, row);
+  return {before_[i], after_[i]};
+}
+
+void SunMap::set(int column, int row, SunHours hours) {
+  const std::size_t i = index(column, row);
+  before_[i] = static_cast<float>(hours.beforeNoon);
+  after_[i] = static_cast<float>(hours.afterNoon);
+}
+
+bool SunMap::underBuilding(int column, int row) const {
+  return covered_[index(column, row)] != 0;
+}
+
+void SunMap::setUnderBuilding(int column, int row) {
+  covered_[index(column, row)] = 1;
+}
+
+std::optional<SunHours> SunMap::hoursAt(Point p) const {
+  if (empty() || !isFinite(p)) return std::nullopt;
+  const Point cells = (p - area_.low) * (1.0 / cell_.metres());
+  if (cells.x < 0.0 || cells.y < 0.0 || cells.x > columns_ || cells.y > rows_) return std::nullopt;
+  return at(std::min(static_cast<int>(cells.x), columns_ - 1),
+            std::min(static_cast<int>(cells.y), rows_ - 1));
+}
+
+std::optional<double> SunMap::meanHours(const Polygon& polygon) const {
+  if (empty() || polygon.empty()) return std::nullopt;
+  const Box box = boundsOf(polygon);
+  const Range across = centresIn(box.low.x, box.high.x, area_.low.x, cell_.metres(), columns_);
+  const Range up = centresIn(box.low.y, box.high.y, area_.low.y, cell_.metres(), rows_);
+  double sum = 0.0;
+  int count = 0;
+  for (int row = up.first; row < up.end; ++row)
+    for (int column = across.first; column < across.end; ++column) {
+      if (!contains(polygon, centreOf(column, row))) continue;
+      sum += at(column, row).total();
+      ++count;
+    }
+  return count > 0 ? std::optional(sum / count) : std::nullopt;
+}
+
+}  // namespace tussock

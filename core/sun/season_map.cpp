@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// The map that is shared, and when it is still the same.
+#include <cmath>
+
+#include "core/sun/map.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kMargin = 1.0;     // metres around the beds
+constexpr double kMostCells = 4e5;  // beyond this, cells are doubled
+
+// Out to whole metres, so that a small change to a bed leaves the map as it is.
+Box inWholeMetres(const Box& box) {
+  if (box.empty()) return box;
+  return {{std::floor(box.low.x), std::floor(box.low.y)},
+          {std::ceil(box.high.x), std::ceil(box.high.y)}};
+}
+
+Box areaOf(const Yard& yard) {
+  Box box;
+  for (const Bed& bed : yard.beds) box.include(boundsOf(bed.outline));
+  if (!box.empty()) return inWholeMetres(box.grown(kMargin));
+  return inWholeMetres(siteBox(yard));
+}
+
+bool sameShade(const Building& a, const Building& b) {
+  return a.footprint == b.footprint && a.roof == b.roof && a.eave == b.eave && a.ridge == b.ridge &&
+         a.ridgeAzimuth == b.ridgeAzimuth;
+}
+
+bool sameShade(const Barrier& a, const Barrier& b) {
+  return a.line == b.line && a.thickness == b.thickness && a.footprint == b.footprint &&
+         a.height == b.height && a.openness == b.openness;
+}
+
+bool sameShade(const Tree& a, const Tree& b) {
+  return a.at == b.at && a.height == b.height && a.crownRadius == b.crownRadius &&
+         a.crownBase == b.crownBase && a.trunkDiameter == b.trunkDiameter && a.crown == b.crown &&
+         a.opennessLeaf == b.opennessLeaf && a.opennessBare == b.opennessBare &&
+         a.leafOn == b.leafOn && a.leafOff == b.leafOff && a.evergreen == b.evergreen;
+}
+
+template <class T>
+bool sameShade(const Collection<T>& a, const Collection<T>& b) {
+  return a.shares(b) ||
+         std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                    [](const T& x, const T& y) { return &x == &y || sameShade(x, y); });
+}
+
+bool samePlaceAndSeason(const Settings& a, const Settings& b) {
+  const GrowingSeason season = growingSeason(a);
+  const GrowingSeason other = growingSeason(b);
+  return a.latitude == b.latitude && a.longitude == b.longitude && season.first == other.first &&
+         season.last == other.last;
+}
+
+}  // namespace
+
+SunMapRequest seasonRequest(const Yard& yard) {
+  SunMapRequest request;
+  request.area = areaOf(yard);
+  const auto cells = [&] {
+    return request.area.width() / request.cell.metres() * request.area.height() /
+           request.cell.metres();
+  };
+  while (cells() > kMostCells) request.cell = request.cell * 2.0;
+  return request;
+}
+
+bool sameSun(const Yard& a, const Yard& b) {
+  return samePlaceAndSeason(a.settings, b.settings) && sameShade(a.buildings, b.buildings) &&
+         sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) &&
+         ((!a.beds.empty() && a.beds.shares(b.beds)) || areaOf(a) == areaOf(b));
+}
+
+}  // namespace tussock

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/sun_days.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace tussock {
+
+namespace {
+
+Date dateIn(int year, MonthDay day) {
+  using namespace std::chrono;
+  const Date date = std::chrono::year(year) / day.month() / day.day();
+  return date.ok() ? date : Date(std::chrono::year(year) / day.month() / last);
+}
+
+UtcTime noonOf(Date day, Angle longitude) {
+  const double seconds = std::remainder(longitude.degrees(), 360.0) * 240.0;
+  return std::chrono::sys_days(day) + std::chrono::hours(12) -
+         std::chrono::seconds(std::llround(seconds));
+}
+
+struct DatedSun {
+  Date day;
+  double declination;  // radians
+};
+
+// The day whose declination is nearest the mean of all.
+DayClass classOf(const std::vector<DatedSun>& days) {
+  double mean = 0.0;
+  for (const DatedSun& day : days) mean += day.declination / static_cast<double>(days.size());
+  const auto nearest =
+      std::min_element(days.begin(), days.end(), [mean](const DatedSun& a, const DatedSun& b) {
+        return std::abs(a.declination - mean) < std::abs(b.declination - mean);
+      });
+  return {nearest->day, static_cast<int>(days.size())};
+}
+
+std::vector<bool> leavesOn(Date day, const Solids& solids) {
+  std::vector<bool> leaves;
+  for (const Crown& crown : solids.crowns)
+    leaves.push_back(inLeaf(crown, MonthDay(day.month(), day.day())));
+  return leaves;
+}
+
+void addHalf(HalfDay half, UtcTime from, UtcTime to, Angle latitude, Angle longitude,
+             int stepMinutes, std::vector<SunStep>& steps) {
+  const double seconds = static_cast<double>((to - from).count());
+  const int parts = std::max(1, static_cast<int>(std::ceil(seconds / 60.0 / stepMinutes - 1e-9)));
+  for (int i = 0; i < parts; ++i) {
+    const UtcTime middle = from + std::chrono::seconds(std::llround(seconds * (i + 0.5) / parts));
+    steps.push_back({sunPosition(middle, latitude, longitude), seconds / 3600.0 / parts, half});
+  }
+}
+
+}  // namespace
+
+std::vector<Date> daysOf(const GrowingSeason& season, int year) {
+  using namespace std::chrono;
+  const sys_days first = dateIn(year, season.first);
+  const sys_days last = dateIn(season.last < season.first ? year + 1 : year, season.last);
+  std::vector<Date> result;
+  for (sys_days day = first; day <= last; day += days(1)) result.emplace_back(day);
+  return result;
+}
+
+std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,
+                                Angle longitude) {
+  std::map<std::pair<int, std::vector<bool>>, std::vector<DatedSun>> classes;
+  for (const Date day : days) {
+    const double declination = solarDeclination(noonOf(day, longitude)).radians();
+    const int band = static_cast<int>(std::floor(declination / kDeclinationBand.radians()));
+    classes[{band, leavesOn(day, solids)}].push_back({day, declination});
+  }
+  std::vector<DayClass> result;
+  for (const auto& [key, members] : classes) result.push_back(classOf(members));
+  return result;
+}
+
+std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude, int stepMinutes) {
+  const Daylight up = timeAbove(Angle(), day, latitude, longitude);
+  std::vector<SunStep> steps;
+  if (up.hours <= 0.0) return steps;
+  const UtcTime rise = up.sunrise.value_or(up.transit - std::chrono::hours(12));
+  const UtcTime set = up.sunset.value_or(up.transit + std::chrono::hours(12));
+  addHalf(HalfDay::BeforeNoon, rise, up.transit, latitude, longitude, stepMinutes, steps);
+  addHalf(HalfDay::AfterNoon, up.transit, set, latitude, longitude, stepMinutes, steps);
+  return steps;
+}
+
+}  // namespace tussock

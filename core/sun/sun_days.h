@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// The days of a sun map, grouped where the sun and the leaves are nearly the same, and the moments
+// of a day at which shade is cast.
+#pragma once
+
+#include <vector>
+
+#include "core/model/settings.h"
+#include "core/sun/position.h"
+#include "core/sun/solids.h"
+
+namespace tussock {
+
+// Days with declinations in one band and the same trees in leaf, and the one that stands for them.
+struct DayClass {
+  Date day;
+  int days = 0;
+};
+inline constexpr Angle kDeclinationBand = Angle::degrees(1.0);
+
+// From first to last inclusive, over the new year where first is the later. 29 February is taken as
+// the month's last day.
+[[nodiscard]] std::vector<Date> daysOf(const GrowingSeason& season, int year);
+[[nodiscard]] std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,
+                                              Angle longitude);
+
+enum class HalfDay { BeforeNoon, AfterNoon };  // solar noon
+
+// The middle of one of the equal parts of a half day with the sun up.
+struct SunStep {
+  SunPosition sun;
+  double hours = 0.0;  // length of the part
+  HalfDay half = HalfDay::BeforeNoon;
+};
+// Each half of the time with the sun's centre above 0 degrees, in equal parts no longer than
+// stepMinutes.
+[[nodiscard]] std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude,
+                                           int stepMinutes);
+
+}  // namespace tussock
