@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/shade.h"
+
+#include <cmath>
+#include <numbers>
+
+#include <gtest/gtest.h>
+
+namespace tussock {
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr MonthDay kMidsummer{std::chrono::June, std::chrono::day{21}};
+
+SunPosition sunAt(double azimuth, double altitude) {
+  return {Angle::degrees(azimuth), Angle::degrees(altitude)};
+}
+
+// A post one millimetre thick.
+Solids post(Point at, double height) {
+  ConvexSolid body;
+  for (const Point corner : rectangle(at, at + Point{0.001, 0.001}).outer) {
+    body.corners.push_back({corner, 0.0});
+    body.corners.push_back({corner, height});
+  }
+  return {{body}, {}};
+}
+
+Solids fence(Point from, Point to, double height) {
+  Barrier barrier;
+  barrier.id = Id<Barrier>(2);
+  barrier.line = {from, to};
+  barrier.thickness = Length();
+  barrier.height = Length::metres(height);
+  Yard yard;
+  yard.barriers = yard.barriers.with(barrier);
+  return solidsOf(yard);
+}
+
+Crown round(Point at, double radius, double base, double top) {
+  Crown crown;
+  crown.at = at, crown.radius = radius, crown.base = base, crown.top = top;
+  crown.opennessLeaf = 0.25, crown.evergreen = true;
+  return crown;
+}
+
+double farthest(const Ring& ring, Point from) {
+  double result = 0.0;
+  for (const Point p : ring) result = std::max(result, distance(p, from));
+  return result;
+}
+
+double northReach(const std::vector<Shadow>& shadows) {
+  double result = -1e300;
+  for (const Shadow& shadow : shadows) result = std::max(result, boundsOf(shadow.outline).high.y);
+  return result;
+}
+
+// Trigonometry: a post of height H throws a shadow of H / tan h, away from the sun.
+TEST(ShadeTest, PostsShadowHasItsLengthAndDirection) {
+  for (const double azimuth : {30.0, 135.0, 180.0, 291.0})
+    for (const double altitude : {5.0, 30.0, 45.0, 75.0}) {
+      const auto shadows = shadowsOf(post({0, 0}, 2.0), sunAt(azimuth, altitude), kMidsummer);
+      ASSERT_EQ(shadows.size(), 1u);
+      const double length = 2.0 / std::tan(altitude * std::numbers::pi / 180.0);
+      EXPECT_NEAR(farthest(shadows[0].outline, {0, 0}), length, 0.002);
+      const Point tip = directionOf(Angle::degrees(azimuth + 180.0)) * (length - 0.01);
+      EXPECT_EQ(directShare(shadows, tip + Point{0.0005, 0.0005}), 0.0);
+    }
+}
+
+// City of Eugene, Oregon, Ordinance 20224 (2001), table 9.2795(2)(b): a point 2.5 ft of shade for
+// each foot of height, that is, of a sun at 21.80 degrees. At 44.05 N the noon sun of the winter
+// solstice stands at 22.51 degrees, 2.413 ft for a foot.
+TEST(ShadeTest, EugeneSolarSetbackSlopeAgrees) {
+  const auto table = shadowsOf(fence({-50, 0}, {50, 0}, 1.0), sunAt(180.0, 21.80), kMidsummer);
+  EXPECT_NEAR(northReach(table), 2.5, 0.01);
+  const Angle latitude = Angle::degrees(44.05);
+  const Angle longitude = Angle::degrees(-123.09);
+  const Daylight day = tussock::daylight(2001y / 12 / 21, latitude, longitude);
+  const SunPosition noon = sunPosition(day.transit, latitude, longitude);
+  EXPECT_NEAR(northReach(shadowsOf(fence({-50, 0}, {50, 0}, 1.0), noon, kMidsummer)), 2.413, 0.01);
+}
+
+// City of Boulder, Colorado, B.R.C. 1981 section 9-9-17: shade of a 12 ft fence from two hours
+// before to two after noon on the winter solstice. By trigonometry at 40.015 N: 2.00 times its
+// height at noon, 2.65 times in directions 30 degrees either side of north two hours off.
+TEST(ShadeTest, BoulderSolarFenceAgrees) {
+  const Angle latitude = Angle::degrees(40.015);
+  const Angle longitude = Angle::degrees(-105.27);
+  const Daylight day = tussock::daylight(2026y / 12 / 21, latitude, longitude);
+  const double height = 12 * kMetresPerFoot;
+  const auto lengthAt = [&](UtcTime time) {
+    return farthest(shadowsOf(post({0, 0}, height), sunPosition(time, latitude, longitude),
+                              kMidsummer)[0]
+                        .outline,
+                    {0, 0}) /
+           height;
+  };
+  EXPECT_NEAR(lengthAt(day.transit), 2.002, 0.01);
+  for (const auto offset : {-2h, 2h}) {
+    EXPECT_NEAR(lengthAt(day.transit + offset), 2.653, 0.01);
+    const double azimuth = sunPosition(day.transit + offset, latitude, longitude).azimuth.degrees();
+    EXPECT_NEAR(azimuth, offset < 0h ? 150.64 : 209.36, 0.05);
+  }
+}
+
+// By trigonometry from astropy's place of the sun: a 6 ft fence running east and west in
+// Minneapolis, 21 December 2026, 18:00 UTC, shades 6 cos(2.779) / tan(21.5319) = 15.19 ft.
+TEST(ShadeTest, FenceInMinneapolisShadesItsNorthSideOnly) {
+  const SunPosition sun = sunPosition(std::chrono::sys_days(2026y / 12 / 21) + 18h,
+                                      Angle::degrees(44.98), Angle::degrees(-93.27));
+  const auto shadows = shadowsOf(fence({-50, 0}, {50, 0}, 6 * kMetresPerFoot), sun, kMidsummer);
+  EXPECT_NEAR(northReach(shadows) / kMetresPerFoot, 15.19, 0.02);
+  for (double y = 0.05; y < 4.5; y += 0.05) {
+    EXPECT_EQ(directShare(shadows, {0, y}), 0.0) << y;
+    EXPECT_EQ(directShare(shadows, {0, -y}), 1.0) << y;
+  }
+}
+
+TEST(ShadeTest, NoShadowsWithoutTheSun) {
+  EXPECT_TRUE(shadowsOf(post({0, 0}, 2.0), sunAt(180.0, 0.0), kMidsummer).empty());
+  EXPECT_TRUE(shadowsOf(post({0, 0}, 2.0), sunAt(180.0, -5.0), kMidsummer).empty());
+}
+
+// The outline of an ellipsoid in parallel light is an ellipse with half axes r across the light and
+// hypot(r, b cot h) along it.
+TEST(ShadeTest, EllipsoidsShadowIsTheTrueEllipse) {
+  const double radius = 3.0, base = 2.0, top = 9.0;
+  const double reach = 1.0 / std::tan(35.0 * std::numbers::pi / 180.0);
+  const Solids solids{{}, {round({1, 2}, radius, base, top)}};
+  const auto shadows = shadowsOf(solids, sunAt(180.0, 35.0), kMidsummer);
+  ASSERT_EQ(shadows.size(), 1u);
+  const double along = std::hypot(radius, 3.5 * reach);
+  EXPECT_NEAR(signedArea(shadows[0].outline), std::numbers::pi * radius * along, 1e-9);
+  const Point centre{1, 2 + 5.5 * reach};
+  for (const Point p : shadows[0].outline) {
+    const Point d = p - centre;
+    EXPECT_NEAR(std::hypot(d.x / radius, d.y / along), 1.0, 0.0009);
+  }
+  EXPECT_EQ(shadows[0].openness, 0.25);
+}
+
+TEST(ShadeTest, ConeEndsInAPointAndColumnInADisc) {
+  Solids solids{{}, {round({0, 0}, 2.0, 1.0, 8.0)}};
+  solids.crowns[0].shape = CrownShape::Cone;
+  const auto cone = shadowsOf(solids, sunAt(180.0, 45.0), kMidsummer);
+  EXPECT_NEAR(boundsOf(cone[0].outline).high.y, 8.0, 1e-9);
+  EXPECT_NEAR(boundsOf(cone[0].outline).low.y, -1.0, 0.002);
+  // Disc less the cap under the tangents, plus the kite of the tip.
+  const double half = std::acos(2.0 / 7.0);
+  EXPECT_NEAR(signedArea(cone[0].outline),
+              4.0 * (std::numbers::pi - half) + 2.0 * 7.0 * std::sin(half), 0.02);
+  EXPECT_EQ(directShare(cone, {0.6, 7.0}), 1.0);
+
+  solids.crowns[0].shape = CrownShape::Column;
+  const auto column = shadowsOf(solids, sunAt(180.0, 45.0), kMidsummer);
+  EXPECT_NEAR(boundsOf(column[0].outline).high.y, 10.0, 0.002);
+  EXPECT_NEAR(signedArea(column[0].outline), 4.0 * std::numbers::pi + 4.0 * 7.0, 0.03);
+  EXPECT_EQ(directShare(column, {1.9, 7.0}), 0.25);
+}
+
+TEST(ShadeTest, HighSunSeesOnlyTheDiscOfAFlatCone) {
+  Solids solids{{}, {round({0, 0}, 2.0, 1.0, 2.0)}};
+  solids.crowns[0].shape = CrownShape::Cone;
+  const auto shadows = shadowsOf(solids, sunAt(180.0, 70.0), kMidsummer);
+  EXPECT_NEAR(signedArea(shadows[0].outline), 4.0 * std::numbers::pi, 1e-6);
+}
+
+TEST(ShadeTest, OutlinesAreConvexAndAnticlockwise) {
+  Yard yard;
+  Building building;
+  building.id = Id<Building>(2);
+  building.footprint = rectangle({0, 0}, {10, 6});
+  building.roof = Roof::Hip;
+  building.ridge = Length::metres(5);
+  yard.buildings = yard.buildings.with(building);
+  for (const CrownShape shape : {CrownShape::Ellipsoid, CrownShape::Cone, CrownShape::Column}) {
+    Tree tree;
+    tree.id = Id<Tree>(3 + static_cast<int>(shape));
+    tree.crown = shape;
+    yard.trees = yard.trees.with(tree);
+  }
+  for (double azimuth = 0.0; azimuth < 360.0; azimuth += 31.0) {
+    const auto shadows = shadowsOf(solidsOf(yard), sunAt(azimuth, 25.0), kMidsummer);
+    ASSERT_EQ(shadows.size(), 7u);
+    for (const Shadow& shadow : shadows)
+      for (std::size_t i = 0, n = shadow.outline.size(); i < n; ++i) {
+        const Point in = shadow.outline[(i + 1) % n] - shadow.outline[i];
+        const Point out = shadow.outline[(i + 2) % n] - shadow.outline[(i + 1) % n];
+        EXPECT_GE(cross(in, out), -1e-9);
+      }
+  }
+}
+
+TEST(ShadeTest, OpennessOfDifferentObjectsMultiplies) {
+  const Solids solids{{}, {round({0, 0}, 3.0, 0.0, 6.0), round({0, 1}, 3.0, 0.0, 6.0)}};
+  const auto shadows = shadowsOf(solids, sunAt(180.0, 60.0), kMidsummer);
+  EXPECT_NEAR(directShare(shadows, {0, 2}), 0.25 * 0.25, 1e-12);
+}
+
+TEST(ShadeTest, OneFenceDimsTheSunOnceWhereItsStretchesOverlap) {
+  Barrier barrier;
+  barrier.id = Id<Barrier>(2);
+  barrier.line = {{0, 0}, {5, 0}, {5, 5}};
+  barrier.openness = 0.5;
+  Yard yard;
+  yard.barriers = yard.barriers.with(barrier);
+  const auto shadows = shadowsOf(solidsOf(yard), sunAt(160.0, 20.0), kMidsummer);
+  ASSERT_EQ(shadows.size(), 2u);
+  const Point corner{4.8, 0.2};
+  EXPECT_TRUE(contains(shadows[0].outline, corner) && contains(shadows[1].outline, corner));
+  EXPECT_EQ(directShare(shadows, corner), 0.5);
+}
+
+TEST(ShadeTest, TrunkIsOpaque) {
+  Tree tree;
+  tree.id = Id<Tree>(2);
+  tree.opennessLeaf = 0.9;
+  Yard yard;
+  yard.trees = yard.trees.with(tree);
+  const auto shadows = shadowsOf(solidsOf(yard), sunAt(180.0, 45.0), kMidsummer);
+  ASSERT_EQ(shadows.size(), 2u);
+  EXPECT_EQ(directShare(shadows, {0, 1.0}), 0.0);
+  EXPECT_EQ(directShare(shadows, {0, 5.0}), 0.9);
+}
+
+}  // namespace
+}  // namespace tussock
