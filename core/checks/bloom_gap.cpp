@@ -120,18 +120,6 @@ void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet 
 
 }  // namespace
 
-bool showsFlowers(const Species& species) {
-  return species.habit != Habit::Grass && species.habit != Habit::Sedge &&
-         species.bloomFirstMonth.has_value();
-}
-
-WeekSet weeksInFlower(const Species& species) {
-  WeekSet weeks = 0;
-  for (int week = 0; week < kWeeksInYear; ++week)
-    if (species.bloomsInWeek(week)) weeks |= WeekSet{1} << week;
-  return weeks;
-}
-
 std::vector<int> seasonWeeks(const Settings& settings) {
   const GrowingSeason season = growingSeason(settings);
   std::vector<int> weeks;

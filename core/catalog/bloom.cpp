@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/bloom.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace tussock {
+
+namespace {
+
+// Ordered by name, so that equal areas come in the same order each time.
+using Grounds = std::map<std::string_view, BloomSpan>;
+
+std::vector<BloomSpan> flowering(const Yard& yard, const Catalogue& catalogue,
+                                 std::optional<Id<Bed>> bed) {
+  Grounds grounds;
+  for (const Drift& drift : yard.drifts) {
+    if (bed && drift.bed != *bed) continue;
+    const Species* species = catalogue.find(drift.species);
+    if (species == nullptr || !showsFlowers(*species) || drift.plants.empty()) continue;
+    BloomSpan& span = grounds[species->botanicalName];
+    span.species = species;
+    span.ground += groundOf(drift);
+  }
+  std::vector<BloomSpan> spans;
+  for (const auto& [name, span] : grounds) spans.push_back(span);
+  std::stable_sort(spans.begin(), spans.end(),
+                   [](const BloomSpan& a, const BloomSpan& b) { return a.ground > b.ground; });
+  return spans;
+}
+
+}  // namespace
+
+bool showsFlowers(const Species& species) {
+  return species.habit != Habit::Grass && species.habit != Habit::Sedge &&
+         species.bloomFirstMonth.has_value();
+}
+
+WeekSet weeksInFlower(const Species& species) {
+  WeekSet weeks = 0;
+  for (int week = 0; week < kWeeksInYear; ++week)
+    if (species.bloomsInWeek(week)) weeks |= WeekSet{1} << week;
+  return weeks;
+}
+
+Area groundOf(const Drift& drift) {
+  const double share = std::sqrt(3.0) / 2.0 * static_cast<double>(drift.plants.size());
+  return drift.spacing * drift.spacing * share;
+}
+
+BloomByWeek bloomByWeek(const Yard& yard, const Catalogue& catalogue, std::optional<Id<Bed>> bed) {
+  BloomByWeek weeks;
+  for (const BloomSpan& span : flowering(yard, catalogue, bed)) {
+    const WeekSet set = weeksInFlower(*span.species);
+    for (std::size_t week = 0; week < weeks.size(); ++week)
+      if ((set >> week & 1U) != 0) weeks[week].push_back(span);
+  }
+  return weeks;
+}
+
+std::array<Area, kWeeksInYear> areaInFlower(const BloomByWeek& bloom) {
+  std::array<Area, kWeeksInYear> areas;
+  for (std::size_t week = 0; week < bloom.size(); ++week)
+    for (const BloomSpan& span : bloom[week]) areas[week] += span.ground;
+  return areas;
+}
+
+}  // namespace tussock
