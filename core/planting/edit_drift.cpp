@@ -5,8 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "core/catalog/fit.h"
-#include "core/edit/draft.h"
 #include "core/geometry/overlay.h"
 #include "core/planting/enlarge.h"
 
@@ -16,13 +14,6 @@ namespace {
 
 DriftEdit nothing(Id<Drift> drift, int asked = 0) {
   return {{}, drift, asked, 0};
-}
-
-void takeCode(Draft& draft, const std::string& species, IdSource& ids) {
-  if (!codeOf(draft.yard(), species).empty()) return;
-  std::vector<std::string> taken;
-  for (const PlanCode& code : draft.yard().planCodes) taken.push_back(code.code);
-  draft.put(PlanCode{ids.take<PlanCode>(), species, proposeCode(species, taken)});
 }
 
 GrowRequest requestFor(const Drift& drift, int count) {
@@ -178,12 +169,6 @@ Point middleOf(const Drift& drift) {
 
 std::vector<Polygon> outlineOf(const Drift& drift) {
   return wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
-}
-
-std::string codeOf(const Yard& yard, std::string_view species) {
-  for (const PlanCode& code : yard.planCodes)
-    if (code.species == species) return code.code;
-  return {};
 }
 
 }  // namespace tussock

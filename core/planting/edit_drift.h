@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/catalog/catalogue.h"
+#include "core/catalog/plan_codes.h"
 #include "core/edit/change.h"
 #include "core/planting/grow.h"
 
@@ -35,6 +36,5 @@ struct DriftEdit {
 [[nodiscard]] Point middleOf(const Drift& drift);
 // The soft outline drawn around a drift.
 [[nodiscard]] std::vector<Polygon> outlineOf(const Drift& drift);
-[[nodiscard]] std::string codeOf(const Yard& yard, std::string_view species);  // empty if none yet
 
 }  // namespace tussock

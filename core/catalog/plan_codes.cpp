@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/plan_codes.h"
+
+#include <algorithm>
+#include <vector>
+
+#include "core/catalog/fit.h"
+
+namespace tussock {
+
+std::string codeOf(const Yard& yard, std::string_view botanicalName) {
+  for (const PlanCode& code : yard.planCodes)
+    if (code.species == botanicalName) return code.code;
+  return {};
+}
+
+void takeCode(Draft& draft, const std::string& botanicalName, IdSource& ids,
+              const std::string& wanted) {
+  if (!codeOf(draft.yard(), botanicalName).empty()) return;
+  std::vector<std::string> taken;
+  for (const PlanCode& code : draft.yard().planCodes) taken.push_back(code.code);
+  const bool free = !wanted.empty() && std::find(taken.begin(), taken.end(), wanted) == taken.end();
+  draft.put(PlanCode{ids.take<PlanCode>(), botanicalName,
+                     free ? wanted : proposeCode(botanicalName, taken)});
+}
+
+}  // namespace tussock

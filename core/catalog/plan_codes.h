@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// The short codes that stand for species on plans, given once and kept for good.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/edit/draft.h"
+
+namespace tussock {
+
+// Empty when the species has none yet.
+[[nodiscard]] std::string codeOf(const Yard& yard, std::string_view botanicalName);
+// Gives the species a code unless it has one: `wanted` when that is free, else the next proposed.
+void takeCode(Draft& draft, const std::string& botanicalName, IdSource& ids,
+              const std::string& wanted = {});
+
+}  // namespace tussock
