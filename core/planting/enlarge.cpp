@@ -31,7 +31,7 @@ std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
       (std::min(request.count, 100'000) * kTouch + 10.0) * request.spacing.metres();
   const Ground ground(yard, request, reach);
   if (ground.empty()) return standing;
-  Front front(ground, request.spacing, figureOf(request));
+  Front front(ground, request.spacing, figureOf(request), packingFor(request.count));
   for (const Point p : standing) front.take(p);
   front.growTo(request.count);
   std::vector<Point> places = front.places();

@@ -31,6 +31,12 @@ double unevenness(std::size_t index) {
   return 1.0 + kUnevenness * (2.0 * share - 1.0);
 }
 
+Packing packingFor(int count) {
+  Packing packing;
+  if (isUsual(count)) packing.usual = 0.93;
+  return packing;
+}
+
 // A figure between a rhombus and an ellipse, so that the ends taper.
 double DriftFigure::distanceTo(Point p) const {
   constexpr double kTaper = 1.6;  // 2 is an ellipse, 1 a rhombus
@@ -67,7 +73,7 @@ Circle Front::circleOf(std::size_t item) const {
   if (item >= neighbours.size())
     return {grid_.at(item), packing_.usual * spacing_ * unevenness(item - neighbours.size())};
   const Neighbour& n = neighbours[item];
-  return {n.at, std::max(n.least, packing_.usual * n.usual)};
+  return {n.at, std::max(n.least, packing_.beside * n.usual * unevenness(item))};
 }
 
 void Front::take(Point p) {
@@ -75,6 +81,7 @@ void Front::take(Point p) {
   places_.push_back(p);
   const Circle circle = circleOf(grid_.size() - 1);
   if (places_.size() == 1) offerAround(circle);
+  if (packing_.lengthens) offerAlong(circle);
   offerBeside(circle);
 }
 
@@ -87,6 +94,14 @@ void Front::offerAround(const Circle& circle) {
   for (int i = 0; i < kDirections; ++i)
     offer(rotated(circle.centre + Point{circle.radius, 0.0},
                   figure_.axis + Angle::degrees(360.0 / kDirections * i), circle.centre));
+}
+
+// Now to this side of the axis, now to that.
+void Front::offerAlong(const Circle& circle) {
+  const double side = places_.size() % 2 == 0 ? 1.0 : -1.0;
+  for (const double degrees : {0.0, 180.0})
+    offer(rotated(circle.centre + Point{circle.radius, 0.0},
+                  figure_.axis + Angle::degrees(degrees + side * 20.0), circle.centre));
 }
 
 void Front::offerBeside(const Circle& circle) {

@@ -23,11 +23,22 @@ struct DriftFigure {
   [[nodiscard]] double distanceTo(Point p) const;
 };
 
-// Distances within a growing drift, as shares of the spacing.
+inline constexpr std::size_t kUsualDrift = 60;  // plants; more is a whole bed of one species
+[[nodiscard]] constexpr bool isUsual(int count) {
+  return count <= static_cast<int>(kUsualDrift);
+}
+
+// Distances of a growing drift, as shares of the spacing. A pattern without rows has its nearest
+// plants at some 0.92 of the spacing when its density is the triangular one, so less than 1 is
+// asked. The figures were found by filling beds and counting; see docs/methods-planting.md.
 struct Packing {
-  double usual = 0.95;  // of a new plant from those it nestles against
-  double least = 0.86;  // of it from any other: above kLooseSpacing, which leaves room to relax
+  double usual = 0.95;     // of a new plant from those of the drift that it nestles against
+  double beside = 0.92;    // and from other drifts' plants
+  double least = 0.86;     // from any other: above kLooseSpacing, which leaves room to relax
+  bool lengthens = false;  // by single plants at its ends, touching only one other
 };
+// Seams lose some ground; drifts of a usual size stand a little closer to make up for it.
+[[nodiscard]] Packing packingFor(int count);
 
 // How far plant `index` keeps from others, over its spacing: a little uneven, so that the pattern
 // never falls into rows. Between 0.93 and 1.07.
@@ -60,6 +71,7 @@ class Front {
   void offer(Point p);
   void offerBeside(const Circle& circle);
   void offerAround(const Circle& circle);
+  void offerAlong(const Circle& circle);
 
   const Ground& ground_;
   double spacing_;

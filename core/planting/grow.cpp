@@ -17,8 +17,6 @@ namespace tussock {
 
 namespace {
 
-constexpr int kSmall = 60;  // drifts up to this size are grown several ways, and the best kept
-
 // Metres around the drop that a drift of this many plants may come to use: even in a narrow bed,
 // where it stands in one line.
 double reachOf(const GrowRequest& request) {
@@ -44,17 +42,21 @@ std::optional<Point> firstPlace(const Front& front, Point drop, double spacing) 
 
 // Where a drift may begin: at the drop, and snug in the pockets beside neighbours and edges.
 std::vector<Point> beginnings(const Ground& ground, const GrowRequest& request, Angle axis) {
-  constexpr std::size_t kPockets = 3;
+  constexpr std::size_t kMost = 5;
   const double s = request.spacing.metres();
-  const Front front(ground, request.spacing, {request.at, axis, request.stretch});
+  const Front front(ground, request.spacing, {request.at, axis, request.stretch},
+                    packingFor(request.count));
   std::vector<Point> result;
   if (const auto first = firstPlace(front, request.at, s)) result.push_back(*first);
-  if (result.empty() || request.count > kSmall) return result;
+  if (result.empty() || !isUsual(request.count)) return result;
+  // Beside the drop, so that two rows can lie either side of it.
+  const Point across = rotated({0.0, 0.45 * s}, axis);
+  if (front.fits(result.front() + across)) result.push_back(result.front() + across);
   for (const Point p : front.pockets(result.front(), 1.2 * s)) {
     const bool fresh = std::none_of(result.begin(), result.end(),
                                     [&](Point q) { return distance(p, q) < 0.2 * s; });
     if (fresh) result.push_back(p);
-    if (result.size() > kPockets) break;
+    if (result.size() >= kMost) break;
   }
   return result;
 }
@@ -64,18 +66,34 @@ struct Attempt {
   double cost = std::numeric_limits<double>::infinity();
 };
 
-// How far the figure is from what was asked: its proportions, and how far its middle lies from the
-// drop.
-double costOf(const std::vector<Point>& places, const GrowRequest& request) {
+// How snug the places lie: neighbours and edges that they close up with, per place.
+double snugness(const Ground& ground, const std::vector<Point>& places) {
+  constexpr double kClose = 1.08;  // of the usual distance
+  double sum = 0.0;
+  for (const Point p : places) {
+    for (const Neighbour& n : ground.neighbours())
+      if (distance(p, n.at) < kClose * n.usual) sum += 1.0;
+    for (const Border& b : ground.borders())
+      if (distanceToSegment(p, b.from, b.to) < kClose * b.least) sum += 2.0;
+  }
+  return sum / static_cast<double>(places.size());
+}
+
+// Lower is better: proportions as asked, the middle near the drop, closed up with what is there.
+// The weights are our own judgement, tried on beds filled drift by drift.
+double costOf(const Ground& ground, const std::vector<Point>& places, const GrowRequest& request) {
+  constexpr double kProportions = 1.5;
+  constexpr double kSnugness = 1.5;
   if (places.empty()) return std::numeric_limits<double>::infinity();
   Point middle;
   for (const Point p : places) middle += p * (1.0 / static_cast<double>(places.size()));
   const double size = std::sqrt(triangularGround(request.spacing).squareMetres() *
                                 static_cast<double>(places.size()));
   const double off = distance(middle, request.at) / size;
-  if (places.size() < 5) return off;
+  const double cost = off - kSnugness * snugness(ground, places);
+  if (places.size() < 5) return cost;
   const OrientedRectangle box = smallestRectangle(places, request.spacing / 2.0);
-  return off + 1.5 * std::abs(std::log(box.length / box.width / request.stretch));
+  return cost + kProportions * std::abs(std::log(box.length / box.width / request.stretch));
 }
 
 bool better(const Attempt& a, const Attempt& b) {
@@ -84,8 +102,8 @@ bool better(const Attempt& a, const Attempt& b) {
 }
 
 std::vector<Point> attempt(const Ground& ground, const GrowRequest& request, Point beginning,
-                           const DriftFigure& figure) {
-  Front front(ground, request.spacing, figure);
+                           const DriftFigure& figure, const Packing& packing) {
+  Front front(ground, request.spacing, figure, packing);
   front.take(beginning);
   front.growTo(request.count);
   std::vector<Point> places = front.places();
@@ -93,16 +111,31 @@ std::vector<Point> attempt(const Ground& ground, const GrowRequest& request, Poi
   return places;
 }
 
+struct Way {
+  double stretch;  // over what is asked: a figure of few plants comes out shorter than its metric
+  bool lengthens;
+};
+constexpr std::array<Way, 9> kWays{{{1.0, false},
+                                    {1.0, true},
+                                    {1.35, false},
+                                    {1.35, true},
+                                    {1.8, false},
+                                    {1.8, true},
+                                    {2.4, false},
+                                    {2.4, true},
+                                    {3.2, true}}};
+
 std::vector<Point> bestOf(const Ground& ground, const GrowRequest& request, Angle axis) {
-  // A figure of few plants comes out shorter than its metric: ask for more stretch as well.
-  constexpr std::array kStretches{1.0, 1.35, 1.8, 2.4};
-  const std::size_t ways = request.count <= kSmall && request.count > 3 ? kStretches.size() : 1;
+  const std::size_t ways = isUsual(request.count) ? kWays.size() : 1;
+  Packing packing = packingFor(request.count);
+  constexpr double kThinEnds = 0.3;  // ends of single plants leave gaps that nothing fills
   Attempt best;
   for (const Point beginning : beginnings(ground, request, axis))
     for (std::size_t i = 0; i < ways; ++i) {
-      const DriftFigure figure{request.at, axis, request.stretch * kStretches[i]};
-      Attempt next{attempt(ground, request, beginning, figure), 0.0};
-      next.cost = costOf(next.places, request);
+      const DriftFigure figure{request.at, axis, request.stretch * kWays[i].stretch};
+      packing.lengthens = kWays[i].lengthens;
+      Attempt next{attempt(ground, request, beginning, figure, packing), 0.0};
+      next.cost = costOf(ground, next.places, request) + (kWays[i].lengthens ? kThinEnds : 0.0);
       if (better(next, best)) best = std::move(next);
     }
   return best.places;

@@ -13,6 +13,9 @@ namespace {
 constexpr int kRounds = 16;
 constexpr double kStep = 0.35;     // of the overlap, each round
 constexpr double kMostStep = 0.1;  // of the spacing
+// Shares of the spacing at which plants of the drift, and those beside others, come to rest.
+constexpr double kRest = 0.94;
+constexpr double kRestBeside = 0.92;
 
 class Relaxation {
  public:
@@ -47,9 +50,12 @@ class Relaxation {
   }
   // The distance two plants come to rest at.
   [[nodiscard]] double restOf(std::size_t i, std::size_t other) const {
-    if (isNeighbour(other)) return ground_.neighbours()[other].usual;
+    if (isNeighbour(other)) {
+      const Neighbour& n = ground_.neighbours()[other];
+      return std::max(n.least, kRestBeside * n.usual);
+    }
     const std::size_t first = ground_.neighbours().size();
-    return spacing_ * (unevenness(i - first) + unevenness(other - first)) / 2.0;
+    return kRest * spacing_ * (unevenness(i - first) + unevenness(other - first)) / 2.0;
   }
   [[nodiscard]] double leastOf(std::size_t other) const {
     return isNeighbour(other) ? ground_.neighbours()[other].least : kLooseSpacing * spacing_;
