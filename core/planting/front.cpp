@@ -33,7 +33,7 @@ double unevenness(std::size_t index) {
 
 Packing packingFor(int count) {
   Packing packing;
-  if (isUsual(count)) packing.usual = 0.93;
+  if (isUsual(count)) packing.usual = 0.92;
   return packing;
 }
 

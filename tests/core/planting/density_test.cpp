@@ -143,29 +143,31 @@ TEST(FilledBed, NearestPlantsStandAboutASpacingApart) {
 // Drift beside drift, then single plants in what is left: seams lose a little ground.
 TEST(FilledBed, TakesItsPlantsDriftByDriftToo) {
   const double spacing = 0.3;
-  const Box box{{0, 0}, {8, 8}};
+  const Box box{{0, 0}, {12, 12}};
   test::YardBuilder builder;
-  builder.bed("Lawn", "POLYGON ((0 0, 8 0, 8 8, 0 8, 0 0))").viewing("S");
+  builder.bed("Lawn", "POLYGON ((0 0, 12 0, 12 12, 0 12, 0 0))").viewing("S");
   Yard yard = builder.build();
   IdSource ids(100);
-  std::size_t planted = 0;
+  std::vector<Point> planted;
+  const auto taken = [&](Point at) {
+    return std::any_of(planted.begin(), planted.end(),
+                       [&](Point p) { return distance(p, at) < kLooseSpacing * spacing; });
+  };
   for (const int count : {13, 3, 1})
     for (const Point at : triangularLattice(box, Length::metres(spacing * 0.6), {0, 0}, {})) {
+      if (taken(at)) continue;
       GrowRequest request;
       request.bed = builder.lastBed();
       request.spacing = Length::metres(spacing);
-      request.count = 1;
-      request.at = at;
-      const Growth single = growDrift(yard, request);
-      if (single.places.empty() || distance(single.places.front(), at) > spacing * 0.3) continue;
       request.count = count;
+      request.at = at;
       const auto places = growDrift(yard, request).places;
       if (static_cast<int>(places.size()) < count) continue;
-      planted += places.size();
+      planted.insert(planted.end(), places.begin(), places.end());
       yard = test::withDrift(yard, request, places, ids);
     }
-  const double expected = triangularCount(Area::squareMetres(64), Length::metres(spacing));
-  EXPECT_NEAR(static_cast<double>(planted) / expected, 1.0, 0.03);
+  const double expected = triangularCount(Area::squareMetres(144), Length::metres(spacing));
+  EXPECT_NEAR(static_cast<double>(planted.size()) / expected, 1.0, 0.04);
 }
 
 }  // namespace
