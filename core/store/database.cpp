@@ -80,7 +80,8 @@ SQLite::Database connect(const std::filesystem::path& path, int flags) {
   set(database, SQLITE_DBCONFIG_ENABLE_VIEW, 0);
   set(database, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
   database.exec("PRAGMA cell_size_check = ON");
-  database.exec("PRAGMA synchronous = FULL");
+  // FULL, and the folder too: else a power cut could bring back the journal of a finished edit.
+  database.exec("PRAGMA synchronous = EXTRA");
   return database;
 }
 
@@ -91,6 +92,9 @@ StoreError storeError(StoreError::Reason reason, const std::filesystem::path& pa
 
 StoreError storeError(const SQLite::Exception& error, const std::filesystem::path& path) {
   if (error.getErrorCode() == SQLITE_CONSTRAINT) return refused(path, error.what());
+  if (error.getExtendedErrorCode() == SQLITE_READONLY_ROLLBACK)
+    return storeError(StoreError::Reason::ReadOnly, path,
+                      "was left half written. Open it once for writing, which puts it right.");
   StoreError::Reason reason = reasonOf(error);
   if (error.getExtendedErrorCode() == SQLITE_READONLY_DBMOVED) reason = reasonWhereMoved(path);
   return storeError(reason, path, fmt::format("{} ({})", factAndRemedy(reason), error.what()));

@@ -13,7 +13,7 @@
 
 namespace tussock {
 
-// A connection with foreign keys on, full synchronisation, and nothing of the file's own schema
+// A connection with foreign keys on, every write synchronised, and nothing of the file's own schema
 // trusted: no triggers, no views, no functions called from it. Flags as SQLite::Database takes
 // them. Throws SQLite::Exception.
 [[nodiscard]] SQLite::Database connect(const std::filesystem::path& path, int flags);

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <fstream>
+#include <utility>
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -58,7 +59,15 @@ void requireWritable(const fs::path& path) {
                      "to a folder of yours.");
 }
 
+// SQLite itself does not mind when part of the last page is missing.
+void requireWhole(SQLite::Database& database, const fs::path& path) {
+  const std::int64_t bytes =
+      wholeNumber(database, "PRAGMA page_count") * wholeNumber(database, "PRAGMA page_size");
+  if (std::cmp_less(fs::file_size(path), bytes)) throw damaged(path, "it has been cut short");
+}
+
 void requireYard(SQLite::Database& database, const fs::path& path) {
+  SQLite::Transaction oneMoment(database);
   if (wholeNumber(database, "PRAGMA application_id") != kApplicationId)
     throw storeError(Reason::NotAYard, path,
                      "is another program's database. Choose a file that Tussock has written.");
@@ -69,6 +78,7 @@ void requireYard(SQLite::Database& database, const fs::path& path) {
                                  "{}). Update Tussock to open it.",
                                  version, kSchemaVersion));
   if (version < 1) throw damaged(path, fmt::format("file version {}", version));
+  requireWhole(database, path);
 }
 
 int flagsFor(YardFile::Access access) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/pending_pictures.h"
 
-#include "core/exchange/change_json.h"
 #include "core/store/blob_table.h"
 #include "core/store/sha256.h"
 
@@ -34,7 +33,7 @@ void PendingPictures::write(SQLite::Database& database, const ChangeSet& edit) c
     if (blobs.has(photo.contentHash)) return;
     const std::string* bytes = find(photo.contentHash);
     if (bytes == nullptr)
-      throw FormatError("the picture of photo \"" + photo.name + "\" is missing");
+      throw EditConflict("The picture of photo \"" + photo.name + "\" is missing. Add it again.");
     blobs.insert(photo.contentHash, *bytes);
   });
 }

@@ -17,7 +17,7 @@ class PendingPictures {
   // Gives the picture's hash.
   std::string add(const std::string& bytes);
   [[nodiscard]] const std::string* find(const std::string& hash) const;
-  // Writes those that photos of the edit name and the file has not. Throws FormatError when a
+  // Writes those that photos of the edit name and the file has not. Throws EditConflict when a
   // photo names a picture that is neither here nor in the file.
   void write(SQLite::Database& database, const ChangeSet& edit) const;
   void forget(const ChangeSet& edit);  // those the edit names, now that they are in the file

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A fresh folder for one test, gone with all that is in it afterwards.
+// A fresh folder for one test, gone with all that is in it afterwards. In memory where the system
+// has such a place: the tests write many files, each synchronised to disk.
 #pragma once
 
 #include <cstdlib>
@@ -11,7 +12,10 @@ namespace tussock::test {
 class TemporaryFolder {
  public:
   TemporaryFolder() {
-    std::string name = (std::filesystem::temp_directory_path() / "tussock-XXXXXX").string();
+    const std::filesystem::path memory = "/dev/shm";
+    const auto base =
+        std::filesystem::exists(memory) ? memory : std::filesystem::temp_directory_path();
+    std::string name = (base / "tussock-XXXXXX").string();
     path_ = mkdtemp(name.data());
   }
   ~TemporaryFolder() {

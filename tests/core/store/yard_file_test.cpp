@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/yard_file.h"
 
+#include <limits>
+
 #include <gmock/gmock.h>
 
-#include "core/edit/draft.h"
 #include "tests/support/random_yard.h"
+#include "tests/support/small_yards.h"
 #include "tests/support/temporary_folder.h"
-#include "tests/support/yard_builder.h"
 
 namespace tussock {
 namespace {
@@ -15,21 +16,8 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::Optional;
 
-Yard twoDrifts() {
-  return test::YardBuilder()
-      .bed("Front", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))")
-      .drift("Echinacea purpurea", test::row(5, 0.4, {1, 1}))
-      .drift("Carex vulpinoidea", test::row(7, 0.3, {1, 2}))
-      .build();
-}
-
-ChangeSet renameTo(const Yard& yard, const std::string& name) {
-  Draft draft(yard);
-  Settings settings = yard.settings;
-  settings.name = name;
-  draft.put(settings);
-  return draft.finish("Rename to " + name);
-}
+using test::renameTo;
+using test::twoDrifts;
 
 TEST(YardFile, HoldsTheYardItWasMadeWith) {
   const test::TemporaryFolder folder;
@@ -124,6 +112,135 @@ TEST(YardFile, RandomEditsReadBackEqualAndUndo) {
     }
     EXPECT_THAT(file.verify(), IsEmpty());
   }
+}
+
+TEST(YardFile, AnIdSeenOnceIsNeverGivenAgain) {
+  const test::TemporaryFolder folder;
+  Id<Tree> id;
+  {
+    YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+    EXPECT_EQ(file.ids().next(), largestId(file.yard()) + 1);
+    for (int i = 0; i < 9; ++i) id = file.ids().take<Tree>();
+    Tree tree;
+    tree.id = id;
+    Draft add(file.yard());
+    add.put(tree);
+    file.commit(add.finish("Add tree"));
+    Draft remove(file.yard());
+    remove.remove(id);
+    file.commit(remove.finish("Remove tree"));
+    file.forgetHistory();
+  }
+  EXPECT_GT(YardFile::open(folder / "a.yard").ids().next(), id.value());
+}
+
+TEST(YardFile, AnIdGivenByHandIsNeverGivenAgain) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  Drift drift = *file.yard().drifts.begin();
+  drift.plants.push_back({Id<Plant>(900), {1, 2}});
+  Draft draft(file.yard());
+  draft.put(drift);
+  file.commit(draft.finish("Add plant"));
+  EXPECT_EQ(file.ids().next(), 901);
+}
+
+TEST(YardFile, ForgettingHistoryKeepsTheYard) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  file.commit(renameTo(file.yard(), "Hill"));
+  file.commit(renameTo(file.yard(), "Dale"));
+  file.undo();
+  const Yard before = file.yard();
+  file.forgetHistory();
+  EXPECT_EQ(file.yard(), before);
+  EXPECT_THAT(file.history(), IsEmpty());
+  EXPECT_EQ(file.undoLabel(), std::nullopt);
+  EXPECT_EQ(file.redoLabel(), std::nullopt);
+  EXPECT_EQ(file.undo(), std::nullopt);
+  EXPECT_EQ(YardFile::open(file.path()).yard(), before);
+}
+
+TEST(YardFile, APlantCanGoFromOneDriftToAnother) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  Drift first = *file.yard().drifts.begin();
+  Drift second = *std::next(file.yard().drifts.begin());
+  second.plants.insert(second.plants.begin(), first.plants[2]);
+  first.plants.erase(first.plants.begin() + 2);
+  Draft draft(file.yard());
+  draft.put(first);
+  draft.put(second);
+  file.commit(draft.finish("Move plant"));
+  EXPECT_EQ(YardFile::open(file.path()).yard(), draft.yard());
+  file.undo();
+  EXPECT_EQ(YardFile::open(file.path()).yard(), twoDrifts());
+}
+
+TEST(YardFile, AChangeSetThatTouchesAnObjectTwiceIsKeptWhole) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  Tree tree;
+  tree.id = file.ids().take<Tree>();
+  Tree taller = tree;
+  taller.height = Length::metres(12);
+  file.commit({"Add tall tree", {{std::nullopt, tree}, {tree, taller}}});
+  EXPECT_EQ(YardFile::open(file.path()).yard().trees.find(tree.id)->height, Length::metres(12));
+  file.undo();
+  EXPECT_TRUE(YardFile::open(file.path()).yard().trees.empty());
+  EXPECT_THAT(file.verify(), IsEmpty());
+}
+
+TEST(YardFile, AnEditForAnotherYardChangesNothing) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  const ChangeSet edit = renameTo(file.yard(), "Hill");
+  file.commit(edit);
+  EXPECT_THROW(file.commit(edit), EditConflict);
+  EXPECT_EQ(file.revision(), 1);
+  file.commit(renameTo(file.yard(), "Dale"));
+  EXPECT_EQ(file.history().size(), 2u);
+}
+
+// A file never holds what would not read back, so such an edit is refused and nothing is lost.
+TEST(YardFile, RefusesWhatAFileCannotHold) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  std::vector<Object> objects;
+  Tree tree;
+  tree.id = Id<Tree>(70);
+  tree.height = Length::metres(std::numeric_limits<double>::infinity());
+  objects.emplace_back(tree);
+  Bed bed;
+  bed.id = Id<Bed>(71);
+  bed.outline.outer = {{0, 0}, {4, 4}, {4, 0}, {0, 4}};
+  objects.emplace_back(bed);
+  Paving withoutId;
+  withoutId.outline = rectangle({0, 0}, {1, 1});
+  objects.emplace_back(withoutId);
+  PlanCode code;
+  code.id = Id<PlanCode>(72);
+  code.code = "\xff";
+  objects.emplace_back(code);
+  for (const Object& object : objects)
+    EXPECT_THROW(file.commit({"Add", {{std::nullopt, object}}}), StoreError) << object.index();
+  EXPECT_EQ(file.yard(), twoDrifts());
+  EXPECT_EQ(YardFile::open(file.path()).yard(), twoDrifts());
+}
+
+TEST(YardFile, AnEmptyEditIsNoEdit) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  file.commit({"Nothing", {}});
+  EXPECT_EQ(file.revision(), 0);
+  EXPECT_THAT(file.history(), IsEmpty());
+}
+
+TEST(YardFile, HistoryTellsWhenInUniversalTime) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  file.commit(renameTo(file.yard(), "Hill"));
+  EXPECT_THAT(file.history().front().time, testing::MatchesRegex("20..-..-..T..:..:..Z"));
 }
 
 }  // namespace
