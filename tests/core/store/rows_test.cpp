@@ -10,9 +10,9 @@
 namespace tussock {
 namespace {
 
-class Rows : public testing::Test {
+class StoredRows : public testing::Test {
  protected:
-  Rows() {
+  StoredRows() {
     database_.exec(schemaSql());
     insertSettings(database_, Settings{});
     writeRows(database_, difference(Yard{}, yard_, {}));
@@ -33,31 +33,31 @@ class Rows : public testing::Test {
   Drift first_;
 };
 
-TEST_F(Rows, AreThoseOfTheYard) {
+TEST_F(StoredRows, AreThoseOfTheYard) {
   EXPECT_EQ(readYard(database_), yard_);
 }
 
-TEST_F(Rows, OfOnePlantMovedAreItsOwnAndItsDrifts) {
+TEST_F(StoredRows, OfOnePlantMovedAreItsOwnAndItsDrifts) {
   first_.plants[1].at = {3, 3};
   EXPECT_EQ(written(first_), 2);
 }
 
-TEST_F(Rows, OfOnePlantAddedAreItsOwnAndItsDrifts) {
+TEST_F(StoredRows, OfOnePlantAddedAreItsOwnAndItsDrifts) {
   first_.plants.push_back({Id<Plant>(99), {3, 3}});
   EXPECT_EQ(written(first_), 2);
 }
 
-TEST_F(Rows, OfTheLastPlantRemovedAreItsOwnAndItsDrifts) {
+TEST_F(StoredRows, OfTheLastPlantRemovedAreItsOwnAndItsDrifts) {
   first_.plants.pop_back();
   EXPECT_EQ(written(first_), 2);
 }
 
-TEST_F(Rows, OfANewSpacingAreTheDriftsAlone) {
+TEST_F(StoredRows, OfANewSpacingAreTheDriftsAlone) {
   first_.spacing = Length::metres(0.5);
   EXPECT_EQ(written(first_), 1);
 }
 
-TEST_F(Rows, ThatAreMissingAreNotPassedOver) {
+TEST_F(StoredRows, ThatAreMissingAreNotPassedOver) {
   database_.exec("DELETE FROM plant WHERE id = " + std::to_string(first_.plants[1].id.value()));
   first_.plants[1].at = {3, 3};
   Draft draft(yard_);
