@@ -5,7 +5,6 @@
 #include <exception>
 #include <utility>
 
-#include "core/checks/registry.h"
 
 namespace tussock {
 
@@ -122,7 +121,7 @@ void Analysis::handSun() {
 
 void Analysis::workOutFindings(const Yard& yard) {
   const CheckInput input{yard, facts_, workingMap_.get()};
-  auto found = runChecks(input, beginStep(std::nullopt));
+  auto found = kept_.run(input, beginStep(std::nullopt));
   if (!found) return;
   hand({.sunMap = std::nullopt,
         .findings = std::make_shared<const std::vector<Finding>>(*std::move(found)),

@@ -13,7 +13,7 @@
 #include <vector>
 
 #include "core/catalog/catalogue.h"
-#include "core/checks/finding.h"
+#include "core/checks/kept_findings.h"
 #include "core/sun/map.h"
 
 namespace tussock {
@@ -66,6 +66,7 @@ class Analysis : public QObject {
   // The working thread only.
   SharedSunMap workingMap_;
   std::optional<Yard> mapFor_;
+  KeptFindings kept_;
 
   mutable std::mutex mutex_;  // guards what follows
   std::condition_variable_any wake_;

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/field_form.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSlider>
+
+#include "app/look/theme.h"
+#include "app/panels/inline_field.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr int kLabelWidth = 88;
+
+}  // namespace
+
+FieldForm::FieldForm(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(kSpace2);
+  grid_->setVerticalSpacing(kSpace1 + 2);
+  grid_->setColumnMinimumWidth(0, kLabelWidth);
+  grid_->setColumnStretch(1, 1);
+}
+
+QLabel* FieldForm::addLabel(const QString& label) {
+  auto* quiet = new QLabel(label, this);
+  quiet->setProperty("look", QStringLiteral("quiet"));
+  quiet->setMinimumHeight(20);
+  return quiet;
+}
+
+void FieldForm::addValue(QWidget* label, QWidget* value) {
+  const int row = grid_->rowCount();
+  const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<QComboBox*>(value);
+  label->setContentsMargins(0, tall ? kSpace1 : 0, 0, 0);
+  grid_->addWidget(label, row, 0, Qt::AlignTop | Qt::AlignLeft);
+  grid_->addWidget(value, row, 1);
+}
+
+QLabel* FieldForm::addFact(const QString& name, const QString& label, Read read) {
+  auto* fact = new QLabel(this);
+  fact->setObjectName(name);
+  fact->setWordWrap(true);
+  fact->setMinimumHeight(20);
+  fact->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  fact->setAccessibleName(label);
+  addValue(addLabel(label), fact);
+  refreshers_.push_back([fact, read = std::move(read)] { fact->setText(read()); });
+  refreshers_.back()();
+  return fact;
+}
+
+QLineEdit* FieldForm::addField(const QString& name, const QString& label, Read read, Write write) {
+  auto* field = new InlineField(std::move(read), std::move(write), this);
+  field->line()->setObjectName(name);
+  field->line()->setAccessibleName(label);
+  QLabel* quiet = addLabel(label);
+  quiet->setBuddy(field->line());
+  addValue(quiet, field);
+  refreshers_.push_back([field] { field->refresh(); });
+  return field->line();
+}
+
+QComboBox* FieldForm::addChoice(const QString& name, const QString& label, const QStringList& words,
+                                std::function<int()> read, std::function<void(int)> write) {
+  auto* choice = new QComboBox(this);
+  choice->setObjectName(name);
+  choice->addItems(words);
+  choice->setAccessibleName(label);
+  choice->setFocusPolicy(Qt::StrongFocus);
+  connect(choice, &QComboBox::activated, this,
+          [write = std::move(write)](int index) { write(index); });
+  addValue(addLabel(label), choice);
+  refreshers_.push_back([choice, read = std::move(read)] { choice->setCurrentIndex(read()); });
+  refreshers_.back()();
+  return choice;
+}
+
+QCheckBox* FieldForm::addTick(const QString& name, const QString& words, std::function<bool()> read,
+                              std::function<void(bool)> write) {
+  auto* tick = new QCheckBox(words, this);
+  tick->setObjectName(name);
+  tick->setMinimumHeight(22);
+  connect(tick, &QCheckBox::clicked, this, [write = std::move(write)](bool on) { write(on); });
+  addValue(new QWidget(this), tick);
+  refreshers_.push_back([tick, read = std::move(read)] { tick->setChecked(read()); });
+  refreshers_.back()();
+  return tick;
+}
+
+QSlider* FieldForm::addSlider(const QString& name, const QString& label, std::function<int()> read,
+                              std::function<void(int)> write) {
+  auto* slider = new QSlider(Qt::Horizontal, this);
+  slider->setObjectName(name);
+  slider->setRange(0, 100);
+  slider->setPageStep(10);
+  slider->setTracking(false);
+  slider->setAccessibleName(label);
+  slider->setMinimumHeight(22);
+  connect(slider, &QSlider::valueChanged, this, [read, write = std::move(write)](int value) {
+    if (value != read()) write(value);
+  });
+  addValue(addLabel(label), slider);
+  refreshers_.push_back([slider, read = std::move(read)] {
+    if (!slider->isSliderDown()) slider->setValue(read());
+  });
+  refreshers_.back()();
+  return slider;
+}
+
+void FieldForm::addNote(const QString& words) {
+  auto* note = new QLabel(words, this);
+  note->setProperty("look", QStringLiteral("note"));
+  note->setWordWrap(true);
+  grid_->addWidget(note, grid_->rowCount(), 0, 1, 2);
+}
+
+void FieldForm::refresh() {
+  for (const auto& refresher : refreshers_) refresher();
+}
+
+}  // namespace tussock

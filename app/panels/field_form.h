@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// Facts and fields, one to a line: a quiet label and what is so. A field makes one edit on Enter or
+// on leaving it; what cannot be read is said under it and changes nothing.
+#pragma once
+
+#include <functional>
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+class QCheckBox;
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QSlider;
+
+namespace tussock {
+
+class FieldForm : public QWidget {
+  Q_OBJECT
+
+ public:
+  using Read = std::function<QString()>;
+  // Makes the edit; gives what is wrong with the text, or an empty string.
+  using Write = std::function<QString(const QString&)>;
+
+  explicit FieldForm(QWidget* parent = nullptr);
+
+  // `name` becomes the object name of the widget that shows or takes the value.
+  QLabel* addFact(const QString& name, const QString& label, Read read);
+  QLineEdit* addField(const QString& name, const QString& label, Read read, Write write);
+  QComboBox* addChoice(const QString& name, const QString& label, const QStringList& words,
+                       std::function<int()> read, std::function<void(int)> write);
+  QCheckBox* addTick(const QString& name, const QString& words, std::function<bool()> read,
+                     std::function<void(bool)> write);
+  // 0 to 100; written once the handle is let go.
+  QSlider* addSlider(const QString& name, const QString& label, std::function<int()> read,
+                     std::function<void(int)> write);
+  void addNote(const QString& words);
+
+  // Shows what is so now; leaves alone what someone is typing.
+  void refresh();
+
+ private:
+  QLabel* addLabel(const QString& label);
+  void addValue(QWidget* label, QWidget* value);
+
+  QGridLayout* grid_;
+  std::vector<std::function<void()>> refreshers_;
+};
+
+}  // namespace tussock

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/year_panel.h"
+
+#include <algorithm>
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <set>
+
+#include "app/look/glyphs.h"
+#include "app/look/icons.h"
+#include "app/look/theme.h"
+#include "app/panels/place_words.h"
+#include "app/panels/species_marks.h"
+#include "app/panels/year_ruler.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr int kHeadWidth = 224;
+
+// One band for each species planted, those that flower first on top.
+std::vector<BloomBand> bandsOf(const Yard& yard, const Catalogue& facts) {
+  std::set<std::string> planted;
+  for (const Drift& drift : yard.drifts)
+    if (!drift.plants.empty()) planted.insert(drift.species);
+  std::vector<BloomBand> bands;
+  for (const std::string& name : planted) {
+    const Species* species = facts.find(name);
+    if (!species || !species->flowerColour || !species->bloomFirstMonth) continue;
+    BloomBand band{text(name), glyphLook(*species, std::nullopt, currentTheme().dark).flower, {}};
+    for (int week = 0; week < kWeeksInYear; ++week)
+      band.weeks.push_back(species->bloomsInWeek(week));
+    bands.push_back(std::move(band));
+  }
+  const auto start = [](const BloomBand& band) {
+    return std::find(band.weeks.begin(), band.weeks.end(), true) - band.weeks.begin();
+  };
+  std::stable_sort(bands.begin(), bands.end(),
+                   [&](const auto& a, const auto& b) { return start(a) < start(b); });
+  return bands;
+}
+
+}  // namespace
+
+YearPanel::YearPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
+  setObjectName(QStringLiteral("year"));
+  setAccessibleName(tr("Year"));
+  ruler_ = new YearRuler(this);
+  ruler_->setObjectName(QStringLiteral("year-ruler"));
+  foldButton_ = new QToolButton(this);
+  foldButton_->setObjectName(QStringLiteral("year-fold"));
+  foldButton_->setProperty("look", QStringLiteral("rail"));
+  auto* line = new QHBoxLayout(this);
+  line->setContentsMargins(kSpace4, kSpace1, kSpace3, kSpace1 + 1);
+  line->setSpacing(kSpace3);
+  line->addWidget(makeHead());
+  line->addWidget(ruler_, 1);
+  line->addWidget(foldButton_, 0, Qt::AlignTop);
+  connect(foldButton_, &QToolButton::clicked, this, [this] { folded_ ? unfold() : fold(); });
+  connect(ruler_, &YearRuler::weekChanged, this, [this](std::optional<int> week) {
+    showWeek();
+    emit weekChanged(week);
+  });
+  connect(&document_, &Document::opened, this, &YearPanel::refresh);
+  connect(&document_, &Document::changed, this, &YearPanel::refresh);
+  setFolded();
+  refresh();
+}
+
+QWidget* YearPanel::makeHead() {
+  auto* head = new QWidget(this);
+  head->setFixedWidth(kHeadWidth);
+  name_ = new QLabel(head);
+  name_->setObjectName(QStringLiteral("year-yard-name"));
+  name_->setTextFormat(Qt::PlainText);
+  place_ = new QLabel(head);
+  place_->setProperty("look", QStringLiteral("quiet"));
+  anyWeek_ = new QPushButton(tr("Show all in flower"), head);
+  anyWeek_->setObjectName(QStringLiteral("year-any-week"));
+  anyWeek_->setProperty("look", QStringLiteral("link"));
+  connect(anyWeek_, &QPushButton::clicked, this, [this] {
+    ruler_->setWeek(std::nullopt);
+    showWeek();
+    emit weekChanged(std::nullopt);
+  });
+  under_ = new QStackedWidget(head);
+  under_->setFixedHeight(22);
+  under_->addWidget(place_);
+  under_->addWidget(anyWeek_);
+  years_ = makeYears();
+  auto* column = new QVBoxLayout(head);
+  column->setContentsMargins(0, kSpace1, 0, 0);
+  column->setSpacing(kSpace1);
+  column->addWidget(name_);
+  column->addWidget(under_);
+  column->addWidget(years_);
+  column->addStretch(1);
+  return head;
+}
+
+QWidget* YearPanel::makeYears() {
+  auto* row = new QWidget(this);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(kSpace1);
+  yearGroup_ = new QButtonGroup(this);
+  const QStringList words{tr("Year 1"), tr("2"), tr("3"), tr("Mature")};
+  for (int year = 1; year <= kMature; ++year) {
+    auto* button = new QPushButton(words[year - 1], row);
+    button->setObjectName(QStringLiteral("year-%1").arg(year));
+    button->setProperty("look", QStringLiteral("chip"));
+    button->setCheckable(true);
+    button->setChecked(year == kMature);
+    button->setAccessibleName(year == kMature ? tr("Mature") : tr("Year %1").arg(year));
+    yearGroup_->addButton(button, year);
+    line->addWidget(button);
+  }
+  line->addStretch(1);
+  connect(yearGroup_, &QButtonGroup::idClicked, this, &YearPanel::yearChanged);
+  return row;
+}
+
+std::optional<int> YearPanel::week() const {
+  return ruler_->week();
+}
+
+int YearPanel::year() const {
+  return yearGroup_->checkedId();
+}
+
+void YearPanel::fold() {
+  folded_ = true;
+  setFolded();
+}
+
+void YearPanel::unfold() {
+  folded_ = false;
+  setFolded();
+}
+
+void YearPanel::setFolded() {
+  ruler_->setForm(folded_ ? YearRuler::Form::Folded : YearRuler::Form::Open);
+  under_->setVisible(!folded_);
+  years_->setVisible(!folded_);
+  name_->setFont(fontFor(folded_ ? TextRole::Body : TextRole::Heading));
+  foldButton_->setIcon(icon(folded_ ? QStringLiteral("unfold") : QStringLiteral("fold")));
+  foldButton_->setToolTip(folded_ ? tr("Open the year") : tr("Fold the year away"));
+  foldButton_->setAccessibleName(foldButton_->toolTip());
+  showWeek();
+}
+
+void YearPanel::showWeek() {
+  under_->setCurrentWidget(week() ? static_cast<QWidget*>(anyWeek_) : place_);
+}
+
+void YearPanel::refresh() {
+  const Settings& settings = document_.yard().settings;
+  name_->setText(
+      QFontMetrics(name_->font())
+          .elidedText(QString::fromStdString(settings.name), Qt::ElideRight, kHeadWidth));
+  place_->setText(placeWords(settings));
+  ruler_->setFrosts(settings.lastFrost, settings.firstFrost);
+  ruler_->setBands(bandsOf(document_.yard(), document_.facts()));
+}
+
+void YearPanel::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.fillRect(rect(), currentTheme().panel);
+  painter.fillRect(QRect(0, height() - 1, width(), 1), currentTheme().line);
+}
+
+}  // namespace tussock

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/totals.h"
+
+#include <set>
+#include <string_view>
+
+#include "core/geometry/lattice.h"
+
+namespace tussock {
+
+namespace {
+
+void count(const std::vector<const Drift*>& drifts, Totals& totals,
+           std::set<std::string_view>& species) {
+  for (const Drift* drift : drifts) {
+    if (drift->plants.empty()) continue;
+    ++totals.drifts;
+    totals.plants += static_cast<int>(drift->plants.size());
+    if (drift->layer == Layer::Main) totals.taken += groundOf(*drift);
+    species.insert(drift->species);
+  }
+  totals.species = static_cast<int>(species.size());
+}
+
+}  // namespace
+
+Totals totalsOf(const Yard& yard) {
+  Totals totals;
+  std::set<std::string_view> species;
+  for (const Bed& bed : yard.beds) {
+    totals.ground += areaOf(bed.outline);
+    count(driftsIn(yard, bed.id), totals, species);
+  }
+  return totals;
+}
+
+Totals totalsOf(const Yard& yard, const Bed& bed) {
+  Totals totals;
+  std::set<std::string_view> species;
+  totals.ground = areaOf(bed.outline);
+  count(driftsIn(yard, bed.id), totals, species);
+  return totals;
+}
+
+Area groundOf(const Drift& drift) {
+  return triangularGround(drift.spacing) * static_cast<double>(drift.plants.size());
+}
+
+std::optional<SunHours> sunOn(const Drift& drift, const SunMap& map) {
+  SunHours sum;
+  double counted = 0.0;
+  for (const Plant& plant : drift.plants) {
+    const auto hours = map.hoursAt(plant.at);
+    if (!hours) continue;
+    sum.beforeNoon += hours->beforeNoon;
+    sum.afterNoon += hours->afterNoon;
+    counted += 1.0;
+  }
+  if (counted == 0.0) return std::nullopt;
+  return SunHours{sum.beforeNoon / counted, sum.afterNoon / counted};
+}
+
+}  // namespace tussock
