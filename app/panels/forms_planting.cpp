@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include <QLineEdit>
+#include <QPointer>
+
+#include "app/panels/forms.h"
+#include "app/panels/object_form.h"
+#include "app/panels/species_marks.h"
+#include "core/catalog/fit.h"
+#include "core/planting/edit_drift.h"
+#include "core/planting/totals.h"
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("Forms", source);
+}
+
+const LengthBounds kSetbacks{Length(), Length::metres(5.0)};
+const LengthBounds kSpacings{Length::centimetres(5), Length::metres(6.0)};
+
+QStringList moistureChoices() {
+  return {tr("dry"), tr("medium"), tr("moist"), tr("wet")};
+}
+
+// Typed by hand: commas and the word "and" part the sides as well as semicolons.
+QString readViewing(const QString& typed, Viewing& value) {
+  QString sides = typed.toLower();
+  sides.replace(QLatin1String(" and "), QLatin1String(";"));
+  sides.replace(QLatin1Char(','), QLatin1Char(';'));
+  sides.remove(QLatin1Char(' '));
+  if (sides == QLatin1String("allround")) sides = QStringLiteral("all");
+  const QString asKept = sides == QLatin1String("all") ? sides : sides.toUpper();
+  const auto viewing = parseViewing(asKept.toStdString());
+  if (!viewing) return tr("Write compass sides such as S or S, SW, or write all.");
+  value = *viewing;
+  return {};
+}
+
+QString setbackText(const Bed& bed, UnitSystem units) {
+  return bed.setback ? lengthText(*bed.setback, units) : QString();
+}
+
+QString readSetback(const QString& typed, UnitSystem units, std::optional<Length>& value) {
+  if (typed.trimmed().isEmpty()) {
+    value.reset();
+    return {};
+  }
+  Length read;
+  QString wrong = readLength(typed, units, kSetbacks, read);
+  if (wrong.isEmpty()) value = read;
+  return wrong;
+}
+
+QString plantsText(const Document& document, const Bed& bed) {
+  const Totals totals = totalsOf(document.yard(), bed);
+  if (totals.plants == 0) return tr("None yet. Drag a species from the bench into the bed.");
+  return tr("%1 of %2 species; %3 % of the ground taken")
+      .arg(totals.plants)
+      .arg(totals.species)
+      .arg(qRound(totals.share() * 100.0));
+}
+
+QString bedSunText(const Document& document, const Bed& bed) {
+  const auto map = document.sunMap();
+  const auto hours = map ? map->meanHours(bed.outline) : std::nullopt;
+  if (!hours) return tr("being worked out");
+  return tr("%1 a day, mean of the season").arg(hoursText(*hours));
+}
+
+QString driftSunText(const Document& document, const Drift& drift) {
+  const auto map = document.sunMap();
+  const auto sun = map ? sunOn(drift, *map) : std::nullopt;
+  if (!sun) return tr("being worked out");
+  return tr("%1 (%2 before noon, %3 after)")
+      .arg(hoursText(sun->total()), QLocale().toString(sun->beforeNoon, 'f', 1),
+           QLocale().toString(sun->afterNoon, 'f', 1));
+}
+
+QString needsText(const Document& document, const Drift& drift) {
+  const Species* species = document.facts().find(drift.species);
+  if (!species) return tr("not in the plant facts");
+  const HoursRange wanted = hoursWanted(*species, sunProfile(document.yard().settings.sunProfile));
+  const QString least = QLocale().toString(wanted.least, 'g', 3);
+  const QString hours = wanted.most >= 16.0
+                            ? tr("%1 h or more").arg(least)
+                            : tr("%1 to %2 h").arg(least, QLocale().toString(wanted.most, 'g', 3));
+  return wanted.least <= 0.0 && wanted.most >= 16.0
+             ? moistureWords(*species)
+             : tr("%1; %2").arg(hours, moistureWords(*species));
+}
+
+QString heightText(const Document& document, const Drift& drift) {
+  const Species* species = document.facts().find(drift.species);
+  if (!species) return tr("not known");
+  return tr("%1 in flower")
+      .arg(text(formatHeight(species->height(), document.yard().settings.units)));
+}
+
+}  // namespace
+
+QString areaText(const Document& document, Area area) {
+  return text(formatArea(area, document.yard().settings.units));
+}
+
+QString stockWords(StockSize size) {
+  switch (size) {
+    case StockSize::Seed:
+      return tr("seed");
+    case StockSize::Plug:
+      return tr("plug");
+    case StockSize::Quart:
+      return tr("quart");
+    case StockSize::Gallon:
+      return tr("gallon");
+    case StockSize::Existing:
+      return tr("standing already");
+  }
+  return {};
+}
+
+QString layerWords(Layer layer) {
+  switch (layer) {
+    case Layer::Main:
+      return tr("main");
+    case Layer::Ground:
+      return tr("ground, under and between");
+    case Layer::Bulbs:
+      return tr("bulbs, gone by summer");
+  }
+  return {};
+}
+
+void fillForm(FieldForm& form, Document& document, Id<Bed> id) {
+  ObjectForm<Bed> bed(form, document, id);
+  const auto units = [&document] { return document.yard().settings.units; };
+  bed.text("bed-name", tr("Name"), &Bed::name);
+  bed.fact("bed-area", tr("Area"),
+           [&](const Bed& b) { return areaText(document, areaOf(b.outline)); });
+  bed.fact("bed-plants", tr("Plants"), [&](const Bed& b) { return plantsText(document, b); });
+  bed.fact("bed-sun", tr("Sun"), [&](const Bed& b) { return bedSunText(document, b); });
+  bed.choice("bed-moisture", tr("Moisture"), &Bed::moisture, moistureChoices());
+  bed.choice("bed-texture", tr("Soil"), &Bed::texture,
+             {tr("not known"), tr("sand"), tr("loam"), tr("silt"), tr("clay")});
+  bed.field(
+      "bed-setback", tr("Set-back"), [units](const Bed& b) { return setbackText(b, units()); },
+      [units](Bed& b, const QString& typed) { return readSetback(typed, units(), b.setback); });
+  bed.field(
+      "bed-viewing", tr("Seen from"),
+      [](const Bed& b) { return QString::fromStdString(formatViewing(b.viewing)); },
+      [](Bed& b, const QString& typed) { return readViewing(typed, b.viewing); });
+  if (auto* setback = form.findChild<QLineEdit*>(QStringLiteral("bed-setback")))
+    setback->setPlaceholderText(tr("half the spacing"));
+  if (auto* viewing = form.findChild<QLineEdit*>(QStringLiteral("bed-viewing")))
+    viewing->setPlaceholderText(tr("S, SW or all"));
+}
+
+void fillForm(FieldForm& form, Document& document, Id<Patch> id) {
+  ObjectForm<Patch> patch(form, document, id);
+  patch.text("patch-name", tr("Name"), &Patch::name);
+  patch.fact("patch-area", tr("Area"),
+             [&](const Patch& p) { return areaText(document, areaOf(p.outline)); });
+  patch.choice("patch-moisture", tr("Moisture"), &Patch::moisture, moistureChoices());
+}
+
+void fillForm(FieldForm& form, Document& document, Id<Drift> id) {
+  ObjectForm<Drift> drift(form, document, id);
+  drift.length("drift-spacing", tr("Spacing"), &Drift::spacing, kSpacings);
+  drift.fact("drift-ground", tr("Ground"),
+             [&](const Drift& d) { return areaText(document, groundOf(d)); });
+  drift.fact("drift-height", tr("Height"), [&](const Drift& d) { return heightText(document, d); });
+  drift.fact("drift-sun", tr("Sun here"),
+             [&](const Drift& d) { return driftSunText(document, d); });
+  drift.fact("drift-needs", tr("Needs"), [&](const Drift& d) { return needsText(document, d); });
+  drift.fact("drift-code", tr("Code"), [&](const Drift& d) {
+    return QString::fromStdString(codeOf(document.yard(), d.species));
+  });
+  QStringList sizes, layers;
+  for (const auto& [size, word] : EnumWords<StockSize>::values) sizes << stockWords(size);
+  for (const auto& [layer, word] : EnumWords<Layer>::values) layers << layerWords(layer);
+  drift.choice("drift-size", tr("Stock"), &Drift::size, sizes);
+  drift.choice("drift-layer", tr("Layer"), &Drift::layer, layers);
+  drift.tick("drift-locked", tr("Locked: filling a bed leaves it alone"), &Drift::locked);
+}
+
+}  // namespace tussock

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+#include <QLineEdit>
+
+#include "app/panels/forms.h"
+#include "app/panels/object_form.h"
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("Forms", source);
+}
+
+const LengthBounds kHeights{Length::centimetres(10), Length::metres(120)};
+const LengthBounds kWidths{Length::centimetres(1), Length::metres(30)};
+const LengthBounds kBases{Length(), Length::metres(60)};
+const Length kUsualRise = Length::metres(1.5);  // of a ridge that has not been measured
+
+// Keeps a ridge above its eave, and a flat roof flat.
+void settleRoof(Building& building) {
+  if (building.roof == Roof::Flat) {
+    building.ridge = building.eave;
+  } else if (building.ridge <= building.eave) {
+    building.ridge = building.eave + kUsualRise;
+  }
+}
+
+QString readRidge(const QString& typed, UnitSystem units, Building& building) {
+  return readLength(typed, units, {building.eave, kHeights.most}, building.ridge);
+}
+
+QString readRidgeAzimuth(const QString& typed, std::optional<Angle>& value) {
+  if (typed.trimmed().isEmpty()) {
+    value.reset();
+    return {};
+  }
+  Angle read;
+  QString wrong = readDegrees(typed, read);
+  if (wrong.isEmpty()) value = read;
+  return wrong;
+}
+
+void addRidge(FieldForm& form, ObjectForm<Building>& building, Document& document) {
+  const auto units = [&document] { return document.yard().settings.units; };
+  building.field(
+      "building-ridge", tr("Ridge"),
+      [units](const Building& b) { return lengthText(b.ridge, units()); },
+      [units](Building& b, const QString& typed) { return readRidge(typed, units(), b); });
+  building.field(
+      "building-ridge-azimuth", tr("Ridge runs"),
+      [](const Building& b) { return b.ridgeAzimuth ? degreesText(*b.ridgeAzimuth) : QString(); },
+      [](Building& b, const QString& typed) { return readRidgeAzimuth(typed, b.ridgeAzimuth); });
+  if (auto* azimuth = form.findChild<QLineEdit*>(QStringLiteral("building-ridge-azimuth"))) {
+    azimuth->setPlaceholderText(tr("along the long side"));
+    azimuth->setToolTip(tr("Degrees clockwise from north; 90° runs east and west"));
+  }
+}
+
+QString readCrownBase(const QString& typed, UnitSystem units, Tree& tree) {
+  return readLength(typed, units, {kBases.least, tree.height}, tree.crownBase);
+}
+
+QString readTreeHeight(const QString& typed, UnitSystem units, Tree& tree) {
+  const Length least = tree.crownBase > kHeights.least ? tree.crownBase : kHeights.least;
+  return readLength(typed, units, {least, kHeights.most}, tree.height);
+}
+
+}  // namespace
+
+void fillForm(FieldForm& form, Document& document, Id<Building> id) {
+  ObjectForm<Building> building(form, document, id);
+  const auto units = [&document] { return document.yard().settings.units; };
+  building.text("building-name", tr("Name"), &Building::name);
+  building.fact("building-area", tr("Ground"),
+                [&](const Building& b) { return areaText(document, areaOf(b.footprint)); });
+  form.addChoice(
+      QStringLiteral("building-roof"), tr("Roof"), {tr("flat"), tr("gable"), tr("hip")},
+      [&document, id] {
+        const Building* b = objectIn(document.yard(), id);
+        return b ? int(b->roof) : 0;
+      },
+      [building](int index) {
+        building.edit(tr("Roof"), [index](Building& b) {
+          b.roof = Roof(index);
+          settleRoof(b);
+        });
+      });
+  building.field(
+      "building-eave", tr("Eave"),
+      [units](const Building& b) { return lengthText(b.eave, units()); },
+      [units](Building& b, const QString& typed) {
+        QString wrong = readLength(typed, units(), kHeights, b.eave);
+        if (wrong.isEmpty()) settleRoof(b);
+        return wrong;
+      });
+  const Building* now = objectIn(document.yard(), id);
+  if (now && now->roof != Roof::Flat) addRidge(form, building, document);
+  form.addNote(tr("Heights are above the ground at the wall. They decide the shade."));
+}
+
+void fillForm(FieldForm& form, Document& document, Id<Barrier> id) {
+  ObjectForm<Barrier> barrier(form, document, id);
+  barrier.text("wall-name", tr("Name"), &Barrier::name);
+  barrier.choice("wall-kind", tr("Kind"), &Barrier::kind, {tr("wall"), tr("fence"), tr("hedge")});
+  barrier.length("wall-height", tr("Height"), &Barrier::height, kHeights);
+  barrier.length("wall-thickness", tr("Thickness"), &Barrier::thickness, kWidths);
+  barrier.share("wall-openness", tr("Lets through"), &Barrier::openness);
+  form.addNote(
+      tr("Share of direct sun that comes through: 0 % for masonry, about half for a "
+         "picket fence."));
+}
+
+void fillForm(FieldForm& form, Document& document, Id<Tree> id) {
+  ObjectForm<Tree> tree(form, document, id);
+  const auto units = [&document] { return document.yard().settings.units; };
+  tree.text("tree-name", tr("Name"), &Tree::name);
+  tree.field(
+      "tree-height", tr("Height"), [units](const Tree& t) { return lengthText(t.height, units()); },
+      [units](Tree& t, const QString& typed) { return readTreeHeight(typed, units(), t); });
+  tree.length("tree-crown-radius", tr("Crown radius"), &Tree::crownRadius, kWidths);
+  tree.field(
+      "tree-crown-base", tr("Crown from"),
+      [units](const Tree& t) { return lengthText(t.crownBase, units()); },
+      [units](Tree& t, const QString& typed) { return readCrownBase(typed, units(), t); });
+  tree.length("tree-trunk", tr("Trunk"), &Tree::trunkDiameter, {Length(), Length::metres(5)});
+  tree.choice("tree-crown", tr("Shape"), &Tree::crown, {tr("round"), tr("cone"), tr("column")});
+  tree.tick("tree-evergreen", tr("Evergreen"), &Tree::evergreen);
+  tree.share("tree-openness-leaf", tr("Light in leaf"), &Tree::opennessLeaf);
+  const Tree* now = objectIn(document.yard(), id);
+  if (now && now->evergreen) return;
+  tree.share("tree-openness-bare", tr("Light when bare"), &Tree::opennessBare);
+  tree.day("tree-leaf-on", tr("In leaf from"), &Tree::leafOn);
+  tree.day("tree-leaf-off", tr("Bare from"), &Tree::leafOff);
+}
+
+}  // namespace tussock

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include <QLineEdit>
+#include <QRegularExpression>
+#include <QTimeZone>
+
+#include "app/panels/forms.h"
+#include "app/panels/object_form.h"
+#include "app/panels/place_words.h"
+#include "core/catalog/fit.h"
+#include "core/planting/totals.h"
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("Forms", source);
+}
+
+QString optionalDayText(const std::optional<MonthDay>& day) {
+  return day ? dayText(*day) : QString();
+}
+
+QString readCoordinate(const QString& typed, Axis axis, Angle& value) {
+  const auto read = parseCoordinate(typed, axis);
+  if (!read)
+    return axis == Axis::Latitude ? tr("Write a latitude from 90 S to 90 N, such as 38.41 N.")
+                                  : tr("Write a longitude from 180 W to 180 E, such as 86.94 W.");
+  value = *read;
+  return {};
+}
+
+// USDA zones run from 1a to 13b (planthardiness.ars.usda.gov).
+QString readZone(const QString& typed, std::string& value) {
+  static const QRegularExpression form(QStringLiteral("^(?:1[0-3]|[1-9])[ab]?$"));
+  const QString zone = typed.toLower();
+  if (!zone.isEmpty() && !form.match(zone).hasMatch())
+    return tr("Write a USDA hardiness zone from 1a to 13b, such as 6b, or leave it empty.");
+  value = zone.toStdString();
+  return {};
+}
+
+QString readState(const QString& typed, std::string& value) {
+  static const QRegularExpression form(QStringLiteral("^[A-Z]{2}$"));
+  const QString state = typed.toUpper();
+  if (!state.isEmpty() && !form.match(state).hasMatch())
+    return tr("Write the two letters of a state, such as IN, or leave it empty.");
+  value = state.toStdString();
+  return {};
+}
+
+QString readTimeZone(const QString& typed, std::string& value) {
+  if (!QTimeZone::isTimeZoneIdAvailable(typed.toUtf8()))
+    return tr("Write a time zone by its IANA name, such as America/New_York.");
+  value = typed.toStdString();
+  return {};
+}
+
+QString seasonText(const Settings& settings) {
+  const GrowingSeason season = growingSeason(settings);
+  const QString span = tr("%1 to %2").arg(dayText(season.first), dayText(season.last));
+  return season.assumed ? tr("%1, assumed until the frost dates are known").arg(span) : span;
+}
+
+void addPlace(ObjectForm<Settings>& yard) {
+  yard.field(
+      "yard-latitude", tr("Latitude"),
+      [](const Settings& s) { return coordinateWords(s.latitude, Axis::Latitude); },
+      [](Settings& s, const QString& typed) {
+        return readCoordinate(typed, Axis::Latitude, s.latitude);
+      });
+  yard.field(
+      "yard-longitude", tr("Longitude"),
+      [](const Settings& s) { return coordinateWords(s.longitude, Axis::Longitude); },
+      [](Settings& s, const QString& typed) {
+        return readCoordinate(typed, Axis::Longitude, s.longitude);
+      });
+  yard.field(
+      "yard-time-zone", tr("Time zone"),
+      [](const Settings& s) { return QString::fromStdString(s.timeZone); },
+      [](Settings& s, const QString& typed) { return readTimeZone(typed, s.timeZone); });
+  yard.field(
+      "yard-state", tr("State"), [](const Settings& s) { return QString::fromStdString(s.state); },
+      [](Settings& s, const QString& typed) { return readState(typed, s.state); });
+  yard.field(
+      "yard-zone", tr("Hardiness"),
+      [](const Settings& s) { return QString::fromStdString(s.hardinessZone); },
+      [](Settings& s, const QString& typed) { return readZone(typed, s.hardinessZone); });
+}
+
+void addSeason(ObjectForm<Settings>& yard) {
+  yard.field(
+      "yard-last-frost", tr("Last frost"),
+      [](const Settings& s) { return optionalDayText(s.lastFrost); },
+      [](Settings& s, const QString& typed) { return readOptionalDay(typed, s.lastFrost); });
+  yard.field(
+      "yard-first-frost", tr("First frost"),
+      [](const Settings& s) { return optionalDayText(s.firstFrost); },
+      [](Settings& s, const QString& typed) { return readOptionalDay(typed, s.firstFrost); });
+  yard.fact("yard-season", tr("Season"), seasonText);
+}
+
+// The classes of sun are a table with a source; which one is used is for the yard to say.
+void addSunProfile(FieldForm& form, Document& document, const ObjectForm<Settings>& yard) {
+  QStringList words;
+  for (const SunProfile& profile : sunProfiles())
+    words << tr("full from %1 h, part from %2 h").arg(profile.fullFrom).arg(profile.partFrom);
+  form.addChoice(
+      QStringLiteral("yard-sun-profile"), tr("Sun classes"), words,
+      [&document] {
+        const std::string& used = sunProfile(document.yard().settings.sunProfile).id;
+        int index = 0;
+        for (const SunProfile& profile : sunProfiles()) {
+          if (profile.id == used) return index;
+          ++index;
+        }
+        return 0;
+      },
+      [yard](int index) {
+        yard.edit(tr("Sun classes"),
+                  [index](Settings& s) { s.sunProfile = sunProfiles()[std::size_t(index)].id; });
+      });
+}
+
+}  // namespace
+
+void fillForm(FieldForm& form, Document& document, Id<Settings> id) {
+  ObjectForm<Settings> yard(form, document, id);
+  yard.text("yard-name", tr("Name"), &Settings::name);
+  yard.choice("yard-units", tr("Units"), &Settings::units, {tr("feet and inches"), tr("metres")});
+  addPlace(yard);
+  addSeason(yard);
+  addSunProfile(form, document, yard);
+}
+
+}  // namespace tussock
