@@ -18,6 +18,7 @@ QLabel[look="quiet"] { color: @quiet@; }
 QLabel[look="heading"] { font-size: 16px; font-weight: bold; }
 QLabel[look="large"] { font-size: 20px; font-weight: bold; }
 QLabel[look="figure"] { font-size: 34px; font-weight: bold; }
+QLabel[look="strong"] { font-weight: bold; }
 QLabel[look="error"] { color: @alert@; font-size: 11px; }
 QLabel[look="source"] { color: @quiet@; font-size: 11px; font-style: italic; }
 )";
@@ -85,6 +86,7 @@ QSlider::handle:horizontal:focus { border: 2px solid @sky@; }
 
 constexpr auto kFrames = R"(
 QMainWindow, QDialog { background: @panel@; }
+QSplitter::handle { background: @line@; }
 QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: 0; }
 QScrollBar { background: transparent; }
 QScrollBar:vertical { width: 10px; } QScrollBar:horizontal { height: 10px; }

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// One finding: its mark, what was found and what would mend it, where the limit is from; buttons to
+// show it, to accept it with a reason, to take that back.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/document.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace tussock {
+
+class FindingRow : public QWidget {
+  Q_OBJECT
+
+ public:
+  FindingRow(Document& document, Finding finding, QWidget* parent = nullptr);
+
+  void show(const Finding& finding);  // the same finding, as it is now
+  [[nodiscard]] const Finding& finding() const { return finding_; }
+
+ signals:
+  void chosen(const tussock::Finding& finding);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  QWidget* makeButtons();
+  QWidget* makeReason();
+  void showReason(bool shown);
+  void accept();
+  void reopen();
+  void refresh();
+
+  Document& document_;
+  Finding finding_;
+  QLabel* title_;
+  QLabel* text_;
+  QLabel* limit_;
+  QLabel* why_;
+  QWidget* buttons_;
+  QPushButton* accept_ = nullptr;
+  QPushButton* reopen_ = nullptr;
+  QWidget* reasonRow_;
+  QLineEdit* reason_ = nullptr;
+  QLabel* wrong_ = nullptr;
+};
+
+}  // namespace tussock

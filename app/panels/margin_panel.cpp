@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/margin_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/findings_list.h"
+#include "app/panels/selection_view.h"
+#include "core/planting/totals.h"
+
+namespace tussock {
+
+namespace {
+
+QScrollArea* scrolled(QWidget* content, const QString& name) {
+  auto* area = new QScrollArea;
+  area->setObjectName(name);
+  area->setWidget(content);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area->setFocusPolicy(Qt::NoFocus);
+  return area;
+}
+
+}  // namespace
+
+MarginPanel::MarginPanel(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      selection_(new SelectionView(document)),
+      findings_(new FindingsList(document)),
+      totals_(new QLabel(this)) {
+  setObjectName(QStringLiteral("margin"));
+  setAccessibleName(tr("Margin"));
+  setMinimumWidth(300);
+  setMaximumWidth(460);
+  auto* halves = new QSplitter(Qt::Vertical, this);
+  halves->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
+  halves->addWidget(makeFindings());
+  halves->setChildrenCollapsible(false);
+  halves->setHandleWidth(1);
+  halves->setSizes({380, 320});
+  halves->setStretchFactor(0, 1);
+  halves->setStretchFactor(1, 1);
+  totals_->setObjectName(QStringLiteral("margin-totals"));
+  totals_->setProperty("look", QStringLiteral("quiet"));
+  totals_->setWordWrap(true);
+  totals_->setContentsMargins(kSpace4 + kSpace1, kSpace2, kSpace4, kSpace3);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(1, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(halves, 1);
+  column->addWidget(totals_);
+  connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
+  connect(findings_, &FindingsList::countsChanged, this,
+          [this] { counts_->setText(findings_->countWords()); });
+  connect(&document_, &Document::opened, this, &MarginPanel::showTotals);
+  connect(&document_, &Document::changed, this, &MarginPanel::showTotals);
+  counts_->setText(findings_->countWords());
+  showTotals();
+}
+
+QWidget* MarginPanel::makeFindings() {
+  auto* box = new QWidget;
+  auto* title = new QLabel(tr("Findings"), box);
+  title->setProperty("look", QStringLiteral("heading"));
+  counts_ = new QLabel(box);
+  counts_->setObjectName(QStringLiteral("findings-count"));
+  counts_->setProperty("look", QStringLiteral("quiet"));
+  auto* head = new QHBoxLayout;
+  head->setContentsMargins(kSpace4 + kSpace1, kSpace3, kSpace4, kSpace1);
+  head->addWidget(title);
+  head->addStretch(1);
+  head->addWidget(counts_);
+  auto* column = new QVBoxLayout(box);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addLayout(head);
+  column->addWidget(scrolled(findings_, QStringLiteral("margin-findings")), 1);
+  return box;
+}
+
+void MarginPanel::showTotals() {
+  const Totals totals = totalsOf(document_.yard());
+  totals_->setVisible(document_.isOpen());
+  totals_->setText(tr("%1 plants · %2 species · %3 % of the ground taken")
+                       .arg(totals.plants)
+                       .arg(totals.species)
+                       .arg(qRound(totals.share() * 100.0)));
+}
+
+void MarginPanel::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  const Theme& theme = currentTheme();
+  painter.fillRect(rect(), theme.panel);
+  painter.fillRect(QRect(0, 0, 1, height()), theme.line);
+  if (totals_->isVisible()) painter.fillRect(QRect(0, totals_->y(), width(), 1), theme.line);
+}
+
+}  // namespace tussock

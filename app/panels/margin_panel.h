@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+// The margin at the right, like notes beside a drawing: what is selected, what the checks found,
+// and the totals of the yard.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/document.h"
+
+class QLabel;
+
+namespace tussock {
+
+class FindingsList;
+class SelectionView;
+
+class MarginPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit MarginPanel(Document& document, QWidget* parent = nullptr);
+
+  [[nodiscard]] FindingsList* findings() const { return findings_; }
+  [[nodiscard]] QSize sizeHint() const override { return {320, 640}; }
+
+ signals:
+  void findingChosen(const tussock::Finding& finding);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QWidget* makeFindings();
+  void showTotals();
+
+  Document& document_;
+  SelectionView* selection_;
+  FindingsList* findings_;
+  QLabel* counts_ = nullptr;
+  QLabel* totals_;
+};
+
+}  // namespace tussock

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/selection_view.h"
+
+#include <map>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/drift_head.h"
+#include "app/panels/forms.h"
+#include "app/panels/kind_words.h"
+#include "app/panels/object_form.h"
+#include "app/panels/species_marks.h"
+
+namespace tussock {
+
+namespace {
+
+// Calls f(Id<T>) for the kind the ref has, if it is one of Ts.
+template <class... Ts, class F>
+void withId(ObjectRef ref, F f) {
+  const auto attempt = [&]<class T>(std::type_identity<T>) {
+    if (const auto id = idIf<T>(ref)) f(*id);
+  };
+  (attempt(std::type_identity<Ts>{}), ...);
+}
+
+QLabel* heading(const QString& words, QWidget* parent) {
+  auto* label = new QLabel(words, parent);
+  label->setObjectName(QStringLiteral("margin-heading"));
+  label->setProperty("look", QStringLiteral("heading"));
+  label->setWordWrap(true);
+  return label;
+}
+
+}  // namespace
+
+SelectionView::SelectionView(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), column_(new QVBoxLayout(this)) {
+  column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
+  connect(&document_, &Document::opened, this, &SelectionView::rebuild);
+  connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
+  connect(&document_, &Document::changed, this, &SelectionView::refresh);
+  connect(&document_, &Document::sunMapChanged, this, &SelectionView::refresh);
+  rebuild();
+}
+
+QString SelectionView::shapeOf(const std::vector<ObjectRef>& refs) const {
+  QString shape;
+  for (const ObjectRef& ref : refs) {
+    shape += QStringLiteral("%1:%2 ").arg(ref.kind).arg(ref.id);
+    if (const auto id = idIf<Building>(ref))
+      if (const Building* b = objectIn(document_.yard(), *id)) shape += text(wordOf(b->roof));
+    if (const auto id = idIf<Tree>(ref))
+      if (const Tree* t = objectIn(document_.yard(), *id))
+        shape += t->evergreen ? QStringLiteral("evergreen") : QString();
+  }
+  return shape;
+}
+
+void SelectionView::refresh() {
+  if (shapeOf(document_.selection()) != shape_) return rebuild();
+  if (head_) head_->refresh();
+  if (form_) form_->refresh();
+}
+
+void SelectionView::rebuild() {
+  shape_ = shapeOf(document_.selection());
+  if (content_) {  // one of its own fields may have asked for this
+    content_->hide();
+    column_->removeWidget(content_);
+    content_->deleteLater();
+  }
+  head_ = nullptr;
+  form_ = nullptr;
+  content_ = new QWidget(this);
+  auto* inner = new QVBoxLayout(content_);
+  inner->setContentsMargins(0, 0, 0, 0);
+  inner->setSpacing(kSpace3);
+  if (document_.selection().size() > 1) {
+    buildMany(document_.selection());
+  } else {
+    const auto& selected = document_.selection();
+    buildFor(selected.empty() ? refTo(Id<Settings>(1)) : selected.front());
+  }
+  inner->addStretch(1);
+  column_->addWidget(content_);
+}
+
+void SelectionView::buildFor(ObjectRef ref) {
+  form_ = new FieldForm(content_);
+  form_->setEnabled(!document_.isReadOnly() && document_.isOpen());
+  if (const auto drift = idIf<Drift>(ref)) {
+    head_ = new DriftHead(document_, *drift, content_);
+    content_->layout()->addWidget(head_);
+  } else {
+    content_->layout()->addWidget(heading(kindHeading(ref), content_));
+  }
+  withId<Settings, Bed, Patch, Drift, Building, Barrier, Tree, LotLine, Paving, SteppingPlace,
+         WaterPoint, HeightLimit, BuriedLine, Photo>(
+      ref, [this](auto id) { fillForm(*form_, document_, id); });
+  content_->layout()->addWidget(form_);
+}
+
+void SelectionView::buildMany(const std::vector<ObjectRef>& refs) {
+  content_->layout()->addWidget(heading(tr("%1 things selected").arg(refs.size()), content_));
+  std::map<std::size_t, int> kinds;
+  std::size_t plants = 0;
+  for (const ObjectRef& ref : refs) {
+    ++kinds[ref.kind];
+    const auto id = idIf<Drift>(ref);
+    const Drift* drift = id ? objectIn(document_.yard(), *id) : nullptr;
+    if (drift) plants += drift->plants.size();
+  }
+  form_ = new FieldForm(content_);
+  for (const auto& [kind, count] : kinds)
+    form_->addFact(QStringLiteral("many-%1").arg(kind), kindHeading({kind, 0}),
+                   [count = count] { return QString::number(count); });
+  if (plants > 0)
+    form_->addFact(QStringLiteral("many-plants"), tr("Plants"),
+                   [plants] { return QString::number(plants); });
+  content_->layout()->addWidget(form_);
+}
+
+}  // namespace tussock

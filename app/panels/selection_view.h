@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+// What is selected, as facts and fields; the yard when nothing is.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/document.h"
+
+class QLabel;
+class QVBoxLayout;
+
+namespace tussock {
+
+class DriftHead;
+class FieldForm;
+
+class SelectionView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SelectionView(Document& document, QWidget* parent = nullptr);
+
+ private:
+  void rebuild();
+  void refresh();
+  void buildFor(ObjectRef ref);
+  void buildMany(const std::vector<ObjectRef>& refs);
+  // Changes when the object shown needs other fields than those built.
+  [[nodiscard]] QString shapeOf(const std::vector<ObjectRef>& refs) const;
+
+  Document& document_;
+  QVBoxLayout* column_;
+  QWidget* content_ = nullptr;
+  DriftHead* head_ = nullptr;
+  FieldForm* form_ = nullptr;
+  QString shape_;
+};
+
+}  // namespace tussock
