@@ -13,12 +13,12 @@ using test::YardBuilder;
 
 Yard twoBeds() {
   return YardBuilder()
-      .bed("Walk", "POLYGON((0 0,4 0,4 2,0 2))")
+      .bed("Walk", "POLYGON((0 0,4 0,4 2,0 2,0 0))")
       .drift("Echinacea purpurea", row(5, 0.4, {0.5, 0.5}))
       .spaced(0.5)
       .drift("Carex pensylvanica", row(3, 0.4, {0.5, 1.5}))
       .layer(Layer::Ground)
-      .bed("Gate", "POLYGON((10 0,12 0,12 1,10 1))")
+      .bed("Gate", "POLYGON((10 0,12 0,12 1,10 1,10 0))")
       .drift("Echinacea purpurea", row(3, 0.4, {10.5, 0.5}))
       .spaced(0.5)
       .build();
