@@ -5,6 +5,7 @@
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
+#include "core/catalog/bloom.h"
 #include "core/catalog/fit.h"
 #include "core/planting/edit_drift.h"
 #include "core/planting/totals.h"

@@ -4,7 +4,7 @@
 #include <set>
 #include <string_view>
 
-#include "core/geometry/lattice.h"
+#include "core/catalog/bloom.h"
 
 namespace tussock {
 
@@ -40,10 +40,6 @@ Totals totalsOf(const Yard& yard, const Bed& bed) {
   totals.ground = areaOf(bed.outline);
   count(driftsIn(yard, bed.id), totals, species);
   return totals;
-}
-
-Area groundOf(const Drift& drift) {
-  return triangularGround(drift.spacing) * static_cast<double>(drift.plants.size());
 }
 
 std::optional<SunHours> sunOn(const Drift& drift, const SunMap& map) {

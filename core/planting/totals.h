@@ -14,15 +14,13 @@ struct Totals {
   int plants = 0;
   int species = 0;
   Area ground;  // of the beds
-  Area taken;   // by the plants of the main layer, in a triangular pattern at their spacing
+  Area taken;   // by the plants of the main layer, see groundOf
 
   [[nodiscard]] double share() const { return ground > Area() ? taken / ground : 0.0; }
 };
 [[nodiscard]] Totals totalsOf(const Yard& yard);
 [[nodiscard]] Totals totalsOf(const Yard& yard, const Bed& bed);
 
-// Ground the plants take in a triangular pattern at their spacing.
-[[nodiscard]] Area groundOf(const Drift& drift);
 // Mean over the plants that stand on the map; nothing when none does.
 [[nodiscard]] std::optional<SunHours> sunOn(const Drift& drift, const SunMap& map);
 
