@@ -52,7 +52,7 @@ Work workOf(const Yard& yard, const SunMapRequest& request) {
   const std::vector<Date> days =
       request.day ? std::vector{*request.day} : daysOf(growingSeason(yard.settings), request.year);
   work.days = static_cast<double>(days.size());
-  work.classes = classesOf(days, work.solids, work.longitude);
+  work.classes = classesOf(days, work.solids, work.longitude, declinationBand(work.stepMinutes));
   return work;
 }
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/sun/position.h"
 
-#include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 

@@ -65,13 +65,17 @@ std::vector<Date> daysOf(const GrowingSeason& season, int year) {
   return result;
 }
 
+Angle declinationBand(int stepMinutes) {
+  return Angle::degrees(std::clamp(stepMinutes / 10.0, 1.0, 3.0));
+}
+
 std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,
-                                Angle longitude) {
+                                Angle longitude, Angle band) {
   std::map<std::pair<int, std::vector<bool>>, std::vector<DatedSun>> classes;
   for (const Date day : days) {
     const double declination = solarDeclination(noonOf(day, longitude)).radians();
-    const int band = static_cast<int>(std::floor(declination / kDeclinationBand.radians()));
-    classes[{band, leavesOn(day, solids)}].push_back({day, declination});
+    const int number = static_cast<int>(std::floor(declination / band.radians()));
+    classes[{number, leavesOn(day, solids)}].push_back({day, declination});
   }
   std::vector<DayClass> result;
   for (const auto& [key, members] : classes) result.push_back(classOf(members));

@@ -16,13 +16,15 @@ struct DayClass {
   Date day;
   int days = 0;
 };
-inline constexpr Angle kDeclinationBand = Angle::degrees(1.0);
+// Width of a band: one degree, and more where steps of over ten minutes are coarser than that
+// anyway.
+[[nodiscard]] Angle declinationBand(int stepMinutes);
 
 // From first to last inclusive, over the new year where first is the later. 29 February is taken as
 // the month's last day.
 [[nodiscard]] std::vector<Date> daysOf(const GrowingSeason& season, int year);
 [[nodiscard]] std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,
-                                              Angle longitude);
+                                              Angle longitude, Angle band);
 
 enum class HalfDay { BeforeNoon, AfterNoon };  // solar noon
 

@@ -2,7 +2,6 @@
 #include "core/sun/sun_tally.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace tussock {
 
@@ -10,9 +9,21 @@ namespace {
 
 constexpr double kUnitsPerHour = 1LL << 40;
 
-// Rounds to a whole number between 0 and `most`, wherever the value lies.
-int held(double value, int most) {
-  return static_cast<int>(std::clamp(value, 0.0, static_cast<double>(most)));
+// The first whole number not below a place, and the one past the last not above it, between 0 and
+// `most`.
+int firstFrom(double place, int most) {
+  if (!(place > 0.0)) return 0;
+  if (place >= most) return most;
+  const int whole = static_cast<int>(place);
+  return whole + (whole < place ? 1 : 0);
+}
+int endAt(double place, int most) {
+  if (!(place >= 0.0)) return 0;
+  return place >= most ? most : static_cast<int>(place) + 1;
+}
+
+std::int64_t rounded(double units) {  // not below zero
+  return static_cast<std::int64_t>(units + 0.5);
 }
 
 // What gets through the groups of shadows over one place.
@@ -39,7 +50,7 @@ SunTally::SunTally(const Grid& grid)
 
 void SunTally::take(const std::vector<Shadow>& shadows, double hours, HalfDay half) {
   const double units = hours * kUnitsPerHour;
-  open_[static_cast<int>(half)] += std::llround(units);
+  open_[static_cast<int>(half)] += rounded(units);
   if (shadows.empty()) return;
   over_.resize(static_cast<std::size_t>(shadows.back().group + 1));
   for (const Shadow& shadow : shadows) collectSpans(shadow);
@@ -60,8 +71,8 @@ void SunTally::collectSpans(const Shadow& shadow) {
   double low = 1e300;
   double high = -1e300;
   for (const Point p : shadow.outline) low = std::min(low, p.y), high = std::max(high, p.y);
-  const int first = held(std::ceil(inCells({0.0, low}).y), grid_.rows);
-  const int end = held(std::floor(inCells({0.0, high}).y) + 1.0, grid_.rows);
+  const int first = firstFrom(inCells({0.0, low}).y, grid_.rows);
+  const int end = endAt(inCells({0.0, high}).y, grid_.rows);
   if (first >= end) return;
   for (int j = first; j < end; ++j)
     from_[static_cast<std::size_t>(j)] = to_[static_cast<std::size_t>(j)] = 0;
@@ -82,22 +93,22 @@ void SunTally::followEdge(Point from, Point to) {
   const bool north = to.y > from.y;
   const Point low = north ? from : to;
   const Point high = north ? to : from;
-  const int first = held(std::ceil(low.y), grid_.rows);
-  const int end = held(std::floor(high.y) + 1.0, grid_.rows);
+  const int first = firstFrom(low.y, grid_.rows);
+  const int end = endAt(high.y, grid_.rows);
   if (first >= end || low.y == high.y) return;
   const double slope = (high.x - low.x) / (high.y - low.y);
   for (int j = first; j < end; ++j) {
     const double x = low.x + slope * (j - low.y);
     if (north)
-      to_[static_cast<std::size_t>(j)] = held(std::floor(x) + 1.0, grid_.columns);
+      to_[static_cast<std::size_t>(j)] = endAt(x, grid_.columns);
     else
-      from_[static_cast<std::size_t>(j)] = held(std::ceil(x), grid_.columns);
+      from_[static_cast<std::size_t>(j)] = firstFrom(x, grid_.columns);
   }
 }
 
 void SunTally::takeRow(const std::vector<Span>& spans, double units, std::int64_t* changes) {
   if (spans.size() == 1) {
-    const auto lost = std::llround(units * (1.0 - spans[0].openness));
+    const auto lost = rounded(units * (1.0 - spans[0].openness));
     changes[spans[0].from] += lost;
     changes[spans[0].to] -= lost;
     return;
@@ -118,7 +129,7 @@ void SunTally::takeRow(const std::vector<Span>& spans, double units, std::int64_
     if (event.change > 0 && over == 1) light.enter(event.openness);
     if (event.change < 0 && over == 0) light.leave(event.openness);
     if (i + 1 < events_.size() && events_[i + 1].column == event.column) continue;
-    const std::int64_t now = i + 1 < events_.size() ? std::llround(units * light.lost()) : 0;
+    const std::int64_t now = i + 1 < events_.size() ? rounded(units * light.lost()) : 0;
     changes[event.column] += now - lost;
     lost = now;
   }
