@@ -168,7 +168,9 @@ Point middleOf(const Drift& drift) {
 }
 
 std::vector<Polygon> outlineOf(const Drift& drift) {
-  return wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
+  auto outline = wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
+  for (Polygon& piece : outline) piece.holes.clear();  // a gap inside a drift is still the drift
+  return outline;
 }
 
 }  // namespace tussock
