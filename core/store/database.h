@@ -26,13 +26,17 @@ namespace tussock {
 [[nodiscard]] StoreError damaged(const std::filesystem::path& path, std::string_view what);
 [[nodiscard]] StoreError refused(const std::filesystem::path& path, std::string_view why);
 
-// Runs f; SQLite's errors, and content that cannot be read, come out as StoreError.
+// Runs f; errors of SQLite and the file system, and content that cannot be read, come out as
+// StoreError.
 template <class F>
 auto guarded(const std::filesystem::path& path, F&& f) {
   try {
     return f();
   } catch (const SQLite::Exception& error) {
     throw storeError(error, path);
+  } catch (const std::filesystem::filesystem_error& error) {
+    throw storeError(StoreError::Reason::Other, path,
+                     "could not be looked at: " + error.code().message() + ".");
   } catch (const FormatError& error) {
     throw damaged(path, error.what());
   }

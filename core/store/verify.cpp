@@ -160,6 +160,7 @@ std::vector<std::string> faultsOf(SQLite::Database& database, const Yard& yard) 
       faults.push_back(fmt::format("The file cannot be read: {}", error.what()));
     }
   };
+  const SQLite::Transaction oneMoment(database);
   attempt([&] { addPages(database, faults); });
   attempt([&] { addSchema(database, faults); });
   attempt([&] { addReferences(database, faults); });

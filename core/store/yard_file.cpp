@@ -223,9 +223,14 @@ void YardFile::forgetHistory() {
 }
 
 bool YardFile::changedOutside() const {
-  return state_->replaced() || guarded(state_->path, [&] {
-           return foreignWrites(state_->database) != state_->foreignWritesSeen;
-         });
+  if (state_->replaced()) return true;
+  try {
+    return guarded(state_->path,
+                   [&] { return foreignWrites(state_->database) != state_->foreignWritesSeen; });
+  } catch (const StoreError& error) {
+    if (error.reason() == Reason::Locked) return false;  // being written; the next look will tell
+    throw;
+  }
 }
 
 void YardFile::reload() {

@@ -142,5 +142,23 @@ INSTANTIATE_TEST_SUITE_P(
                     R"({"label":"a","changes":[{"kind":"plan_code","id":99999999999999999999,
                        "after":{"species":"x","code":"y"}}]})"));
 
+TEST(ChangeJson, SpoiltTextIsRefusedOrReadButNeverMore) {
+  test::Random random(3);
+  const Yard yard = test::randomYard(random);
+  const std::string whole = changeSetToJson(difference(Yard{}, yard, "Draw"));
+  int refused = 0;
+  for (int round = 0; round < 2000; ++round) {
+    std::string text = whole;
+    text[random() % text.size()] = static_cast<char>(random() % 256);
+    text[random() % text.size()] = "{}[]\",:0-e"[random() % 10];
+    try {
+      (void)changeSetFromJson(text);
+    } catch (const FormatError&) {
+      ++refused;
+    }
+  }
+  EXPECT_GT(refused, 1000);
+}
+
 }  // namespace
 }  // namespace tussock
