@@ -55,17 +55,6 @@ std::vector<WeekRange> gapsIn(WeekSet inFlower, const Limits& limits) {
   return gaps;
 }
 
-int lengthOf(WeekRange range) {
-  return (range.last - range.first + kWeeksInYear) % kWeeksInYear + 1;
-}
-
-WeekSet weeksOf(WeekRange range) {
-  WeekSet weeks = 0;
-  for (int i = 0; i < lengthOf(range); ++i)
-    weeks |= WeekSet{1} << ((range.first + i) % kWeeksInYear);
-  return weeks;
-}
-
 Finding gapFinding(WeekRange gap, const Limits& limits) {
   Finding finding;
   finding.check = CheckId::BloomGap;

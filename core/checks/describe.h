@@ -6,6 +6,7 @@
 
 #include "core/catalog/catalogue.h"
 #include "core/checks/finding.h"
+#include "core/sun/map.h"
 
 namespace tussock {
 
@@ -14,7 +15,9 @@ struct FindingText {
   std::string text;   // fact, then remedy, in the yard's units
   std::string limit;  // what is asked and the source of it
 };
-[[nodiscard]] FindingText describe(const Finding& finding, const Yard& yard,
-                                   const Catalogue& facts);
+// The yard is the one the finding was made for; what has left it since is named in general words.
+// With a sun map the species that are proposed suit the hours of sun.
+[[nodiscard]] FindingText describe(const Finding& finding, const Yard& yard, const Catalogue& facts,
+                                   const SunMap* sun = nullptr);
 
 }  // namespace tussock

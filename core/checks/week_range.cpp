@@ -33,6 +33,17 @@ bool take(std::string_view& text, std::string_view word) {
 
 }  // namespace
 
+int lengthOf(WeekRange range) {
+  return (range.last - range.first + kWeeksInYear) % kWeeksInYear + 1;
+}
+
+WeekSet weeksOf(WeekRange range) {
+  WeekSet weeks = 0;
+  for (int i = 0; i < lengthOf(range); ++i)
+    weeks |= WeekSet{1} << ((range.first + i) % kWeeksInYear);
+  return weeks;
+}
+
 std::string formatWeeks(WeekRange range) {
   return fmt::format("weeks {} to {}", range.first + 1, range.last + 1);
 }

@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/catalog/bloom.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -16,6 +17,9 @@ struct WeekRange {
   int last = 0;
   bool operator==(const WeekRange&) const = default;
 };
+[[nodiscard]] int lengthOf(WeekRange range);  // weeks, 1 to 52
+[[nodiscard]] WeekSet weeksOf(WeekRange range);
+
 // "weeks 18 to 20", counted from 1 as people do, and back.
 [[nodiscard]] std::string formatWeeks(WeekRange range);
 [[nodiscard]] std::optional<WeekRange> parseWeeks(std::string_view text);

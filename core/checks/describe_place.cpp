@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+// Words for plants that stand where they should not.
+#include <fmt/format.h>
+
+#include "core/checks/describe_parts.h"
+
+namespace tussock {
+
+FindingText describeSpacing(const Finding& finding, const Wording& words) {
+  const ObjectRef a = finding.subjects.front(), b = finding.subjects.back();
+  const std::string measured = words.length(finding.measured);
+  const std::string asked = words.length(finding.required);
+  if (a == b)
+    return {"Too close together",
+            sentence(fmt::format("{}{} stands {} apart at the closest; its spacing asks for {}. "
+                                 "Spread the drift or take out the plants that crowd.",
+                                 words.plant(a), words.inBed(a), measured, asked)),
+            {}};
+  const bool layers = finding.thresholdId == "between_layers";
+  return {
+      "Too close together",
+      sentence(fmt::format("{} and {}{} stand {} apart at the closest; {} {}. "
+                           "Move one of the drifts or take out the plants that crowd.",
+                           words.plant(a), words.plant(b), words.inBed(a), measured,
+                           layers ? "plants of two layers need" : "their spacings ask for", asked)),
+      {}};
+}
+
+FindingText describeSetBack(const Finding& finding, const Wording& words) {
+  const ObjectRef drift = finding.subjects.front(), bed = finding.subjects.back();
+  if (finding.measured < 0.0)
+    return {
+        "Outside the bed",
+        sentence(fmt::format("{} of {} stand outside {}, up to {} beyond its edge. Move them in "
+                             "or draw the bed larger.",
+                             plants(finding.plants.size()), words.plant(drift), words.bedName(bed),
+                             words.length(-finding.measured))),
+        {}};
+  return {"Too near the edge",
+          sentence(fmt::format("{}{} stands {} from the edge at the nearest; {} are asked, so that "
+                               "it does not hang over. Move it in.",
+                               words.plant(drift), words.inBed(drift),
+                               words.length(finding.measured), words.length(finding.required))),
+          {}};
+}
+
+FindingText describeObstructed(const Finding& finding, const Wording& words) {
+  const ObjectRef drift = finding.subjects.front(), obstacle = finding.subjects.back();
+  const bool inside = finding.measured < 0.0;
+  const bool one = finding.plants.size() == 1;
+  return {
+      inside ? "No ground to plant in" : "Too near something solid",
+      sentence(fmt::format("{} of {}{} {} {} {}. Move {}, or draw the place anew if it is not "
+                           "there.",
+                           plants(finding.plants.size()), words.plant(drift), words.inBed(drift),
+                           one ? "stands" : "stand", inside ? "in" : "too near",
+                           words.obstacle(obstacle), one ? "it" : "them")),
+      {}};
+}
+
+}  // namespace tussock
