@@ -10,26 +10,26 @@ namespace tussock {
 
 namespace {
 
-using Flowering = std::unordered_map<const Species*, WeekSet>;  // each species that shows flowers
+using Flowering = std::unordered_map<const Species*, WeekSet>;  // 0 for what shows no flowers
 
 struct BedBloom {
-  const SurveyedBed* bed = nullptr;
-  Flowering flowering;
-  [[nodiscard]] WeekSet weeks() const {
-    WeekSet all = 0;
-    for (const auto& [species, weeks] : flowering) all |= weeks;
-    return all;
-  }
+  const Bed* bed = nullptr;
+  WeekSet weeks = 0;
+  std::vector<const Species*> species;  // those that show flowers, each once
 };
 
 // Adds the bed's species to the yard's, so that each is looked up once.
 BedBloom bloomOf(const SurveyedBed& bed, Flowering& yard) {
-  BedBloom result{&bed, {}};
+  BedBloom result{bed.bed, 0, {}};
   for (const SurveyedDrift& drift : bed.drifts) {
-    if (drift.species == nullptr || !showsFlowers(*drift.species)) continue;
+    if (drift.species == nullptr) continue;
     const auto [at, isNew] = yard.try_emplace(drift.species, 0);
-    if (isNew) at->second = weeksInFlower(*drift.species);
-    result.flowering.insert(*at);
+    if (isNew && showsFlowers(*drift.species)) at->second = weeksInFlower(*drift.species);
+    if (at->second == 0) continue;
+    result.weeks |= at->second;
+    if (std::find(result.species.begin(), result.species.end(), drift.species) ==
+        result.species.end())
+      result.species.push_back(drift.species);
   }
   return result;
 }
@@ -101,9 +101,9 @@ void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet 
                const Limits& limits, std::vector<Finding>& findings) {
   const double enough = survey.limit("bloom_bed_species");
   for (const BedBloom& bloom : beds) {
-    if (bloom.flowering.empty() || static_cast<double>(bloom.flowering.size()) < enough) continue;
-    for (const WeekRange gap : gapsIn(bloom.weeks() | told, limits))
-      findings.push_back(gapFindingIn(*bloom.bed->bed, gap, limits));
+    if (bloom.species.empty() || static_cast<double>(bloom.species.size()) < enough) continue;
+    for (const WeekRange gap : gapsIn(bloom.weeks | told, limits))
+      findings.push_back(gapFindingIn(*bloom.bed, gap, limits));
   }
 }
 
@@ -130,12 +130,14 @@ WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
 std::vector<Finding> checkBloomGap(const Survey& survey) {
   Flowering yard;
   std::vector<BedBloom> beds;
-  for (const SurveyedBed& bed : survey.beds) beds.push_back(bloomOf(bed, yard));
-  if (yard.empty()) return {};
+  WeekSet inFlower = 0, told = 0;
+  for (const SurveyedBed& bed : survey.beds) {
+    beds.push_back(bloomOf(bed, yard));
+    inFlower |= beds.back().weeks;
+  }
+  if (inFlower == 0) return {};
   const Limits limits{static_cast<int>(survey.limit("bloom_gap_weeks")),
                       seasonWeeks(survey.yard.settings)};
-  WeekSet inFlower = 0, told = 0;
-  for (const auto& [species, weeks] : yard) inFlower |= weeks;
   std::vector<Finding> findings;
   for (const WeekRange gap : gapsIn(inFlower, limits)) {
     findings.push_back(gapFinding(gap, limits));

@@ -22,7 +22,7 @@ namespace tussock {
 [[nodiscard]] std::vector<Finding> checkOddCount(const Survey& survey, const SurveyedBed& bed);
 
 // A drift gets, on the mean of its plants, the hours of sun its species asks for.
-[[nodiscard]] std::vector<Finding> checkSunNeed(const Survey& survey);
+[[nodiscard]] std::vector<Finding> checkSunNeed(const Survey& survey, const SurveyedBed& bed);
 
 // No taller drift hides more than half of a lower one from the people who look at the bed.
 [[nodiscard]] std::vector<Finding> checkHeightOrder(const Survey& survey, const SurveyedBed& bed);

@@ -26,7 +26,7 @@ RankWords wordsFor(CheckId check) {
   return {Rank::Species, "species", "species", "Plant less of it or add other species."};
 }
 
-std::string nameOf(const std::string& name, const RankWords& rank, const Wording& words) {
+std::string nameOf(std::string_view name, const RankWords& rank, const Wording& words) {
   return rank.rank == Rank::Species ? words.species(name)
                                     : fmt::format("the {} {}", rank.one, name);
 }
@@ -51,13 +51,14 @@ std::string remedyFor(const std::vector<Share>& shares, double limit, const Rank
       shares.size(), shares.size() == 1 ? rank.one : rank.many, percent(limit));
 }
 
+// " Foamflower or golden alexanders would do."
 std::string proposals(WeekSet weeks, const Bed* bed, const Wording& words, const SunMap* sun) {
   std::vector<std::string> names;
   for (const Species* species :
        speciesToFill(weeks, bed, words.yard(), words.facts(), sun, kProposals))
     names.push_back(words.species(species->botanicalName));
-  if (names.empty()) return " No species in the plant list fills it and suits the place.";
-  return fmt::format(" {} would fill it.", sentence(joined(names, "or")));
+  if (names.empty()) return " No species in the plant facts does and suits the place.";
+  return fmt::format(" {} would do.", sentence(joined(names, "or")));
 }
 
 FindingText describeThird(const Finding& finding, SeasonThird third, const Wording& words) {
@@ -80,7 +81,7 @@ FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& wo
                                        readableMonthDay(lastDayOf(gap.last)));
   const std::string where = ofBed ? words.bedName(finding.subjects.front()) : "the yard";
   return {fmt::format("Nothing in flower, {}", when),
-          fmt::format("Nothing flowers in {} from {}, {}.{}", where, when,
+          fmt::format("Nothing flowers in {} from {}, {}. Add a species that does.{}", where, when,
                       words.measure(finding.measured, Quantity::Weeks),
                       proposals(weeksOf(gap), bed, words, sun)),
           {}};

@@ -12,9 +12,10 @@ FindingText describeSpacing(const Finding& finding, const Wording& words) {
   const std::string asked = words.length(finding.required);
   if (a == b)
     return {"Too close together",
-            sentence(fmt::format("{}{} stands {} apart at the closest; its spacing asks for {}. "
-                                 "Spread the drift or take out the plants that crowd.",
-                                 words.plant(a), words.inBed(a), measured, asked)),
+            sentence(fmt::format(
+                "plants of {}{} stand {} apart at the closest; their spacing asks for {}. "
+                "Spread the drift or take out the plants that crowd.",
+                words.plant(a), words.inBed(a), measured, asked)),
             {}};
   const bool layers = finding.thresholdId == "between_layers";
   return {

@@ -42,9 +42,10 @@ FindingText describeOddCount(const Finding& finding, const Wording& words) {
 FindingText describeSunNeed(const Finding& finding, const Wording& words) {
   const ObjectRef drift = finding.subjects.front();
   const bool little = finding.measured < finding.required;
-  const std::string fact = fmt::format(
-      "{}{} gets {} of sun a day and asks for {} {:.0f}.", words.plant(drift), words.inBed(drift),
-      hours(finding.measured), little ? "at least" : "at most", finding.required);
+  const std::string fact =
+      fmt::format("{}{} gets {} of sun a day and asks for {} {:g} hours.", words.plant(drift),
+                  words.inBed(drift), hours(finding.measured), little ? "at least" : "at most",
+                  finding.required);
   return {
       little ? "Too little sun" : "Too much sun",
       sentence(fact) + (little ? " Move it where the sun reaches longer, or choose a plant that "

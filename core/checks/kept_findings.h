@@ -17,20 +17,17 @@ namespace tussock {
 // Remembers the last run. The findings are always those of runChecks for the same input.
 class KeptFindings {
  public:
-  // Nothing when stopped.
-  [[nodiscard]] std::optional<std::vector<Finding>> run(const CheckInput& input,
+  // Nothing when stopped. `sun` may be null; it is held, so that the same pointer is the same map.
+  [[nodiscard]] std::optional<std::vector<Finding>> run(const Yard& yard, const Catalogue& facts,
+                                                        std::shared_ptr<const SunMap> sun,
                                                         std::stop_token stop = {});
 
  private:
-  struct Keyed {
-    std::string key;
-    Finding finding;
-  };
   struct OfBed {
     // The bed and its drifts, by address: an edit replaces an object by another, and yard_ keeps
     // the old ones alive, so the same address is the same value.
     std::vector<const void*> objects;
-    std::vector<Keyed> findings;
+    std::vector<Finding> findings;
   };
   using OfBeds = std::map<Id<Bed>, std::shared_ptr<const OfBed>>;
 
@@ -38,11 +35,12 @@ class KeptFindings {
   [[nodiscard]] static std::shared_ptr<const OfBed> checkBed(const Survey& survey,
                                                              const SurveyedBed& bed,
                                                              const std::stop_token& stop);
-  [[nodiscard]] static std::vector<Finding> sorted(const OfBeds& ofBeds,
-                                                   const std::vector<Keyed>& ofYard);
+  [[nodiscard]] std::optional<OfBeds> checkBeds(const Survey& survey,
+                                                const std::stop_token& stop) const;
 
   std::optional<Yard> yard_;
   Catalogue facts_;
+  std::shared_ptr<const SunMap> sun_;
   OfBeds ofBeds_;
 };
 

@@ -15,7 +15,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::Spacing, "Spacing between plants", checkSpacing, checkSpacingAcross},
     {CheckId::SetBack, "Set-back from the edge", checkSetBack, nullptr},
     {CheckId::OddCount, "Odd number in a drift", checkOddCount, nullptr},
-    {CheckId::SunNeed, "Hours of sun", nullptr, checkSunNeed},
+    {CheckId::SunNeed, "Hours of sun", checkSunNeed, nullptr},
     {CheckId::HeightOrder, "Height order", checkHeightOrder, nullptr},
     {CheckId::SpeciesShare, "Share of one species", nullptr, checkSpeciesShare},
     {CheckId::GenusShare, "Share of one genus", nullptr, checkGenusShare},
@@ -48,7 +48,8 @@ std::vector<Finding> runCheck(CheckId id, const CheckInput& input) {
 }
 
 std::optional<std::vector<Finding>> runChecks(const CheckInput& input, std::stop_token stop) {
-  return KeptFindings().run(input, stop);
+  const std::shared_ptr<const SunMap> sun(std::shared_ptr<void>(), input.sun);  // owns nothing
+  return KeptFindings().run(input.yard, input.facts, sun, stop);
 }
 
 const Acceptance* acceptanceOf(const Yard& yard, const Finding& finding) {

@@ -24,8 +24,9 @@ struct CheckInput {
 struct Survey;
 struct SurveyedBed;
 
-// A check may have a part that looks at one bed and nothing but it, the obstacles and the settings
-// (so that its findings can be kept while those stay the same), and a part for the whole yard.
+// A check may have a part that looks at one bed and nothing but it, the obstacles, the settings and
+// the sun (so that its findings can be kept while those stay the same), and a part for the whole
+// yard.
 struct CheckEntry {
   CheckId id;
   std::string_view title;  // "Spacing between plants"
@@ -36,7 +37,8 @@ struct CheckEntry {
 
 // One check alone, in no particular order.
 [[nodiscard]] std::vector<Finding> runCheck(CheckId id, const CheckInput& input);
-// Every check, alerts first, then by key. Nothing when stopped.
+// Every check: alerts first, then in the order of the table and by subjects. Nothing when stopped.
+// Again and again, with little changed between: see kept_findings.h.
 [[nodiscard]] std::optional<std::vector<Finding>> runChecks(const CheckInput& input,
                                                             std::stop_token stop = {});
 // The acceptance of a finding, or null.

@@ -58,21 +58,22 @@ std::vector<Finding> checkShare(const Survey& survey, const Measure& measure) {
 
 }  // namespace
 
-std::string nameAt(const SurveyedDrift& drift, Rank rank) {
+std::string_view nameAt(const SurveyedDrift& drift, Rank rank) {
   switch (rank) {
     case Rank::Species:
       return drift.drift->species;
     case Rank::Genus:
-      return drift.species != nullptr ? drift.species->genus
-                                      : std::string(genusOf(drift.drift->species));
+      return drift.species != nullptr ? std::string_view(drift.species->genus)
+                                      : genusOf(drift.drift->species);
     case Rank::Family:
-      return drift.species != nullptr ? drift.species->family : std::string();
+      return drift.species != nullptr ? std::string_view(drift.species->family)
+                                      : std::string_view();
   }
   return {};
 }
 
 std::vector<Share> sharesOf(const Survey& survey, Rank rank) {
-  std::map<std::string, int> plants;
+  std::map<std::string_view, int> plants;
   int total = 0;
   for (const SurveyedBed& bed : survey.beds)
     for (const SurveyedDrift& drift : bed.drifts) {

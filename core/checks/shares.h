@@ -2,7 +2,7 @@
 // How a yard's main layer is shared out among species, genera and families.
 #pragma once
 
-#include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/checks/survey.h"
@@ -12,13 +12,13 @@ namespace tussock {
 enum class Rank { Species, Genus, Family };
 
 struct Share {
-  std::string name;  // empty where the family is not known
+  std::string_view name;  // empty where the family is not known
   int plants = 0;
   double share = 0.0;  // of all plants of the main layer, new and existing
 };
-// Largest first, then by name.
+// Largest first, then by name. The names are those of the survey's yard and facts.
 [[nodiscard]] std::vector<Share> sharesOf(const Survey& survey, Rank rank);
-[[nodiscard]] std::string nameAt(const SurveyedDrift& drift, Rank rank);
+[[nodiscard]] std::string_view nameAt(const SurveyedDrift& drift, Rank rank);
 
 // True when there are too few kinds for each to stay within the limit: of fewer than ten species
 // one is bound to be over a tenth.

@@ -56,14 +56,13 @@ void checkDrift(const SunMap& map, const SunProfile& profile, const Limits& limi
 
 }  // namespace
 
-std::vector<Finding> checkSunNeed(const Survey& survey) {
+std::vector<Finding> checkSunNeed(const Survey& survey, const SurveyedBed& bed) {
   std::vector<Finding> findings;
   if (survey.sun == nullptr || survey.sun->empty()) return findings;
   const SunProfile& profile = sunProfile(survey.yard.settings.sunProfile);
   const Limits limits{survey.limit("sun_margin"), survey.limit("sun_alert")};
-  for (const SurveyedBed& bed : survey.beds)
-    for (const SurveyedDrift& drift : bed.drifts)
-      checkDrift(*survey.sun, profile, limits, drift, findings);
+  for (const SurveyedDrift& drift : bed.drifts)
+    checkDrift(*survey.sun, profile, limits, drift, findings);
   return findings;
 }
 

@@ -36,6 +36,8 @@ std::vector<Threshold> table() {
        "see-through plants may stand in front (garden press); the figure is common practice"},
       {"eye_height", "Height of the eyes of people who look", 1.6, Metres,
        "standing adults, 1.5 to 1.7 m (Pheasant and Haslegrave, Bodyspace)"},
+      {"hides_within", "Farthest that a plant hides what stands behind it", 3.0, Metres,
+       "farther back a step to the side shows it; common practice"},
       {"viewing_distance", "Distance of the people from the edge", 1.5, Metres, kCommon},
       {"species_share", "Largest share of one species", 0.10, Share, kSantamour},
       {"genus_share", "Largest share of one genus", 0.20, Share, kSantamour},

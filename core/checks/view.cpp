@@ -31,7 +31,7 @@ std::optional<double> crossing(Point p, Point towards, Point a, Point b) {
 
 SightLimits sightLimits(const Survey& survey) {
   return {survey.limit("eye_height"), survey.limit("viewing_distance"), survey.limit("taller_by"),
-          survey.limit("see_through")};
+          survey.limit("hides_within"), survey.limit("see_through")};
 }
 
 // The farthest crossing: people stand outside the whole bed, not in a bay of its edge.
@@ -105,7 +105,7 @@ double hiddenShare(const Standing& rear, const Standing& front, const Sight& sig
   if (front.height < rear.height + limits.tallerBy) return 0.0;
   const Point step = front.at - rear.at;
   const double ahead = dot(step, sight.towards);
-  if (ahead <= 0.0 || ahead >= sight.toEyes) return 0.0;
+  if (ahead <= 0.0 || ahead >= sight.toEyes || ahead > limits.hidesWithin) return 0.0;
   if (std::abs(cross(step, sight.towards)) > front.halfSpread) return 0.0;
   const double slope = (front.height - limits.eyeHeight) / (sight.toEyes - ahead);
   const double hiddenTo = limits.eyeHeight + slope * sight.toEyes;

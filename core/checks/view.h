@@ -14,7 +14,8 @@
 namespace tussock {
 
 struct SightLimits {
-  double eyeHeight, viewingDistance, tallerBy, seeThrough;  // metres, and a share
+  double eyeHeight, viewingDistance, tallerBy, hidesWithin;  // metres
+  double seeThrough;                                         // share
 };
 [[nodiscard]] SightLimits sightLimits(const Survey& survey);
 
