@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// A yard in which every check finds something, given five hours of sun.
+#pragma once
+
+#include "tests/support/run_check.h"
+
+namespace tussock::test {
+
+inline YardBuilder faultyYard() {
+  YardBuilder yard;
+  yard.bed("Walk", kSquareBed).viewing("S");
+  yard.drift(kJoePye, row(4, 0.3, {2.0, 2.0}));                  // even, crowded
+  yard.drift(kConeflower, row(3, 0.4, {2.0, 2.6}));              // hidden by it
+  yard.drift(kBergamot, row(15, 0.4, {1.0, 5.0}));               // one mass
+  yard.drift(kBluestem, {{0.05, 8.0}, {3.0, 8.0}, {5.0, 8.0}});  // at the edge, short of sun
+  yard.drift(kAster, row(7, 0.4, {2.0, 9.0}));
+  yard.drift(kAlexanders, row(3, 0.4, {6.0, 8.0}));
+  yard.bed("Corner", "POLYGON((12 0, 18 0, 18 6, 12 6, 12 0))").viewing("all");
+  yard.drift(kConeflower, row(5, 0.4, {13.0, 2.0}));
+  yard.drift(kAster, row(5, 0.4, {13.0, 4.0}));
+  yard.drift(kBlazingStar, row(3, 0.4, {15.0, 3.0}));
+  yard.paving("Step", "POLYGON((14 3.8, 14.5 3.8, 14.5 4.2, 14 4.2, 14 3.8))");
+  return yard;
+}
+
+}  // namespace tussock::test
