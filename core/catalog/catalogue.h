@@ -36,6 +36,7 @@ class Catalogue {
 
  private:
   std::shared_ptr<const std::vector<Species>> species_;
+  std::shared_ptr<const std::vector<std::string>> searchTexts_;  // one for each species
 };
 
 struct CatalogueReading {

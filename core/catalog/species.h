@@ -58,6 +58,15 @@ struct FactSource {
   bool operator==(const FactSource&) const = default;
 };
 
+// How it is raised from seed; common practice differs between growers.
+struct Sowing {
+  int coldMoistDays = 0;
+  int warmDaysFirst = 0;
+  bool needsLight = false;
+  std::optional<double> seedsPerGram;
+  bool operator==(const Sowing&) const = default;
+};
+
 struct Species {
   std::string botanicalName;
   std::string family;
@@ -82,6 +91,7 @@ struct Species {
   std::string needsSupport;   // as the table says it
   std::string toxicityNote, diseaseNote, hostNote, notes;
   std::vector<std::string> nativeStates;  // recorded there (USDA PLANTS), a first filter only
+  Sowing sowing;
   std::vector<FactSource> sources;
 
   bool operator==(const Species&) const = default;

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// The cells of one row by column name, read as what they should be. What cannot be read is noted
+// and the row goes on, so that all its errors are told at once.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/species_row.h"
+
+namespace tussock {
+
+class RowCells {
+ public:
+  RowCells(const TableRow& row, const ColumnPlaces& places, std::string_view fileName,
+           std::vector<CatalogueError>& errors)
+      : row_(row), places_(places), fileName_(fileName), errors_(errors) {}
+
+  // Without the blanks around it; empty when there is no such column.
+  [[nodiscard]] std::string text(std::string_view column) const;
+  [[nodiscard]] std::string name(std::string_view column);  // must not be empty
+  // Whole numbers from least to most; nothing, without an error, when the cell is empty.
+  [[nodiscard]] std::optional<int> whole(std::string_view column, int least, int most);
+  [[nodiscard]] std::optional<double> number(std::string_view column, double least, double most);
+  // A length that must be there.
+  [[nodiscard]] Length centimetres(std::string_view column, double least, double most);
+  [[nodiscard]] bool yes(std::string_view column);  // yes or no; no when empty
+  [[nodiscard]] std::optional<Rgb> colour(std::string_view column);
+
+  template <NamedEnum E>
+  [[nodiscard]] E word(std::string_view column, E whenEmpty) {
+    const std::string cell = text(column);
+    if (cell.empty()) return whenEmpty;
+    const auto value = fromWord<E>(cell);
+    if (!value) fail(column, "one of " + words<E>());
+    return value.value_or(whenEmpty);
+  }
+  // Words joined with ';', at least one.
+  template <NamedEnum E>
+  [[nodiscard]] std::vector<E> wordList(std::string_view column) {
+    std::vector<E> result;
+    for (const std::string& part : parts(column, ';')) {
+      const auto value = fromWord<E>(part);
+      if (value)
+        result.push_back(*value);
+      else
+        return fail(column, words<E>() + ", joined with ';'"), std::vector<E>{};
+    }
+    if (result.empty()) fail(column, words<E>() + ", joined with ';'");
+    return result;
+  }
+  // Cell split at the separator, blanks dropped, empty parts left out.
+  [[nodiscard]] std::vector<std::string> parts(std::string_view column, char separator) const;
+
+  void fail(std::string_view column, std::string expected);
+  [[nodiscard]] bool failed() const { return failed_; }
+
+ private:
+  template <NamedEnum E>
+  [[nodiscard]] static std::string words() {
+    std::string all;
+    for (const auto& [value, word] : EnumWords<E>::values)
+      all.append(all.empty() ? "" : ", ").append(word);
+    return all;
+  }
+
+  const TableRow& row_;
+  const ColumnPlaces& places_;
+  std::string_view fileName_;
+  std::vector<CatalogueError>& errors_;
+  bool failed_ = false;
+};
+
+}  // namespace tussock

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/species_row.h"
+
+#include <algorithm>
+#include <cctype>
+
+#include "core/catalog/row_cells.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kTallest = 6000.0;  // centimetres, a tall vine or tree
+constexpr double kWidest = 3000.0;
+
+void readNames(RowCells& cells, Species& species) {
+  species.botanicalName = cells.name("botanical_name");
+  species.family = cells.name("family");
+  species.genus = cells.name("genus");
+  species.commonName = cells.text("common_name");
+  species.usdaSymbol = cells.text("usda_symbol");
+  if (!species.botanicalName.empty() && species.genus != genusOf(species.botanicalName))
+    cells.fail("genus", "the first word of the botanical name");
+}
+
+void readSizes(RowCells& cells, Species& species) {
+  species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallest);
+  species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallest);
+  if (species.heightHigh < species.heightLow)
+    cells.fail("height_max_cm", "no less than height_min_cm");
+  species.spread = cells.centimetres("spread_cm", 1.0, kWidest);
+  species.spacing = cells.centimetres("spacing_cm", 1.0, kWidest);
+}
+
+void readBloom(RowCells& cells, Species& species) {
+  species.bloomFirstMonth = cells.whole("bloom_start_month", 1, 12);
+  species.bloomLastMonth = cells.whole("bloom_end_month", 1, 12);
+  if (!cells.failed() && species.bloomFirstMonth.has_value() != species.bloomLastMonth.has_value())
+    cells.fail(species.bloomFirstMonth ? "bloom_end_month" : "bloom_start_month",
+               "a month from 1 to 12, for the other end of the bloom is given");
+  species.flowerColourWord = cells.text("flower_color");
+  species.flowerColour = cells.colour("flower_hex");
+  species.flowerForm = cells.word("flower_form", FlowerForm::None);
+}
+
+void readNeeds(RowCells& cells, Species& species) {
+  species.habit = cells.word("layer_form", Habit::Forb);
+  species.sun = cells.wordList<SunNeed>("sun");
+  species.moisture = cells.wordList<Moisture>("moisture");
+  species.zoneLow = cells.whole("hardiness_zone_min", 1, 13).value_or(0);
+  species.zoneHigh = cells.whole("hardiness_zone_max", 1, 13).value_or(0);
+  if (!cells.failed() && species.zoneHigh < species.zoneLow)
+    cells.fail("hardiness_zone_max", "no less than hardiness_zone_min");
+}
+
+bool isState(const std::string& text) {
+  return text.size() == 2 &&
+         std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+}
+
+void readHabits(RowCells& cells, Species& species) {
+  species.spreadHabit = cells.text("habit_of_spread");
+  species.competitiveness = cells.text("competitiveness");
+  species.lifeSpan = cells.text("life_span");
+  species.deerResistant = cells.text("deer_resistant");
+  species.needsSupport = cells.text("needs_support_or_flops");
+  species.toxicityNote = cells.text("toxicity_note");
+  species.diseaseNote = cells.text("disease_note");
+  species.hostNote = cells.text("host_note");
+  species.notes = cells.text("notes");
+  species.nativeStates = cells.parts("native_states", ' ');
+  if (!std::all_of(species.nativeStates.begin(), species.nativeStates.end(), isState))
+    cells.fail("native_states", "two-letter states joined with spaces");
+}
+
+void readSowing(RowCells& cells, Species& species) {
+  constexpr int kLongestDays = 730;
+  species.sowing.coldMoistDays =
+      cells.whole("stratification_days_cold_moist", 0, kLongestDays).value_or(0);
+  species.sowing.warmDaysFirst = cells.whole("warm_first_days", 0, kLongestDays).value_or(0);
+  species.sowing.needsLight = cells.yes("light_to_germinate");
+  species.sowing.seedsPerGram = cells.number("seeds_per_gram", 0.001, 1e6);
+}
+
+// "USDA: family genus; memory: spacing_cm".
+void readSources(RowCells& cells, Species& species) {
+  for (const std::string& group : cells.parts("sources", ';')) {
+    const std::size_t colon = group.find(':');
+    if (colon == std::string::npos || colon == 0)
+      return cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
+    std::string_view fields = std::string_view(group).substr(colon + 1);
+    while (!fields.empty()) {
+      const std::string_view field = fields.substr(0, fields.find(' '));
+      fields.remove_prefix(std::min(fields.size(), field.size() + 1));
+      if (!field.empty()) species.sources.push_back({std::string(field), group.substr(0, colon)});
+    }
+  }
+}
+
+}  // namespace
+
+std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,
+                                      std::string_view fileName,
+                                      std::vector<CatalogueError>& errors) {
+  RowCells cells(row, places, fileName, errors);
+  Species species;
+  readNames(cells, species);
+  readSizes(cells, species);
+  readNeeds(cells, species);
+  readBloom(cells, species);
+  readHabits(cells, species);
+  readSowing(cells, species);
+  readSources(cells, species);
+  if (cells.failed()) return std::nullopt;
+  return species;
+}
+
+}  // namespace tussock

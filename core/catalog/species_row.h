@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+// One row of a plant table as a species.
+#pragma once
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+#include "core/catalog/table.h"
+
+namespace tussock {
+
+// Every column of a plant table, in the order of the shipped one.
+inline constexpr std::array<std::string_view, 34> kPlantColumns{"botanical_name",
+                                                                "family",
+                                                                "genus",
+                                                                "common_name",
+                                                                "usda_symbol",
+                                                                "layer_form",
+                                                                "height_min_cm",
+                                                                "height_max_cm",
+                                                                "spread_cm",
+                                                                "spacing_cm",
+                                                                "sun",
+                                                                "moisture",
+                                                                "bloom_start_month",
+                                                                "bloom_end_month",
+                                                                "flower_color",
+                                                                "flower_hex",
+                                                                "flower_form",
+                                                                "hardiness_zone_min",
+                                                                "hardiness_zone_max",
+                                                                "habit_of_spread",
+                                                                "competitiveness",
+                                                                "life_span",
+                                                                "stratification_days_cold_moist",
+                                                                "warm_first_days",
+                                                                "light_to_germinate",
+                                                                "seeds_per_gram",
+                                                                "deer_resistant",
+                                                                "toxicity_note",
+                                                                "needs_support_or_flops",
+                                                                "disease_note",
+                                                                "host_note",
+                                                                "native_states",
+                                                                "notes",
+                                                                "sources"};
+
+// Where each column stands in the rows of a table.
+using ColumnPlaces = std::map<std::string, std::size_t, std::less<>>;
+
+// Nothing when the row has an error; each is added to `errors`.
+[[nodiscard]] std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,
+                                                    std::string_view fileName,
+                                                    std::vector<CatalogueError>& errors);
+
+}  // namespace tussock

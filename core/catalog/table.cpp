@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/table.h"
+
+#include <new>
+#include <utility>
+
+#include <csv.h>
+
+namespace tussock {
+
+namespace {
+
+// libcsv with the line counted: it is fed line by line, and tells when a row has ended.
+class LineReader {
+ public:
+  explicit LineReader(Table& table) : table_(table) {
+    if (csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI) != 0) throw std::bad_alloc();
+  }
+  ~LineReader() { csv_free(&parser_); }
+  LineReader(const LineReader&) = delete;
+  LineReader& operator=(const LineReader&) = delete;
+
+  // False when quotation marks stand where they may not.
+  [[nodiscard]] bool feed(std::string_view text, std::size_t line) {
+    if (!inRow_) row_.line = line;
+    inRow_ = true;
+    if (csv_parse(&parser_, text.data(), text.size(), takeCell, takeRow, this) != text.size())
+      return false;
+    if (text.find_first_not_of(" \t\r\n") == std::string_view::npos && row_.cells.empty() &&
+        !isQuoted_)
+      inRow_ = false;
+    else
+      isQuoted_ = inRow_;
+    return true;
+  }
+  // False when the text ended inside quotes.
+  [[nodiscard]] bool finish() { return csv_fini(&parser_, takeCell, takeRow, this) == 0; }
+  [[nodiscard]] std::size_t rowLine() const { return row_.line; }
+
+ private:
+  static void takeCell(void* cell, std::size_t size, void* self) {
+    static_cast<LineReader*>(self)->row_.cells.emplace_back(static_cast<const char*>(cell), size);
+  }
+  static void takeRow(int, void* self) {
+    auto& reader = *static_cast<LineReader*>(self);
+    reader.table_.rows.push_back(std::exchange(reader.row_, TableRow{}));
+    reader.inRow_ = false;
+    reader.isQuoted_ = false;
+  }
+
+  Table& table_;
+  csv_parser parser_{};
+  TableRow row_;
+  bool inRow_ = false;
+  bool isQuoted_ = false;  // the row goes on in the next line
+};
+
+std::vector<std::string_view> linesOf(std::string_view text) {
+  std::vector<std::string_view> lines;
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    const std::size_t size = end == std::string_view::npos ? text.size() : end + 1;
+    lines.push_back(text.substr(0, size));
+    text.remove_prefix(size);
+  }
+  return lines;
+}
+
+// The line, counted from 0, with the wrong quotation mark; the number of lines when all is well.
+std::size_t readFrom(const std::vector<std::string_view>& lines, std::size_t first, Table& table) {
+  LineReader reader(table);
+  for (std::size_t i = first; i < lines.size(); ++i)
+    if (!reader.feed(lines[i], i + 1)) return reader.rowLine() - 1;
+  return reader.finish() ? lines.size() : reader.rowLine() - 1;
+}
+
+// Bytes that follow the lead byte of a character, or -1 when it cannot lead.
+int followers(unsigned char lead) {
+  if (lead < 0x80) return 0;
+  if (lead >= 0xC2 && lead <= 0xDF) return 1;
+  if (lead >= 0xE0 && lead <= 0xEF) return 2;
+  return lead >= 0xF0 && lead <= 0xF4 ? 3 : -1;
+}
+
+}  // namespace
+
+Table readTable(std::string_view csv) {
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+  if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
+  const auto lines = linesOf(csv);
+  Table table;
+  std::size_t next = 0;
+  while (next < lines.size()) {
+    const std::size_t stopped = readFrom(lines, next, table);
+    if (stopped < lines.size()) table.badQuotes.push_back(stopped + 1);
+    next = stopped + 1;
+  }
+  return table;
+}
+
+bool isUtf8(std::string_view text) {
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto lead = static_cast<unsigned char>(text[i]);
+    const int count = followers(lead);
+    if (count < 0) return false;
+    for (int k = 0; k < count; ++k) {
+      ++i;
+      if (i >= text.size()) return false;
+      const auto next = static_cast<unsigned char>(text[i]);
+      if ((next & 0xC0U) != 0x80U) return false;
+      // Overlong forms, surrogates and what lies past U+10FFFF (Unicode 15, table 3-7).
+      if (k == 0 && ((lead == 0xE0 && next < 0xA0) || (lead == 0xED && next > 0x9F) ||
+                     (lead == 0xF0 && next < 0x90) || (lead == 0xF4 && next > 0x8F)))
+        return false;
+    }
+  }
+  return true;
+}
+
+}  // namespace tussock

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// Comma-separated values (RFC 4180) as rows of text, with the line each row begins on. A byte order
+// mark and empty lines are passed over; either line ending will do.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tussock {
+
+struct TableRow {
+  std::size_t line = 0;  // counted from 1
+  std::vector<std::string> cells;
+};
+
+struct Table {
+  std::vector<TableRow> rows;
+  // Lines with a quotation mark that is never closed, or stands inside a field by itself; reading
+  // goes on with the line after.
+  std::vector<std::size_t> badQuotes;
+};
+[[nodiscard]] Table readTable(std::string_view csv);
+
+[[nodiscard]] bool isUtf8(std::string_view text);
+
+}  // namespace tussock
