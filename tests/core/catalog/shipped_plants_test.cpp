@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: MIT
+// The plant table that comes with the program, row by row.
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <set>
+#include <sstream>
+
+#include <gtest/gtest.h>
+
+#include "core/catalog/catalogue.h"
+#include "core/catalog/resources.h"
+#include "core/catalog/species_row.h"
+
+namespace tussock {
+namespace {
+
+class ShippedPlants : public testing::Test {
+ protected:
+  static const Catalogue& facts() {
+    static const CatalogueReading reading = readShippedCatalogue();
+    return reading.catalogue;
+  }
+  static const Species& at(std::string_view name) {
+    const Species* species = facts().find(name);
+    if (species == nullptr) throw std::invalid_argument(std::string(name));
+    return *species;
+  }
+};
+
+TEST_F(ShippedPlants, AreReadWithoutAnError) {
+  const CatalogueReading reading = readShippedCatalogue();
+  for (const CatalogueError& error : reading.errors) ADD_FAILURE() << error.text();
+  EXPECT_EQ(reading.catalogue.species().size(), 160u);
+}
+
+TEST_F(ShippedPlants, HaveOneFamilyForEachGenus) {
+  std::map<std::string, std::string> families;
+  for (const Species& s : facts().species()) {
+    const auto [at, isNew] = families.try_emplace(s.genus, s.family);
+    EXPECT_EQ(at->second, s.family) << s.botanicalName;
+    EXPECT_TRUE(s.family.ends_with("aceae")) << s.botanicalName;
+    EXPECT_EQ(s.genus, genusOf(s.botanicalName));
+  }
+}
+
+TEST_F(ShippedPlants, HaveSaneSizes) {
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName);
+    EXPECT_LE(s.heightLow, s.heightHigh);
+    EXPECT_LE(s.heightHigh, Length::metres(s.habit == Habit::Vine ? 15.0 : 3.0));
+    EXPECT_GE(s.heightLow, Length::centimetres(5));
+    // Plants of a bed close up: no wider apart than they grow, nor crowded to less than half.
+    EXPECT_LE(s.spacing, s.spread);
+    EXPECT_GE(s.spacing, s.spread * 0.5);
+    EXPECT_LE(1, s.zoneLow);
+    EXPECT_LT(s.zoneLow, s.zoneHigh);
+  }
+}
+
+TEST_F(ShippedPlants, KnowTheirSymbolColourAndBloom) {
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName);
+    const bool fern = s.habit == Habit::Fern;
+    EXPECT_EQ(s.bloomFirstMonth.has_value(), !fern);
+    EXPECT_EQ(s.flowerColour.has_value(), !fern);
+    EXPECT_FALSE(s.flowerColourWord.empty());
+    const bool petals = !fern && s.habit != Habit::Grass && s.habit != Habit::Sedge;
+    EXPECT_EQ(s.flowerForm != FlowerForm::None, petals);
+    EXPECT_FALSE(s.commonName.empty());
+    EXPECT_FALSE(s.nativeStates.empty());
+  }
+}
+
+TEST_F(ShippedPlants, UseTheWordsThatAreDescribed) {
+  const std::set<std::string> spread{"clump",  "rhizome-slow", "rhizome-fast",   "taproot",
+                                     "stolon", "self-seeds",   "self-seeds-fast"};
+  const std::set<std::string> levels{"low", "medium", "high"};
+  const std::set<std::string> lives{"annual", "biennial", "short-lived perennial",
+                                    "long-lived perennial"};
+  for (const Species& s : facts().species()) {
+    EXPECT_TRUE(spread.contains(s.spreadHabit)) << s.botanicalName;
+    EXPECT_TRUE(levels.contains(s.competitiveness)) << s.botanicalName;
+    EXPECT_TRUE(lives.contains(s.lifeSpan)) << s.botanicalName;
+  }
+}
+
+std::vector<std::string> keysOf(const FactSource& source) {
+  std::istringstream words(source.keys);
+  return {std::istream_iterator<std::string>(words), {}};
+}
+
+// Every key is explained in plants-sources.md, or is "memory".
+TEST_F(ShippedPlants, NameASourceForEveryValue) {
+  const std::string about = readFile(resourceFolder() / "plants-sources.md");
+  const Table table = readTable(readFile(resourceFolder() / "plants.csv"));
+  ASSERT_EQ(table.rows.front().cells.size(), kPlantColumns.size());
+  for (std::size_t row = 1; row < table.rows.size(); ++row) {
+    const auto& cells = table.rows[row].cells;
+    const Species& species = at(cells[0]);
+    for (std::size_t i = 0; i + 2 < kPlantColumns.size(); ++i) {  // all but notes and sources
+      if (cells[i] == "unknown") continue;  // lists that disagree may be named, or none known
+      EXPECT_EQ(species.sourceOf(kPlantColumns[i]).empty(), cells[i].empty())
+          << cells[0] << ", " << kPlantColumns[i];
+    }
+    for (const FactSource& source : species.sources)
+      for (const std::string& key : keysOf(source))
+        EXPECT_TRUE(key == "memory" || about.find("**" + key + "**") != std::string::npos) << key;
+  }
+}
+
+// A published value, and the key of plants-sources.md under which the table says to have it.
+struct Fact {
+  const char* species;
+  const char* field;
+  const char* value;
+  const char* key;
+};
+
+std::string valueOf(const Species& s, std::string_view field) {
+  if (field == "family") return s.family;
+  if (field == "usda_symbol") return s.usdaSymbol;
+  if (field == "bloom_start_month") return std::to_string(s.bloomFirstMonth.value());
+  if (field == "flower_color") return s.flowerColourWord;
+  if (field == "layer_form") return std::string(wordOf(s.habit));
+  if (field == "common_name") return s.commonName;
+  return {};
+}
+
+class PublishedFact : public testing::TestWithParam<Fact> {};
+
+TEST_P(PublishedFact, IsInTheTable) {
+  const Fact& fact = GetParam();
+  const CatalogueReading reading = readShippedCatalogue();
+  const Species* species = reading.catalogue.find(fact.species);
+  ASSERT_NE(species, nullptr);
+  EXPECT_EQ(valueOf(*species, fact.field), fact.value);
+  EXPECT_NE(species->sourceOf(fact.field).find(fact.key), std::string::npos)
+      << species->sourceOf(fact.field);
+}
+
+// Symbols and growth forms: USDA NRCS, The PLANTS Database.
+INSTANTIATE_TEST_SUITE_P(
+    UsdaPlants, PublishedFact,
+    testing::Values(Fact{"Actaea racemosa", "usda_symbol", "ACRA7", "USDA"},
+                    Fact{"Adiantum pedatum", "usda_symbol", "ADPE", "USDA"},
+                    Fact{"Agastache foeniculum", "usda_symbol", "AGFO", "USDA"},
+                    Fact{"Andropogon gerardii", "usda_symbol", "ANGE", "USDA"},
+                    Fact{"Asclepias incarnata", "usda_symbol", "ASIN", "USDA"},
+                    Fact{"Asclepias syriaca", "usda_symbol", "ASSY", "USDA"},
+                    Fact{"Asclepias tuberosa", "usda_symbol", "ASTU", "USDA"},
+                    Fact{"Baptisia australis", "usda_symbol", "BAAU", "USDA"},
+                    Fact{"Carex pensylvanica", "usda_symbol", "CAPE6", "USDA"},
+                    Fact{"Ceanothus americanus", "usda_symbol", "CEAM", "USDA"},
+                    Fact{"Coreopsis lanceolata", "usda_symbol", "COLA5", "USDA"},
+                    Fact{"Dalea purpurea", "usda_symbol", "DAPU5", "USDA"},
+                    Fact{"Echinacea purpurea", "usda_symbol", "ECPU", "USDA"},
+                    Fact{"Eryngium yuccifolium", "usda_symbol", "ERYU", "USDA"},
+                    Fact{"Eupatorium perfoliatum", "usda_symbol", "EUPE3", "USDA"},
+                    Fact{"Helenium autumnale", "usda_symbol", "HEAU", "USDA"},
+                    Fact{"Liatris spicata", "usda_symbol", "LISP", "USDA"},
+                    Fact{"Lobelia cardinalis", "usda_symbol", "LOCA2", "USDA"},
+                    Fact{"Monarda fistulosa", "usda_symbol", "MOFI", "USDA"},
+                    Fact{"Panicum virgatum", "usda_symbol", "PAVI2", "USDA"},
+                    Fact{"Penstemon digitalis", "usda_symbol", "PEDI", "USDA"},
+                    Fact{"Ratibida pinnata", "usda_symbol", "RAPI", "USDA"},
+                    Fact{"Rudbeckia hirta", "usda_symbol", "RUHI2", "USDA"},
+                    Fact{"Schizachyrium scoparium", "usda_symbol", "SCSC", "USDA"},
+                    Fact{"Solidago rigida", "usda_symbol", "OLRI", "USDA"},
+                    Fact{"Sorghastrum nutans", "usda_symbol", "SONU2", "USDA"},
+                    Fact{"Symphyotrichum novae-angliae", "usda_symbol", "SYNO2", "USDA"},
+                    Fact{"Veronicastrum virginicum", "usda_symbol", "VEVI4", "USDA"},
+                    Fact{"Zizia aurea", "usda_symbol", "ZIAU", "USDA"}));
+
+}  // namespace
+}  // namespace tussock
