@@ -78,6 +78,7 @@ std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& sol
     classes[{number, leavesOn(day, solids)}].push_back({day, declination});
   }
   std::vector<DayClass> result;
+  result.reserve(classes.size());
   for (const auto& [key, members] : classes) result.push_back(classOf(members));
   return result;
 }

@@ -44,7 +44,7 @@ SunTally::SunTally(const Grid& grid)
       from_(static_cast<std::size_t>(grid.rows)),
       to_(static_cast<std::size_t>(grid.rows)) {
   const std::size_t size =
-      static_cast<std::size_t>(grid.columns + 1) * static_cast<std::size_t>(grid.rows);
+      (static_cast<std::size_t>(grid.columns) + 1) * static_cast<std::size_t>(grid.rows);
   for (auto& changes : changes_) changes.resize(size);
 }
 
