@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "core/checks/bloom_gap.h"
-
 #include <algorithm>
 #include <unordered_map>
 
 #include "core/checks/checks.h"
+#include "core/checks/season_weeks.h"
+#include "core/checks/week_range.h"
 
 namespace tussock {
 
@@ -108,24 +108,6 @@ void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet 
 }
 
 }  // namespace
-
-std::vector<int> seasonWeeks(const Settings& settings) {
-  const GrowingSeason season = growingSeason(settings);
-  std::vector<int> weeks;
-  const int last = weekOf(season.last);
-  for (int week = weekOf(season.first);; week = (week + 1) % kWeeksInYear) {
-    weeks.push_back(week);
-    if (week == last) return weeks;
-  }
-}
-
-WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
-  const std::size_t part = static_cast<std::size_t>(third);
-  WeekSet weeks = 0;
-  for (std::size_t i = part * season.size() / 3; i < (part + 1) * season.size() / 3; ++i)
-    weeks |= WeekSet{1} << season[i];
-  return weeks;
-}
 
 std::vector<Finding> checkBloomGap(const Survey& survey) {
   Flowering yard;

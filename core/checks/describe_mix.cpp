@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 
 #include "core/checks/describe_parts.h"
+#include "core/checks/season_weeks.h"
 #include "core/checks/shares.h"
 #include "core/checks/suggestions.h"
+#include "core/checks/week_range.h"
 
 namespace tussock {
 

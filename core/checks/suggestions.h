@@ -4,8 +4,9 @@
 
 #include <vector>
 
+#include "core/catalog/bloom.h"
 #include "core/catalog/fit.h"
-#include "core/checks/bloom_gap.h"
+#include "core/sun/map.h"
 
 namespace tussock {
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 // At least three kinds in flower early, in the middle and late: rule of nine species after the
 // Xerces Society. That no week goes without is common practice.
-#include "core/checks/bloom_gap.h"
-
 #include <gtest/gtest.h>
 
+#include "core/checks/season_weeks.h"
 #include "core/checks/suggestions.h"
+#include "core/checks/week_range.h"
 #include "tests/support/run_check.h"
 
 namespace tussock {

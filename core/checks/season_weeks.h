@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: MIT
-// Weeks in which nothing is in flower.
+// The weeks of the growing season and its thirds.
 #pragma once
 
 #include <vector>
 
 #include "core/catalog/bloom.h"
-#include "core/checks/survey.h"
-#include "core/checks/week_range.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
-// The weeks of the growing season, in order, over New Year south of the equator.
+// In order, over New Year south of the equator.
 [[nodiscard]] std::vector<int> seasonWeeks(const Settings& settings);
 enum class SeasonThird { Early, Middle, Late };
 template <>
