@@ -2,6 +2,7 @@
 // Draws the base picture of the example yard from its site file, so that the two agree to the
 // pixel. Usage: draw_aerial site.geojson aerial.png. Built by hand, with Qt 6 Gui:
 //   g++ -std=c++20 -O2 -fPIC draw_aerial.cpp -o draw_aerial $(pkg-config --cflags --libs Qt6Gui)
+#include <cmath>
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
@@ -10,7 +11,6 @@
 #include <QJsonObject>
 #include <QPainter>
 #include <QPainterPath>
-#include <cmath>
 #include <random>
 
 namespace {
@@ -20,13 +20,17 @@ constexpr int kWidth = 1600, kHeight = 1100;
 constexpr double kMetresPerPixel = 0.03, kLeft = -3.0, kTop = 27.0;
 constexpr double kLatitude = 38.4, kLongitude = -86.9;
 
-double radians(double degrees) { return degrees * M_PI / 180.0; }
+double radians(double degrees) {
+  return degrees * M_PI / 180.0;
+}
 
 // Pixels from site metres.
 QPointF at(double x, double y) {
   return {(x - kLeft) / kMetresPerPixel, (kTop - y) / kMetresPerPixel};
 }
-double px(double metres) { return metres / kMetresPerPixel; }
+double px(double metres) {
+  return metres / kMetresPerPixel;
+}
 
 QPointF fromDegrees(const QJsonArray& position) {
   // Tangent plane of the WGS 84 ellipsoid at the yard's position.
@@ -121,7 +125,9 @@ QBrush lawn() {
 
 // The light comes from the south-east at 45 degrees: a thing of height h darkens the ground to
 // its north-west.
-QPointF shadowStep(double height) { return {-px(0.5 * height), -px(0.5 * height)}; }
+QPointF shadowStep(double height) {
+  return {-px(0.5 * height), -px(0.5 * height)};
+}
 
 void castShadow(QPainter& painter, const QPolygonF& foot, double height) {
   QPainterPath shadow;
@@ -234,7 +240,8 @@ void drawBed(QPainter& p, const Feature& bed) {
 void drawHip(QPainter& p, const Feature& building) {
   QRectF box = building.points.boundingRect().adjusted(-px(0.4), -px(0.4), px(0.4), px(0.4));
   const double half = box.height() / 2.0;
-  const QPointF west(box.left() + half, box.center().y()), east(box.right() - half, box.center().y());
+  const QPointF west(box.left() + half, box.center().y()),
+      east(box.right() - half, box.center().y());
   struct Plane {
     QPolygonF points;
     double light;
@@ -263,9 +270,9 @@ void drawHip(QPainter& p, const Feature& building) {
   }
   p.setPen(QPen(QColor(176, 168, 160), px(0.14)));
   p.drawLine(west, east);
-  for (const auto& [corner, end] : {std::pair(box.topLeft(), west), std::pair(box.bottomLeft(), west),
-                                    std::pair(box.topRight(), east),
-                                    std::pair(box.bottomRight(), east)})
+  for (const auto& [corner, end] :
+       {std::pair(box.topLeft(), west), std::pair(box.bottomLeft(), west),
+        std::pair(box.topRight(), east), std::pair(box.bottomRight(), east)})
     p.drawLine(corner, end);
   p.setPen(QPen(QColor(206, 200, 190), px(0.09)));
   p.drawRect(box);
@@ -314,16 +321,16 @@ void drawCrown(QPainter& p, QPointF centre, double radius, QColor colour, int se
 }
 
 void drawTree(QPainter& p, const Feature& tree, int seed) {
-  static const QColor kGreens[] = {{104, 126, 74}, {90, 114, 70}, {118, 132, 82}, {82, 106, 64},
-                                   {136, 144, 88}};
-  drawCrown(p, tree.points[0], px(tree.properties["crown_radius_m"].toDouble()),
-            kGreens[seed % 5], seed);
+  static const QColor kGreens[] = {
+      {104, 126, 74}, {90, 114, 70}, {118, 132, 82}, {82, 106, 64}, {136, 144, 88}};
+  drawCrown(p, tree.points[0], px(tree.properties["crown_radius_m"].toDouble()), kGreens[seed % 5],
+            seed);
 }
 
 void drawSmallThings(QPainter& p) {
   p.setBrush(QColor(110, 82, 56));  // benches on the terrace and the walk, a bicycle stand
-  for (const auto& [x, y, turn] : {std::tuple(7.2, 16.8, 0.0), std::tuple(9.1, 15.4, 80.0),
-                                   std::tuple(24.9, 12.4, 0.0)}) {
+  for (const auto& [x, y, turn] :
+       {std::tuple(7.2, 16.8, 0.0), std::tuple(9.1, 15.4, 80.0), std::tuple(24.9, 12.4, 0.0)}) {
     p.save();
     p.translate(at(x, y));
     p.rotate(turn);
