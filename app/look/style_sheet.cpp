@@ -90,7 +90,7 @@ QSplitter::handle { background: @line@; }
 QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; border: 0; }
 QScrollBar { background: transparent; }
 QScrollBar:vertical { width: 10px; } QScrollBar:horizontal { height: 10px; }
-QScrollBar::handle { background: @edge@; border-radius: 3px; border: 2px solid @panel@; }
+QScrollBar::handle { background: @edge@; border-radius: 5px; border: 2px solid @panel@; }
 QScrollBar::handle:vertical { min-height: 32px; } QScrollBar::handle:horizontal { min-width: 32px; }
 QScrollBar::handle:hover { background: @quiet@; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }

@@ -76,7 +76,7 @@ void paintCard(QPainter& painter, const QRect& rect, const Species& species, Uni
   painter.setPen(theme.ink);
   painter.drawText(QPointF(left, rect.bottom() - 11), sizeWords(species, units));
   const double top = rect.bottom() - 11 - kMarkSide + 2;
-  const double drops = 3 * (kMarkStep - 2) + kMarkSide, suns = 2 * kMarkStep + kMarkSide;
+  const double drops = 3 * kDropStep + kMarkSide, suns = 2 * kSunStep + kMarkSide;
   const double right = rect.right() - kSpace3 + 2;
   paintMoistureMarks(painter, QPointF(right - drops, top), species);
   paintSunMarks(painter, QPointF(right - drops - 6 - suns, top), species);

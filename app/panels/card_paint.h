@@ -11,7 +11,7 @@
 
 namespace tussock {
 
-inline constexpr int kCardWidth = 172, kCardHeight = 116;
+inline constexpr int kCardWidth = 190, kCardHeight = 116;
 
 struct CardState {
   bool hovered = false;

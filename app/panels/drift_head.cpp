@@ -47,7 +47,10 @@ DriftHead::DriftHead(Document& document, Id<Drift> drift, QWidget* parent)
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(kSpace2);
-  column->addLayout(names);
+  auto* top = new QHBoxLayout;
+  top->addLayout(names, 1);
+  top->addStrut(2 * kGlyphRadius);
+  column->addLayout(top);
   column->addWidget(makeCount());
   column->addWidget(said_);
   said_->hide();

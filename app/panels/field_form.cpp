@@ -30,14 +30,13 @@ FieldForm::FieldForm(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(t
 QLabel* FieldForm::addLabel(const QString& label) {
   auto* quiet = new QLabel(label, this);
   quiet->setProperty("look", QStringLiteral("quiet"));
-  quiet->setMinimumHeight(20);
   return quiet;
 }
 
 void FieldForm::addValue(QWidget* label, QWidget* value) {
   const int row = grid_->rowCount();
   const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<QComboBox*>(value);
-  label->setContentsMargins(0, tall ? kSpace1 : 0, 0, 0);
+  label->setContentsMargins(0, tall ? kSpace1 + 1 : 0, 0, 0);
   grid_->addWidget(label, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid_->addWidget(value, row, 1);
 }
@@ -46,7 +45,7 @@ QLabel* FieldForm::addFact(const QString& name, const QString& label, Read read)
   auto* fact = new QLabel(this);
   fact->setObjectName(name);
   fact->setWordWrap(true);
-  fact->setMinimumHeight(20);
+  fact->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   fact->setTextInteractionFlags(Qt::TextSelectableByMouse);
   fact->setAccessibleName(label);
   addValue(addLabel(label), fact);
@@ -73,6 +72,8 @@ QComboBox* FieldForm::addChoice(const QString& name, const QString& label, const
   choice->addItems(words);
   choice->setAccessibleName(label);
   choice->setFocusPolicy(Qt::StrongFocus);
+  choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  choice->setMinimumContentsLength(8);
   connect(choice, &QComboBox::activated, this,
           [write = std::move(write)](int index) { write(index); });
   addValue(addLabel(label), choice);

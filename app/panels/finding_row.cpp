@@ -58,10 +58,10 @@ FindingRow::FindingRow(Document& document, Finding finding, QWidget* parent)
       title_(wrapped(QStringLiteral("finding-title"), QStringLiteral("strong"), this)),
       text_(wrapped(QStringLiteral("finding-text"), QString(), this)),
       limit_(wrapped(QStringLiteral("finding-limit"), QStringLiteral("source"), this)),
-      why_(wrapped(QStringLiteral("finding-why"), QStringLiteral("quiet"), this)),
-      buttons_(makeButtons()),
-      reasonRow_(makeReason()) {
+      why_(wrapped(QStringLiteral("finding-why"), QStringLiteral("quiet"), this)) {
   setObjectName(QStringLiteral("finding"));
+  buttons_ = makeButtons();
+  reasonRow_ = makeReason();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(kMark + kSpace3, kSpace2, 0, kSpace2);
   column->setSpacing(kSpace1);

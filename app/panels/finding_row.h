@@ -43,10 +43,10 @@ class FindingRow : public QWidget {
   QLabel* text_;
   QLabel* limit_;
   QLabel* why_;
-  QWidget* buttons_;
+  QWidget* buttons_ = nullptr;
   QPushButton* accept_ = nullptr;
   QPushButton* reopen_ = nullptr;
-  QWidget* reasonRow_;
+  QWidget* reasonRow_ = nullptr;
   QLineEdit* reason_ = nullptr;
   QLabel* wrong_ = nullptr;
 };

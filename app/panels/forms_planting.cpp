@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <QCheckBox>
 #include <QLineEdit>
-#include <QPointer>
 
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
@@ -182,7 +182,9 @@ void fillForm(FieldForm& form, Document& document, Id<Drift> id) {
   for (const auto& [layer, word] : EnumWords<Layer>::values) layers << layerWords(layer);
   drift.choice("drift-size", tr("Stock"), &Drift::size, sizes);
   drift.choice("drift-layer", tr("Layer"), &Drift::layer, layers);
-  drift.tick("drift-locked", tr("Locked: filling a bed leaves it alone"), &Drift::locked);
+  drift.tick("drift-locked", tr("Locked"), &Drift::locked);
+  if (auto* locked = form.findChild<QCheckBox*>(QStringLiteral("drift-locked")))
+    locked->setToolTip(tr("Moving a bed or filling it leaves a locked drift where it is"));
 }
 
 }  // namespace tussock

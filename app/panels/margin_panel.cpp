@@ -45,9 +45,9 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   halves->addWidget(makeFindings());
   halves->setChildrenCollapsible(false);
   halves->setHandleWidth(1);
-  halves->setSizes({380, 320});
-  halves->setStretchFactor(0, 1);
-  halves->setStretchFactor(1, 1);
+  halves->setSizes({600, 400});
+  halves->setStretchFactor(0, 3);
+  halves->setStretchFactor(1, 2);
   totals_->setObjectName(QStringLiteral("margin-totals"));
   totals_->setProperty("look", QStringLiteral("quiet"));
   totals_->setWordWrap(true);

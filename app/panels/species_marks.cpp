@@ -74,7 +74,7 @@ void paintSunMarks(QPainter& painter, QPointF topLeft, const Species& species) {
   QPointF middle = topLeft + QPointF(kMarkSide / 2.0, kMarkSide / 2.0);
   for (const SunNeed need : {SunNeed::Full, SunNeed::Part, SunNeed::Shade}) {
     paintDisc(painter, middle, need, suits(species.sun, need) ? theme.ink : theme.line);
-    middle.rx() += kMarkStep;
+    middle.rx() += kSunStep;
   }
 }
 
@@ -86,7 +86,7 @@ void paintMoistureMarks(QPainter& painter, QPointF topLeft, const Species& speci
     painter.setPen(QPen(colour, 1.2));
     painter.setBrush(m == Moisture::Dry ? QBrush(Qt::NoBrush) : QBrush(colour));
     painter.drawPath(drop(middle));
-    middle.rx() += kMarkStep - 2.0;
+    middle.rx() += kDropStep;
   }
 }
 

@@ -16,7 +16,7 @@ void paintBloomBar(QPainter& painter, const QRectF& rect, const Species& species
 // does not suit is faint. Both are painted from the left into boxes of the rect's height.
 void paintSunMarks(QPainter& painter, QPointF topLeft, const Species& species);
 void paintMoistureMarks(QPainter& painter, QPointF topLeft, const Species& species);
-inline constexpr double kMarkSide = 11.0, kMarkStep = 13.0;
+inline constexpr double kMarkSide = 10.0, kSunStep = 11.5, kDropStep = 9.0;
 
 [[nodiscard]] QString sunWords(const Species& species);       // "full sun or part shade"
 [[nodiscard]] QString moistureWords(const Species& species);  // "dry or medium soil"

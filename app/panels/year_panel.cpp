@@ -18,6 +18,7 @@
 #include "app/panels/place_words.h"
 #include "app/panels/species_marks.h"
 #include "app/panels/year_ruler.h"
+#include "core/catalog/bloom.h"
 
 namespace tussock {
 
@@ -35,8 +36,8 @@ std::vector<BloomBand> bandsOf(const Yard& yard, const Catalogue& facts) {
     const Species* species = facts.find(name);
     if (!species || !species->flowerColour || !species->bloomFirstMonth) continue;
     BloomBand band{text(name), glyphLook(*species, std::nullopt, currentTheme().dark).flower, {}};
-    for (int week = 0; week < kWeeksInYear; ++week)
-      band.weeks.push_back(species->bloomsInWeek(week));
+    const WeekSet weeks = weeksInFlower(*species);
+    for (int week = 0; week < kWeeksInYear; ++week) band.weeks.push_back((weeks >> week) & 1u);
     bands.push_back(std::move(band));
   }
   const auto start = [](const BloomBand& band) {
@@ -112,18 +113,20 @@ QWidget* YearPanel::makeYears() {
   line->setSpacing(kSpace1);
   yearGroup_ = new QButtonGroup(this);
   const QStringList words{tr("Year 1"), tr("2"), tr("3"), tr("Mature")};
-  for (int year = 1; year <= kMature; ++year) {
-    auto* button = new QPushButton(words[year - 1], row);
-    button->setObjectName(QStringLiteral("year-%1").arg(year));
+  for (int year = 0; year < words.size(); ++year) {
+    auto* button = new QPushButton(words[year], row);
+    const bool mature = GrowthYear(year) == GrowthYear::Mature;
+    button->setObjectName(QStringLiteral("year-%1").arg(year + 1));
     button->setProperty("look", QStringLiteral("chip"));
     button->setCheckable(true);
-    button->setChecked(year == kMature);
-    button->setAccessibleName(year == kMature ? tr("Mature") : tr("Year %1").arg(year));
+    button->setChecked(mature);
+    button->setAccessibleName(mature ? tr("Mature") : tr("Year %1").arg(year + 1));
     yearGroup_->addButton(button, year);
     line->addWidget(button);
   }
   line->addStretch(1);
-  connect(yearGroup_, &QButtonGroup::idClicked, this, &YearPanel::yearChanged);
+  connect(yearGroup_, &QButtonGroup::idClicked, this,
+          [this](int year) { emit yearChanged(GrowthYear(year)); });
   return row;
 }
 
@@ -131,8 +134,8 @@ std::optional<int> YearPanel::week() const {
   return ruler_->week();
 }
 
-int YearPanel::year() const {
-  return yearGroup_->checkedId();
+GrowthYear YearPanel::year() const {
+  return GrowthYear(yearGroup_->checkedId());
 }
 
 void YearPanel::fold() {

@@ -6,6 +6,7 @@
 #include <QWidget>
 
 #include "app/document/document.h"
+#include "core/catalog/growth.h"
 
 class QButtonGroup;
 class QLabel;
@@ -21,20 +22,18 @@ class YearPanel : public QWidget {
   Q_OBJECT
 
  public:
-  static constexpr int kMature = 4;  // years 1, 2, 3 after planting, then mature
-
   explicit YearPanel(Document& document, QWidget* parent = nullptr);
 
   [[nodiscard]] YearRuler* ruler() const { return ruler_; }
   [[nodiscard]] std::optional<int> week() const;
-  [[nodiscard]] int year() const;
+  [[nodiscard]] GrowthYear year() const;
   [[nodiscard]] bool isFolded() const { return folded_; }
   void fold();
   void unfold();
 
  signals:
   void weekChanged(std::optional<int> week);  // none: every species in flower
-  void yearChanged(int year);
+  void yearChanged(tussock::GrowthYear year);
 
  protected:
   void paintEvent(QPaintEvent* event) override;

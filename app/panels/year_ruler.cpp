@@ -122,7 +122,7 @@ void YearRuler::paintEvent(QPaintEvent*) {
   paintBands(painter);
   if (form_ == Form::Open) paintFrosts(painter);
   paintHandle(painter);
-  if (!hasFocus()) return;
+  if (!hasFocus() || !ring_) return;
   painter.setPen(QPen(currentTheme().sky, 2));
   painter.setBrush(Qt::NoBrush);
   painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), kCorner, kCorner);
@@ -234,6 +234,13 @@ bool YearRuler::event(QEvent* event) {
   const auto* help = static_cast<QHelpEvent*>(event);
   QToolTip::showText(help->globalPos(), wordsAt(weekAt(help->pos().x())), this);
   return true;
+}
+
+void YearRuler::focusInEvent(QFocusEvent* event) {
+  const Qt::FocusReason why = event->reason();
+  ring_ = why == Qt::TabFocusReason || why == Qt::BacktabFocusReason ||
+          why == Qt::ShortcutFocusReason || why == Qt::OtherFocusReason;
+  QWidget::focusInEvent(event);
 }
 
 void YearRuler::mousePressEvent(QMouseEvent* event) {

@@ -44,6 +44,7 @@ class YearRuler : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   bool event(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
@@ -63,6 +64,7 @@ class YearRuler : public QWidget {
   int rowCount_ = 0;
   std::optional<MonthDay> lastFrost_, firstFrost_;
   std::optional<int> week_;
+  bool ring_ = false;  // focus came by the keyboard
 };
 
 }  // namespace tussock
