@@ -5,7 +5,6 @@
 #include <exception>
 #include <utility>
 
-
 namespace tussock {
 
 Analysis::Analysis(Catalogue facts, QObject* parent)
@@ -120,8 +119,7 @@ void Analysis::handSun() {
 }
 
 void Analysis::workOutFindings(const Yard& yard) {
-  const CheckInput input{yard, facts_, workingMap_.get()};
-  auto found = kept_.run(input, beginStep(std::nullopt));
+  auto found = kept_.run(yard, facts_, workingMap_, beginStep(std::nullopt));
   if (!found) return;
   hand({.sunMap = std::nullopt,
         .findings = std::make_shared<const std::vector<Finding>>(*std::move(found)),

@@ -122,7 +122,8 @@ void FindingRow::show(const Finding& finding) {
 }
 
 void FindingRow::refresh() {
-  const FindingText words = describe(finding_, document_.yard(), document_.facts());
+  const FindingText words =
+      describe(finding_, document_.yard(), document_.facts(), document_.sunMap().get());
   const Acceptance* accepted = acceptanceOf(document_.yard(), finding_);
   title_->setText(text(words.title));
   text_->setText(text(words.text));
