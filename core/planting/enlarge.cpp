@@ -27,9 +27,7 @@ std::vector<Point> placesOf(const std::vector<std::size_t>& kept,
 
 std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
                             std::vector<Point> standing) {
-  const double reach =
-      (std::min(request.count, 100'000) * kTouch + 10.0) * request.spacing.metres();
-  const Ground ground(yard, request, reach);
+  const Ground ground(yard, request, reachOf(request));
   if (ground.empty()) return standing;
   Front front(ground, request.spacing, figureOf(request), packingFor(request.count));
   for (const Point p : standing) front.take(p);

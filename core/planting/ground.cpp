@@ -16,6 +16,11 @@ Box intersectionOf(const Box& a, const Box& b) {
 
 }  // namespace
 
+double reachOf(const GrowRequest& request) {
+  const double s = request.spacing.metres();
+  return (std::min(request.count, 100'000) * kTouch + 10.0) * s + 1.0;
+}
+
 Length setBackFor(const Bed& bed, Length spacing) {
   return std::max(bed.setback.value_or(Length()), spacing / 2.0);
 }

@@ -51,6 +51,10 @@ class Ground {
   std::vector<Neighbour> neighbours_;
 };
 
+// Metres around the drop that a drift of this many plants may come to use: even in a narrow bed,
+// where it stands in one line.
+[[nodiscard]] double reachOf(const GrowRequest& request);
+
 // The set-back that holds for plants of a spacing: the bed's own, or half the spacing if more.
 [[nodiscard]] Length setBackFor(const Bed& bed, Length spacing);
 

@@ -17,13 +17,6 @@ namespace tussock {
 
 namespace {
 
-// Metres around the drop that a drift of this many plants may come to use: even in a narrow bed,
-// where it stands in one line.
-double reachOf(const GrowRequest& request) {
-  const double s = request.spacing.metres();
-  return (std::min(request.count, 100'000) * kTouch + 10.0) * s + 1.0;
-}
-
 // The first place: the drop, else the nearest free place within eight spacings of it.
 std::optional<Point> firstPlace(const Front& front, Point drop, double spacing) {
   if (front.fits(drop)) return drop;

@@ -33,7 +33,9 @@ struct Growth {
 };
 
 // Obeys the placement rules always: inside by the set-back, clear of paving, trunks, buildings,
-// stepping places and other plants, in one piece, odd.
+// stepping places and other plants, in one piece, odd. Empty when nothing is free within eight
+// spacings of the drop. The same drop gives the same drift. With a count larger than the bed takes,
+// the bed is filled as far as it hangs together.
 [[nodiscard]] Growth growDrift(const Yard& yard, const GrowRequest& request);
 
 // The counts a drift steps through: 1, 3, 5, 7, ...
