@@ -15,7 +15,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kLabelWidth = 88;
+constexpr int kLabelWidth = 80;
 
 }  // namespace
 
@@ -36,7 +36,7 @@ QLabel* FieldForm::addLabel(const QString& label) {
 void FieldForm::addValue(QWidget* label, QWidget* value) {
   const int row = grid_->rowCount();
   const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<QComboBox*>(value);
-  label->setContentsMargins(0, tall ? kSpace1 + 1 : 0, 0, 0);
+  label->setContentsMargins(0, tall ? kSpace1 + 2 : 0, 0, 0);
   grid_->addWidget(label, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid_->addWidget(value, row, 1);
 }

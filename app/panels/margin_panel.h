@@ -21,7 +21,7 @@ class MarginPanel : public QWidget {
   explicit MarginPanel(Document& document, QWidget* parent = nullptr);
 
   [[nodiscard]] FindingsList* findings() const { return findings_; }
-  [[nodiscard]] QSize sizeHint() const override { return {320, 640}; }
+  [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
 
  signals:
   void findingChosen(const tussock::Finding& finding);
