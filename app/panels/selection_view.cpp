@@ -85,6 +85,7 @@ void SelectionView::rebuild() {
   }
   inner->addStretch(1);
   column_->addWidget(content_);
+  content_->show();  // at once: a layout would wait for the next round of events
 }
 
 void SelectionView::buildFor(ObjectRef ref) {

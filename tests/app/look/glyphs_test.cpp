@@ -77,10 +77,13 @@ TEST(Glyphs, NothingIsDrawnOutsideTheSpread) {
     QPainter painter(&image);
     paintGlyph(painter, {70, 70}, 40, glyphLook(plant, std::nullopt, false));
     painter.end();
+    double farthest = 0.0;
     for (int y = 0; y < 140; ++y)
       for (int x = 0; x < 140; ++x)
-        if (std::hypot(x - 69.5, y - 69.5) > 40 * 1.1)
-          ASSERT_EQ(qAlpha(image.pixel(x, y)), 0) << wordOf(habit) << ' ' << x << ' ' << y;
+        if (qAlpha(image.pixel(x, y)) > 0)
+          farthest = std::max(farthest, std::hypot(x - 69.5, y - 69.5));
+    EXPECT_LE(farthest, 40 * 1.1) << wordOf(habit);
+    EXPECT_GE(farthest, 40 * 0.8) << wordOf(habit);
   }
 }
 
@@ -94,11 +97,8 @@ TEST(Glyphs, ASpriteIsDrawnOnceForALookAndSize) {
 
 // ICNCP 9th ed.: cultivar epithets stand in single quotes and are not italic.
 TEST(Botanical, CultivarsAndRanksStandUpright) {
-  EXPECT_EQ(botanicalHtml(QStringLiteral("Symphyotrichum novae-angliae 'Purple Dome'")),
-            QStringLiteral("<i>Symphyotrichum novae-angliae</i> 'Purple Dome'")
-                .toHtmlEscaped()
-                .replace(QStringLiteral("&lt;"), QStringLiteral("<"))
-                .replace(QStringLiteral("&gt;"), QStringLiteral(">")));
+  EXPECT_EQ(botanicalHtml(QStringLiteral("Symphyotrichum laeve 'Bluebird'")),
+            QStringLiteral("<i>Symphyotrichum laeve</i> 'Bluebird'"));
   EXPECT_EQ(botanicalHtml(QStringLiteral("Aquilegia canadensis var. latiuscula")),
             QStringLiteral("<i>Aquilegia canadensis</i> var. <i>latiuscula</i>"));
 }
