@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#include "core/exchange/lists.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+TEST(Lists, ScheduleHasALineForEachSpeciesAndSize) {
+  Species bergamot;
+  bergamot.botanicalName = "Monarda fistulosa";
+  bergamot.commonName = "wild bergamot";
+  Yard yard = test::YardBuilder()
+                  .bed("A", "POLYGON((0 0,9 0,9 4,0 4,0 0))")
+                  .drift("Monarda fistulosa", test::row(3, 0.4, {0.5, 0.5}))
+                  .drift("Monarda fistulosa", test::row(5, 0.5, {0.5, 1.5}))
+                  .spaced(0.5)
+                  .build();
+  yard.planCodes = yard.planCodes.with({Id<PlanCode>(900), "Monarda fistulosa", "MONFIS"});
+  EXPECT_EQ(scheduleCsv(yard, Catalogue({bergamot})),
+            "code,quantity,drifts,botanical_name,common_name,size,spacing\r\n"
+            "MONFIS,8,2,Monarda fistulosa,wild bergamot,plug,40 cm to 50 cm\r\n");
+}
+
+}  // namespace
+}  // namespace tussock
