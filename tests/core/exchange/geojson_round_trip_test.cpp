@@ -155,13 +155,12 @@ TEST(GeoJsonRoundTrip, AGeneralValidatorHasNoComplaint) {
   test::Random random(9);
   std::ofstream(folder / "yard.geojson") << yardToGeoJson(sayable(random));
   const std::string check =
-      "/usr/bin/python3 -c 'import geojson, sys; "
-      "sys.exit(str(geojson.load(open(sys.argv[1])).errors() or "
-      "\"\"))' ";
+      "/usr/bin/python3 -c 'import geojson, sys; found = geojson.load(open(sys.argv[1])).errors(); "
+      "print(found) if found else None; sys.exit(bool(found))' ";
   EXPECT_EQ(std::system((check + (folder / "yard.geojson").string()).c_str()), 0);
   std::ofstream(folder / "open.geojson")
       << R"({"type":"Polygon","coordinates":[[[0,0],[1,0],[1,1],[0,1]]]})";
-  EXPECT_NE(std::system((check + (folder / "open.geojson").string() + " 2>/dev/null").c_str()), 0)
+  EXPECT_NE(std::system((check + (folder / "open.geojson").string() + " >/dev/null").c_str()), 0)
       << "the validator is asleep";
 }
 
