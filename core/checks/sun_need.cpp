@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/fit.h"
 #include "core/checks/checks.h"
+#include "core/planting/totals.h"
 
 namespace tussock {
 
@@ -8,18 +9,6 @@ namespace {
 
 // Hours are compared to a hundredth, so that a mean just at the limit passes.
 constexpr double kHoursTolerance = 0.01;
-
-std::optional<double> meanHours(const SunMap& map, const Drift& drift) {
-  double sum = 0.0;
-  int counted = 0;
-  for (const Plant& plant : drift.plants) {
-    const auto hours = map.hoursAt(plant.at);
-    if (!hours) continue;
-    sum += hours->total();
-    ++counted;
-  }
-  return counted > 0 ? std::optional(sum / counted) : std::nullopt;
-}
 
 struct Limits {
   double margin, alert;
@@ -36,17 +25,18 @@ Severity severityOf(const Drift& drift, double lacking, double beyond, const Lim
 void checkDrift(const SunMap& map, const SunProfile& profile, const Limits& limits,
                 const SurveyedDrift& surveyed, std::vector<Finding>& findings) {
   if (surveyed.species == nullptr) return;
-  const auto hours = meanHours(map, *surveyed.drift);
-  if (!hours) return;
+  const auto sun = sunOn(*surveyed.drift, map);
+  if (!sun) return;
+  const double hours = sun->total();
   const HoursRange wanted = hoursWanted(*surveyed.species, profile);
-  const double lacking = wanted.least - *hours, beyond = *hours - wanted.most;
+  const double lacking = wanted.least - hours, beyond = hours - wanted.most;
   if (std::max(lacking, beyond) <= kHoursTolerance) return;
   Finding finding;
   finding.check = CheckId::SunNeed;
   finding.severity = severityOf(*surveyed.drift, lacking, beyond, limits);
   finding.subjects = {refTo(surveyed.drift->id)};
   finding.place = {placeAround(surveyed)};
-  finding.measured = *hours;
+  finding.measured = hours;
   finding.required = lacking > 0.0 ? wanted.least : wanted.most;
   finding.unit = Quantity::Hours;
   finding.thresholdId = "sun_margin";
