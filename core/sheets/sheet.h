@@ -30,7 +30,7 @@ enum class TextSize { Note, Body, Title };  // 8, 10, 14 pt
 enum class Align { Left, Centre, Right };
 enum class Dash { Solid, Dashed, DashDot };
 // What a fill is, so that the painter picks a wash that survives black and white.
-enum class Wash { None, Soil, Paving, Building, Crown, Drift, Paper, Ink };
+enum class Wash { None, Soil, Paving, Building, Crown, Hedge, Drift, Paper, Ink };
 
 struct PaperPath {
   std::vector<std::vector<PaperPoint>> rings;
@@ -81,10 +81,13 @@ struct Sheet {
   double widthMm = 0.0, heightMm = 0.0;
   double scale = 0.0;   // 24 for 1:24; 0 when nothing is to scale
   PaperBox drawing;     // the drawing's window on the page
-  Point siteAtTopLeft;  // site point (rotated plan frame) at the drawing's top left
+  Angle turn;           // of the site on paper, anticlockwise: true north points up when 0
+  Point siteAtTopLeft;  // site point at the drawing's top left, turned about the site's origin
   std::vector<PaperItem> items;
   std::vector<ScheduleRow> schedule;
   int plantTotal = 0;  // of labels on this sheet
 };
+// Where a site point lies on the page of a sheet to scale.
+[[nodiscard]] PaperPoint toPaper(const Sheet& sheet, Point site);
 
 }  // namespace tussock
