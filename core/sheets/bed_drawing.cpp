@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/bed_drawing.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+namespace {
+
+double far(PaperPoint a, PaperPoint b) {
+  return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+double fromEdge(const LabelMargin& margin, PaperPoint p) {
+  const PaperBox& w = margin.window;
+  const double upDown = std::min(p.y - w.top, w.bottom - p.y);
+  if (margin.sides == Sides::AboveAndBelow) return upDown;
+  return std::min({upDown, p.x - w.left, w.right - p.x});
+}
+
+// Between the plant nearest to where labels stand and its nearest neighbour, so that no centre
+// mark is covered; beside the mark of a plant on its own.
+PaperPoint anchorOf(const std::vector<PaperPoint>& marks, const LabelMargin& margin,
+                    double radius) {
+  const auto nearest = std::min_element(
+      marks.begin(), marks.end(),
+      [&](PaperPoint a, PaperPoint b) { return fromEdge(margin, a) < fromEdge(margin, b); });
+  if (marks.size() == 1) {
+    const bool up = nearest->y - margin.window.top < margin.window.bottom - nearest->y;
+    return {nearest->x, nearest->y + (up ? -0.55 : 0.55) * radius};
+  }
+  PaperPoint other = marks.front();
+  double least = 1e9;
+  for (auto it = marks.begin(); it != marks.end(); ++it)
+    if (it != nearest && far(*it, *nearest) < least) least = far(*it, *nearest), other = *it;
+  if (least > 4.0 * radius) return {nearest->x, nearest->y + 0.55 * radius};
+  return {(nearest->x + other.x) / 2.0, (nearest->y + other.y) / 2.0};
+}
+
+LabelWish wishFor(const Sheet& sheet, const ShownDrift& shown, const LabelMargin& margin) {
+  LabelWish wish{shown.label(), {}, {}, {}};
+  std::vector<PaperPoint> marks;
+  for (const Point at : shown.plants) marks.push_back(toPaper(sheet, at));
+  const double radius = shown.drift->spacing.millimetres() / sheet.scale / 2.0;
+  wish.anchor = anchorOf(marks, margin, radius);
+  wish.anchor.y = std::clamp(wish.anchor.y, margin.window.top, margin.window.bottom);
+  for (const Polygon& part : outlineOf(*shown.drift))
+    for (Polygon& piece : onPaper(sheet, part)) wish.region.push_back(std::move(piece));
+  return wish;
+}
+
+void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, const LabelMargin& margin) {
+  std::vector<LabelWish> wishes;
+  std::vector<PaperPoint> marks;
+  for (const ShownDrift& shown : drifts) {
+    wishes.push_back(wishFor(sheet, shown, margin));
+    for (const Point at : shown.plants) marks.push_back(toPaper(sheet, at));
+  }
+  for (LabelWish& wish : wishes) {
+    Box near;
+    for (const Polygon& part : wish.region) near.include(boundsOf(part));
+    near = near.grown(2.0);
+    for (const PaperPoint mark : marks)
+      if (near.contains({mark.x, mark.y})) wish.avoid.push_back(mark);
+  }
+  const auto placed = placeLabels(wishes, margin);
+  for (std::size_t i = 0; i < drifts.size(); ++i) {
+    PaperLabel label;
+    label.drift = drifts[i].drift->id, label.code = drifts[i].code;
+    label.count = static_cast<int>(drifts[i].plants.size());
+    if (placed[i]) {
+      label.text = placed[i]->text, label.leader = placed[i]->leader;
+    } else {  // a full margin: on the drift itself, so that no count is ever left out
+      label.text = {wishes[i].anchor, wishes[i].text, TextSize::Note, Align::Centre};
+      label.text.bold = label.text.halo = true;
+    }
+    sheet.plantTotal += label.count;
+    sheet.items.emplace_back(std::move(label));
+  }
+}
+
+}  // namespace
+
+std::string ShownDrift::label() const {
+  const std::string_view sign = drift->existing() ? "existing" : "×";
+  if (plants.size() == drift->plants.size())
+    return fmt::format("{} {} {}", plants.size(), sign, code);
+  return fmt::format("{} of {} {} {}", plants.size(), drift->plants.size(), sign, code);
+}
+
+std::vector<ShownDrift> shownDrifts(const PlanSource& source, const Bed& bed,
+                                    const std::function<bool(Point)>& shown) {
+  std::vector<ShownDrift> result;
+  for (const Drift* drift : driftsIn(source.yard, bed.id)) {
+    ShownDrift entry{drift,
+                     source.facts.find(drift->species),
+                     printable(codeOf(source.yard, drift->species)),
+                     {}};
+    for (const Plant& plant : drift->plants)
+      if (shown(plant.at)) entry.plants.push_back(plant.at);
+    if (!entry.plants.empty()) result.push_back(std::move(entry));
+  }
+  return result;
+}
+
+double widestLabel(const std::vector<ShownDrift>& drifts) {
+  double widest = 0.0;
+  for (const ShownDrift& shown : drifts)
+    widest = std::max(widest, textWidth(shown.label(), TextSize::Note, Face::Bold));
+  return widest;
+}
+
+void drawBed(Sheet& sheet, const PlanSource& source, const Bed& bed,
+             const std::vector<ShownDrift>& drifts, const LabelMargin& margin,
+             const Baseline& baseline) {
+  addSite(sheet, source.yard);
+  addBedGround(sheet, bed);
+  for (const Drift* drift : driftsIn(source.yard, bed.id))
+    addDriftGround(sheet, *drift, source.facts.find(drift->species));
+  for (const ShownDrift& shown : drifts)
+    for (const Point at : shown.plants) addPlant(sheet, *shown.drift, shown.species, at);
+  addTrees(sheet, source.yard);
+  addLabels(sheet, drifts, margin);
+  addBaseline(sheet, baseline);
+}
+
+}  // namespace tussock

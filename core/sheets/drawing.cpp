@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/drawing.h"
+
+#include <algorithm>
+
+#include "core/geometry/overlay.h"
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr Rgb kNoFlower{0xC9, 0xD3, 0xB4};  // leaf green where no flower colour is known
+constexpr double kSymbolShare = 0.9;        // of half the spacing, so that outlines do not merge
+
+PaperPath look(Weight weight, Wash wash, Dash dash = Dash::Solid) {
+  PaperPath path;
+  path.weight = weight, path.wash = wash, path.dash = dash;
+  return path;
+}
+
+Point mm(PaperPoint p) {
+  return {p.x, p.y};
+}
+
+std::vector<PaperPoint> pointsOf(const Ring& ring) {
+  std::vector<PaperPoint> points;
+  for (const Point p : ring) points.push_back({p.x, p.y});
+  return points;
+}
+
+Polygon windowOf(const Sheet& sheet) {
+  return rectangle({sheet.drawing.left, sheet.drawing.top},
+                   {sheet.drawing.right, sheet.drawing.bottom});
+}
+
+Ring ringOnPaper(const Sheet& sheet, const Ring& ring) {
+  Ring result;
+  for (const Point p : ring) result.push_back(mm(toPaper(sheet, p)));
+  return result;
+}
+
+// The part of a segment inside the window, or nothing.
+std::optional<std::pair<PaperPoint, PaperPoint>> clipped(const PaperBox& box, PaperPoint a,
+                                                         PaperPoint b) {
+  double low = 0.0, high = 1.0;
+  const auto clip = [&](double step, double room) {
+    if (step == 0.0) return room >= 0.0;
+    if (step < 0.0) low = std::max(low, room / step);
+    if (step > 0.0) high = std::min(high, room / step);
+    return low < high;
+  };
+  const double dx = b.x - a.x, dy = b.y - a.y;
+  if (!clip(-dx, a.x - box.left) || !clip(dx, box.right - a.x) || !clip(-dy, a.y - box.top) ||
+      !clip(dy, box.bottom - a.y))
+    return std::nullopt;
+  return std::pair{PaperPoint{a.x + dx * low, a.y + dy * low},
+                   PaperPoint{a.x + dx * high, a.y + dy * high}};
+}
+
+void addBarrier(Sheet& sheet, const Barrier& barrier) {
+  std::vector<Polygon> footprint{barrier.footprint};
+  if (barrier.footprint.empty()) footprint = strip(barrier.line, barrier.thickness);
+  const Wash wash = barrier.kind == BarrierKind::Hedge ? Wash::Hedge : Wash::Building;
+  const Dash dash = barrier.kind == BarrierKind::Fence ? Dash::Dashed : Dash::Solid;
+  for (const Polygon& part : footprint) addPolygon(sheet, part, look(Weight::Fine, wash, dash));
+}
+
+void addWaterPoint(Sheet& sheet, Point at) {
+  const PaperPoint p = toPaper(sheet, at);
+  const PaperBox& w = sheet.drawing;
+  if (p.x < w.left + 1.2 || p.x > w.right - 1.2 || p.y < w.top + 1.2 || p.y > w.bottom - 1.2)
+    return;
+  PaperPath drop = look(Weight::Fine, Wash::Ink);
+  drop.rings = {
+      {{p.x, p.y - 1.2}, {p.x + 1.0, p.y + 0.6}, {p.x, p.y + 1.2}, {p.x - 1.0, p.y + 0.6}}};
+  sheet.items.emplace_back(std::move(drop));
+}
+
+void addBuriedLine(Sheet& sheet, const BuriedLine& buried) {
+  for (const Polygon& zone : strip(buried.line, buried.handDigWidth * 2.0))
+    addPolygon(sheet, zone, look(Weight::Hair, Wash::None, Dash::Dashed));
+  addPolyline(sheet, buried.line, Weight::Bold, Dash::Dashed);
+}
+
+}  // namespace
+
+std::vector<Polygon> onPaper(const Sheet& sheet, const Polygon& site) {
+  if (site.empty()) return {};
+  Polygon page{ringOnPaper(sheet, site.outer), {}};
+  for (const Ring& hole : site.holes) page.holes.push_back(ringOnPaper(sheet, hole));
+  return intersection(normalised(std::move(page)), windowOf(sheet));
+}
+
+void addPolygon(Sheet& sheet, const Polygon& site, const PaperPath& style) {
+  for (const Polygon& part : onPaper(sheet, site)) {
+    PaperPath path = style;
+    path.rings = {pointsOf(part.outer)};
+    for (const Ring& hole : part.holes) path.rings.push_back(pointsOf(hole));
+    sheet.items.emplace_back(std::move(path));
+  }
+}
+
+void addPolyline(Sheet& sheet, const Polyline& site, Weight weight, Dash dash) {
+  for (std::size_t i = 1; i < site.size(); ++i) {
+    const auto part = clipped(sheet.drawing, toPaper(sheet, site[i - 1]), toPaper(sheet, site[i]));
+    if (!part) continue;
+    PaperPath path = look(weight, Wash::None, dash);
+    path.rings = {{part->first, part->second}};
+    path.closed = false;
+    sheet.items.emplace_back(std::move(path));
+  }
+}
+
+bool insideWindow(const Sheet& sheet, PaperPoint p) {
+  const PaperBox& w = sheet.drawing;
+  return p.x >= w.left && p.x <= w.right && p.y >= w.top && p.y <= w.bottom;
+}
+
+void addSite(Sheet& sheet, const Yard& yard) {
+  for (const Paving& paving : yard.pavings)
+    addPolygon(sheet, paving.outline, look(Weight::Hair, Wash::Paving));
+  for (const Building& building : yard.buildings)
+    addPolygon(sheet, building.footprint, look(Weight::Medium, Wash::Building));
+  for (const Barrier& barrier : yard.barriers) addBarrier(sheet, barrier);
+  for (const LotLine& lot : yard.lotLines) {
+    Polyline line = lot.outline.outer;
+    if (!line.empty()) line.push_back(line.front());
+    addPolyline(sheet, line, Weight::Medium, Dash::DashDot);
+  }
+  for (const WaterPoint& water : yard.waterPoints) addWaterPoint(sheet, water.at);
+}
+
+void addTrees(Sheet& sheet, const Yard& yard) {
+  for (const SteppingPlace& step : yard.steppingPlaces)
+    addPolygon(sheet, disc(step.at, step.radius), look(Weight::Fine, Wash::Paving));
+  for (const BuriedLine& buried : yard.buriedLines) addBuriedLine(sheet, buried);
+  for (const Tree& tree : yard.trees) {
+    Polyline crown = disc(tree.at, tree.crownRadius, 48).outer;
+    crown.push_back(crown.front());
+    addPolyline(sheet, crown, Weight::Fine, Dash::Dashed);
+    addPolygon(sheet, disc(tree.at, tree.trunkDiameter / 2.0, 16), look(Weight::Fine, Wash::Ink));
+  }
+}
+
+void addBedGround(Sheet& sheet, const Bed& bed) {
+  addPolygon(sheet, bed.outline, look(Weight::Medium, Wash::Soil));
+}
+
+// From UF/IFAS layers (ground, foreground, midground, background): 0.15, 0.6 and 1.5 m.
+Weight weightFor(const Species* species) {
+  if (!species || species->height() <= Length::centimetres(40)) return Weight::Hair;
+  if (species->height() <= Length::centimetres(80)) return Weight::Fine;
+  return species->height() <= Length::centimetres(150) ? Weight::Medium : Weight::Bold;
+}
+
+void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species) {
+  PaperPath path = look(weightFor(species), Wash::Drift);
+  path.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  for (const Polygon& part : outlineOf(drift)) addPolygon(sheet, part, path);
+}
+
+void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at) {
+  PaperPlant plant;
+  plant.at = toPaper(sheet, at);
+  plant.radius = drift.spacing.millimetres() / sheet.scale / 2.0 * kSymbolShare;
+  if (species) plant.habit = species->habit, plant.form = species->flowerForm;
+  plant.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  plant.weight = std::min(weightFor(species), Weight::Fine);
+  plant.existing = drift.existing();
+  sheet.items.emplace_back(plant);
+}
+
+}  // namespace tussock

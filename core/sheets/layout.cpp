@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/layout.h"
+
+#include <fmt/format.h>
+
+#include "core/sheets/cautions.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kScheduleGap = 3.0;  // mm between drawing and schedule
+
+bool fits(const LabelMargin& margin, const DrawingNeed& need) {
+  return need.labels <= roomFor(margin, need.widestLabel);
+}
+
+// The window in the middle of `room`, with labels above and below, or all round where a tall
+// drawing leaves room at its sides or the labels ask for it.
+std::optional<LabelMargin> placeWindow(const PaperBox& room, const DrawingNeed& need) {
+  const double band = need.labels > 0 ? kLabelBand : 0.0;
+  const double side = need.labels > 0 ? sideBand(need.widestLabel) : 0.0;
+  if (need.width > room.width() || need.height + 2.0 * band > room.height()) return std::nullopt;
+  const double left = room.left + (room.width() - need.width) / 2.0;
+  const double top = room.top + (room.height() - need.height) / 2.0;
+  const PaperBox window{left, top, left + need.width, top + need.height};
+  LabelMargin margin{window, room, Sides::AboveAndBelow};
+  const LabelMargin round{window, room, Sides::AllRound};
+  const bool roomBeside = need.width + 2.0 * side <= room.width();
+  if (roomBeside && need.height > 0.7 * need.width && fits(round, need)) return round;
+  if (fits(margin, need)) return margin;
+  return roomBeside && fits(round, need) ? std::optional(round) : std::nullopt;
+}
+
+}  // namespace
+
+std::optional<PageFit> fitOnPage(const PlanSource& source, const DrawingNeed& need,
+                                 const std::vector<ScheduleRow>& rows, Orientation orientation,
+                                 SchedulePlace schedule) {
+  const Sheet blank = blankPage(source.options.paper, orientation, "");
+  PageFit fit;
+  fit.orientation = orientation, fit.schedule = schedule;
+  fit.cautions = cautionLines(source.yard, rows, need.key, contentOf(blank).width());
+  PaperBox room = bodyOf(blank, fit.cautions);
+  if (schedule == SchedulePlace::Here && !rows.empty()) {
+    room.bottom -= ScheduleTable(rows, room.width()).height();
+    fit.scheduleAt = {room.left, room.bottom};
+    room.bottom -= kScheduleGap;
+  }
+  const auto margin = placeWindow(room, need);
+  if (!margin) return std::nullopt;
+  fit.margin = *margin;
+  return fit;
+}
+
+std::optional<PageFit> fitOnPage(const PlanSource& source, const DrawingNeed& need,
+                                 const std::vector<ScheduleRow>& rows) {
+  const auto wide = need.width >= need.height;
+  const Orientation first = wide ? Orientation::Landscape : Orientation::Portrait;
+  const Orientation second = wide ? Orientation::Portrait : Orientation::Landscape;
+  for (const SchedulePlace place : {SchedulePlace::Here, SchedulePlace::NextPage})
+    for (const Orientation orientation : {first, second})
+      if (auto fit = fitOnPage(source, need, rows, orientation, place)) return fit;
+  return std::nullopt;
+}
+
+int totalOf(const std::vector<ScheduleRow>& rows) {
+  int total = 0;
+  for (const ScheduleRow& row : rows) total += row.quantity;
+  return total;
+}
+
+int drawnOn(const Sheet& sheet) {
+  int count = 0;
+  for (const PaperItem& item : sheet.items) count += std::holds_alternative<PaperPlant>(item);
+  return count;
+}
+
+std::string agreement(int scheduled, int drawn, int labelled) {
+  if (scheduled == drawn && drawn == labelled) return "plants: labels, drawing and schedule agree";
+  return fmt::format(
+      "plants in the schedule, {} drawn, {} on labels: look for drifts without a bed", drawn,
+      labelled);
+}
+
+std::vector<Sheet> schedulePages(const PlanSource& source, const std::string& title,
+                                 const std::vector<ScheduleRow>& rows, Orientation orientation,
+                                 const std::string& totalText) {
+  std::vector<Sheet> sheets;
+  std::size_t first = 0;
+  while (first < rows.size()) {
+    Sheet sheet = blankPage(source.options.paper, orientation, title);
+    const auto cautions = cautionLines(source.yard, rows, "", contentOf(sheet).width());
+    PaperBox body = bodyOf(sheet, cautions);
+    body.top -= kHeadHeight - 10.0;  // nothing but the title above
+    const ScheduleTable table(rows, body.width());
+    const std::size_t count = std::max<std::size_t>(1, table.rowsFitting(first, body.height()));
+    addHead(sheet, {}, source.units());
+    table.draw(sheet, {body.left, body.top}, first, count, totalText);
+    addCautions(sheet, cautions);
+    sheets.push_back(std::move(sheet));
+    first += count;
+  }
+  return sheets;
+}
+
+}  // namespace tussock

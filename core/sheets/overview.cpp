@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/overview.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/sheets/cautions.h"
+#include "core/sheets/drawing.h"
+#include "core/sheets/scale.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kAround = 4.0;        // mm of paper around all that is drawn
+constexpr double kSmallestSite = 1.0;  // metres; a single point still gets a sheet
+constexpr std::string_view kKey =
+    "Dash-dot: lot line. Dashed: crowns, fences and the strips along buried lines to dig by hand. "
+    "The figure after a bed's name is its plants.";
+
+// A name and the ground it belongs to; the more important first.
+struct Named {
+  std::string name;
+  Polygon ground;
+};
+
+std::vector<Named> namedThings(const Yard& yard) {
+  std::vector<Named> things;
+  const auto add = [&](const std::string& name, const Polygon& ground) {
+    if (!name.empty() && !ground.empty()) things.push_back({printable(name), ground});
+  };
+  for (const Bed& bed : yard.beds) {
+    int plants = 0;
+    for (const Drift* drift : driftsIn(yard, bed.id))
+      plants += static_cast<int>(drift->plants.size());
+    add(fmt::format("{} ({})", bed.name.empty() ? "Bed" : bed.name, plants), bed.outline);
+  }
+  for (const Building& building : yard.buildings) add(building.name, building.footprint);
+  for (const Tree& tree : yard.trees) add(tree.name, disc(tree.at, tree.crownRadius));
+  for (const Paving& paving : yard.pavings) add(paving.name, paving.outline);
+  for (const WaterPoint& water : yard.waterPoints)
+    add(water.name, disc(water.at, Length::centimetres(10), 8));
+  for (const BuriedLine& buried : yard.buriedLines)
+    if (!buried.line.empty())
+      add(buried.name.empty() ? buried.kind : buried.name,
+          disc((buried.line[0] + buried.line[buried.line.size() / 2]) * 0.5, Length::centimetres(5),
+               8));
+  return things;
+}
+
+std::vector<LabelWish> wishesFor(const Sheet& sheet, const Yard& yard) {
+  std::vector<LabelWish> wishes;
+  std::vector<PaperPoint> marks;
+  for (const Drift& drift : yard.drifts)
+    for (const Plant& plant : drift.plants) marks.push_back(toPaper(sheet, plant.at));
+  for (const Tree& tree : yard.trees) marks.push_back(toPaper(sheet, tree.at));
+  for (const Named& thing : namedThings(yard)) {
+    LabelWish wish{shortened(thing.name, TextSize::Note, Face::Bold, 45.0), {}, {}, {}};
+    const PaperPoint at = toPaper(sheet, labelPoint(thing.ground));
+    wish.anchor = {std::clamp(at.x, sheet.drawing.left, sheet.drawing.right),
+                   std::clamp(at.y, sheet.drawing.top, sheet.drawing.bottom)};
+    wish.region = onPaper(sheet, thing.ground);
+    wish.avoid = marks;
+    wishes.push_back(std::move(wish));
+  }
+  return wishes;
+}
+
+void addNames(Sheet& sheet, const Yard& yard, const LabelMargin& margin) {
+  for (const auto& label : placeLabels(wishesFor(sheet, yard), margin)) {
+    if (!label) continue;
+    if (!label->leader.empty()) {
+      PaperPath leader;
+      leader.rings = {label->leader};
+      leader.closed = false, leader.weight = Weight::Hair;
+      sheet.items.emplace_back(std::move(leader));
+    }
+    sheet.items.emplace_back(label->text);
+  }
+}
+
+void drawSite(Sheet& sheet, const PlanSource& source) {
+  addSite(sheet, source.yard);
+  for (const Bed& bed : source.yard.beds) addBedGround(sheet, bed);
+  for (const Drift& drift : source.yard.drifts) {
+    const Species* species = source.facts.find(drift.species);
+    addDriftGround(sheet, drift, species);
+    for (const Plant& plant : drift.plants)
+      if (insideWindow(sheet, toPaper(sheet, plant.at))) addPlant(sheet, drift, species, plant.at);
+  }
+  addTrees(sheet, source.yard);
+}
+
+Box siteOf(const Yard& yard) {
+  Box box = boundsOf(yard);
+  if (!box.empty() && box.width() < kSmallestSite && box.height() < kSmallestSite)
+    box = box.grown(kSmallestSite);
+  return box;
+}
+
+DrawingNeed needAt(const Box& site, int scale, const std::vector<Named>& things) {
+  double widest = 0.0;
+  for (const Named& thing : things)
+    widest = std::max(widest, std::min(45.0, textWidth(thing.name, TextSize::Note, Face::Bold)));
+  const double mm = 1000.0 / scale;
+  // Names beyond the room are left out, so at most what always has room is asked for.
+  return {site.width() * mm + 2.0 * kAround, site.height() * mm + 2.0 * kAround,
+          std::min<std::size_t>(things.size(), 8), widest, std::string(kKey)};
+}
+
+HeadText headFor(const PlanSource& source, int plants) {
+  const std::size_t beds = source.yard.beds.size();
+  return {
+      {fmt::format("{} plants in {} {}", plants, beds, beds == 1 ? "bed" : "beds"), "North is up."},
+      {}};
+}
+
+std::vector<Sheet> emptyOverview(const PlanSource& source) {
+  Sheet sheet = blankPage(source.options.paper, Orientation::Portrait, "Overview");
+  addHead(sheet, {{"Nothing is drawn yet. Draw a bed and set drifts in it, then print again."}, {}},
+          source.units());
+  addCautions(sheet, cautionLines(source.yard, {}, "", contentOf(sheet).width()));
+  return {std::move(sheet)};
+}
+
+std::vector<Sheet> overviewAt(const PlanSource& source, const std::vector<ScheduleRow>& rows,
+                              const Box& site, int scale, const PageFit& fit,
+                              const std::string& total) {
+  Sheet sheet = blankPage(source.options.paper, fit.orientation, "Overview");
+  sheet.scale = scale, sheet.drawing = fit.margin.window;
+  const double around = kAround * scale / 1000.0;
+  sheet.siteAtTopLeft = {site.low.x - around, site.high.y + around};
+  addHead(sheet, headFor(source, totalOf(rows)), source.units());
+  drawSite(sheet, source);
+  addNames(sheet, source.yard, fit.margin);
+  addCautions(sheet, fit.cautions);
+  if (fit.schedule == SchedulePlace::Here && !rows.empty())
+    ScheduleTable(rows, contentOf(sheet).width())
+        .draw(sheet, fit.scheduleAt, 0, rows.size(), total);
+  std::vector<Sheet> sheets{std::move(sheet)};
+  if (fit.schedule == SchedulePlace::NextPage)
+    for (Sheet& page : schedulePages(source, "Whole plant schedule", rows, fit.orientation, total))
+      sheets.push_back(std::move(page));
+  return sheets;
+}
+
+}  // namespace
+
+std::vector<Sheet> overviewSheets(const PlanSource& source, const std::string& totalText) {
+  const Box site = siteOf(source.yard);
+  if (site.empty()) return emptyOverview(source);
+  const auto rows = scheduleRows(scheduleOf(source.yard, source.facts), source.units());
+  const auto things = namedThings(source.yard);
+  int scale = 0;
+  for (const int usual : siteScales(source.units())) {
+    scale = usual;
+    if (const auto fit = fitOnPage(source, needAt(site, usual, things), rows))
+      return overviewAt(source, rows, site, usual, *fit, totalText);
+  }
+  while (true) {  // larger than any garden; still exact
+    scale *= 2;
+    if (const auto fit = fitOnPage(source, needAt(site, scale, things), rows))
+      return overviewAt(source, rows, site, scale, *fit, totalText);
+  }
+}
+
+}  // namespace tussock

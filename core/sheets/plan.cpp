@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/plan.h"
+
+#include "core/catalog/plan_codes.h"
+#include "core/sheets/bed_sheets.h"
+#include "core/sheets/overview.h"
+
+namespace tussock {
+
+namespace {
+
+// Every species gets its code, so that a plan can be printed before codes were given.
+Yard withCodes(const Yard& yard) {
+  Draft draft(yard);
+  IdSource ids(largestId(yard) + 1);
+  for (const Drift& drift : yard.drifts) takeCode(draft, drift.species, ids);
+  return draft.yard();
+}
+
+void append(Plan& plan, std::vector<Sheet> sheets) {
+  for (Sheet& sheet : sheets) plan.sheets.push_back(std::move(sheet));
+}
+
+}  // namespace
+
+Plan makePlan(const Yard& yard, const Catalogue& facts, const PlanOptions& options) {
+  const Yard coded = withCodes(yard);
+  const PlanSource source{coded, facts, options};
+  Plan plan;
+  std::vector<Sheet> beds;
+  for (const Bed& bed : coded.beds)
+    for (Sheet& sheet : bedSheets(source, bed)) beds.push_back(std::move(sheet));
+  for (const Sheet& sheet : beds) {
+    plan.totals.drawn += drawnOn(sheet);
+    plan.totals.labelled += sheet.plantTotal;
+  }
+  plan.totals.scheduled = totalOf(scheduleRows(scheduleOf(coded, facts), source.units()));
+  append(plan, overviewSheets(source, agreement(plan.totals.scheduled, plan.totals.drawn,
+                                                plan.totals.labelled)));
+  append(plan, std::move(beds));
+  for (std::size_t i = 0; i < plan.sheets.size(); ++i)
+    addTitleStrip(plan.sheets[i], coded.settings, options, static_cast<int>(i) + 1,
+                  static_cast<int>(plan.sheets.size()));
+  return plan;
+}
+
+}  // namespace tussock

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "core/sheets/stake_out.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "core/sheets/drawing.h"
+#include "core/sheets/page.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kLeastOffset = 2.2;  // mm on paper, so that line and edge are told apart
+constexpr double kNumberedEvery = 7.5;
+
+struct Ruler {
+  PaperPoint origin, along, out;  // unit steps on paper, mm
+  double lengthMm = 0.0;
+};
+
+bool covered(const Sheet& sheet, const PaperBox& box) {
+  for (const PaperItem& item : sheet.items) {
+    const auto* label = std::get_if<PaperLabel>(&item);
+    if (!label) continue;
+    if (overlap(boxOf(label->text), box)) return true;
+    for (std::size_t i = 1; i < label->leader.size(); ++i)
+      if (crosses(label->leader[i - 1], label->leader[i], box)) return true;
+  }
+  return false;
+}
+
+bool inside(const PaperBox& inner, const PaperBox& outer) {
+  return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
+         inner.bottom <= outer.bottom;
+}
+
+void addFigure(Sheet& sheet, const Ruler& ruler, double at, const std::string& figure) {
+  PaperText text{{ruler.origin.x + ruler.along.x * at + ruler.out.x * 2.0,
+                  ruler.origin.y + ruler.along.y * at + ruler.out.y * 2.0},
+                 figure,
+                 TextSize::Note};
+  const bool upright = ruler.along.x == 0.0;
+  text.align = upright ? Align::Right : Align::Centre;
+  text.at.y += upright ? 1.0 : 2.0;
+  text.halo = true;
+  const PaperBox box = boxOf(text);
+  const PaperBox clear{box.left - 0.4, box.top - 0.4, box.right + 0.4, box.bottom + 0.4};
+  if (!covered(sheet, clear) && inside(box, sheet.drawing)) sheet.items.emplace_back(text);
+}
+
+void addRuler(Sheet& sheet, const Ruler& ruler, double stepMm, double stepReal) {
+  const int every = stepMm >= kNumberedEvery ? 1 : stepMm * 5.0 >= kNumberedEvery ? 5 : 10;
+  const int count = static_cast<int>(std::floor(ruler.lengthMm / stepMm + 1e-6));
+  for (int i = 0; i <= count; ++i) {
+    const double at = stepMm * i, tick = i % 5 == 0 ? 1.4 : 0.8;
+    const PaperPoint foot{ruler.origin.x + ruler.along.x * at, ruler.origin.y + ruler.along.y * at};
+    if (!insideWindow(sheet, foot)) continue;
+    addLine(sheet, foot, {foot.x + ruler.out.x * tick, foot.y + ruler.out.y * tick}, Weight::Hair);
+    if (i % every == 0 && i > 0) addFigure(sheet, ruler, at, fmt::format("{:g}", stepReal * i));
+  }
+}
+
+void addEnd(Sheet& sheet, PaperPoint at, const std::string& letter, double dx, double dy) {
+  if (!insideWindow(sheet, at)) return;
+  PaperText text{{at.x + dx, at.y + dy}, letter, TextSize::Body, Align::Centre};
+  text.bold = text.halo = true;
+  sheet.items.emplace_back(std::move(text));
+}
+
+}  // namespace
+
+std::string Baseline::text() const {
+  return fmt::format("Baseline A–B: {} long, {} outside the front; A is {} outside the left end.",
+                     formatLength(Length::metres(b.x - a.x), units), formatSpacing(offset, units),
+                     formatSpacing(offset, units));
+}
+
+Baseline baselineFor(const Box& turned, int scale, UnitSystem units) {
+  const bool feet = units == UnitSystem::FeetInches;
+  static constexpr std::array<double, 6> kOffsets{0.5, 1, 2, 5, 10, 50};
+  double offset = kOffsets.back();
+  for (const double candidate : kOffsets) {
+    offset = candidate * (feet ? kMetresPerFoot : 0.2);
+    if (offset * 1000.0 / scale >= kLeastOffset) break;
+  }
+  Baseline line;
+  line.units = units, line.offset = Length::metres(offset);
+  line.a = {turned.low.x - offset, turned.low.y - offset};
+  line.b = {turned.high.x + offset, turned.low.y - offset};
+  line.reach = turned.height() + offset;
+  return line;
+}
+
+void addBaseline(Sheet& sheet, const Baseline& baseline) {
+  const double mm = 1000.0 / sheet.scale;
+  const auto paper = [&](Point turned) {
+    const Point step = turned - sheet.siteAtTopLeft;
+    return PaperPoint{sheet.drawing.left + step.x * mm, sheet.drawing.top - step.y * mm};
+  };
+  const Angle back = -sheet.turn;
+  addPolyline(sheet, {rotated(baseline.a, back), rotated(baseline.b, back)}, Weight::Fine,
+              Dash::DashDot);
+  const Point top{baseline.a.x, baseline.a.y + baseline.reach};
+  addPolyline(sheet, {rotated(baseline.a, back), rotated(top, back)}, Weight::Hair, Dash::DashDot);
+  const bool feet = baseline.units == UnitSystem::FeetInches;
+  const double real = feet ? 1.0 : 0.5;
+  const double stepMm = real * (feet ? kMetresPerFoot : 1.0) * mm;
+  const PaperPoint a = paper(baseline.a), b = paper(baseline.b);
+  addRuler(sheet, {a, {1, 0}, {0, 1}, b.x - a.x}, stepMm, real);
+  addRuler(sheet, {a, {0, -1}, {-1, 0}, baseline.reach * mm}, stepMm, real);
+  addEnd(sheet, a, "A", -2.6, 3.4);
+  addEnd(sheet, b, "B", 2.4, 1.2);
+}
+
+}  // namespace tussock

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// The baseline A-B along the front of a bed, from which its plants are set out: distances along it
+// and square off it, ticked every foot or half metre.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/sheets/labelling.h"
+#include "core/sheets/sheet.h"
+#include "core/units/measure_text.h"
+
+namespace tussock {
+
+struct Baseline {
+  Point a, b;        // in the turned frame of the sheet, metres
+  double reach = 0;  // metres that offsets go up to
+  Length offset;     // of line and A outside the bed
+  UnitSystem units = UnitSystem::FeetInches;
+
+  [[nodiscard]] std::string text() const;
+};
+// Around the bed's box in the turned frame.
+[[nodiscard]] Baseline baselineFor(const Box& turned, int scale, UnitSystem units);
+// Figures that a leader or label covers are left out; the ticks stay.
+void addBaseline(Sheet& sheet, const Baseline& baseline);
+
+}  // namespace tussock
