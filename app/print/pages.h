@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// Pages of sheets as Qt knows them, and files that appear whole or not at all.
+#pragma once
+
+#include <QByteArray>
+#include <QPageLayout>
+#include <QString>
+
+#include "core/sheets/sheet.h"
+
+namespace tussock {
+
+// Without margins: the sheets keep their own.
+[[nodiscard]] QPageLayout pageLayoutOf(const Sheet& sheet);
+// Throws std::runtime_error that names the path.
+void saveWhole(const QString& path, const QByteArray& bytes);
+
+}  // namespace tussock
