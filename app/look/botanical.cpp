@@ -5,32 +5,14 @@
 #include <QFontMetricsF>
 #include <QStringList>
 
+#include "core/catalog/botanical_parts.h"
+
 namespace tussock {
-
-namespace {
-
-bool isUprightWord(const QString& word) {
-  static const QStringList words{QStringLiteral("var."), QStringLiteral("subsp."),
-                                 QStringLiteral("f."),   QStringLiteral("sp."),
-                                 QStringLiteral("spp."), QStringLiteral("×")};
-  return words.contains(word);
-}
-
-}  // namespace
 
 QList<NamePart> nameParts(const QString& botanicalName) {
   QList<NamePart> parts;
-  bool quoted = false;
-  for (const QString& word : botanicalName.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-    quoted = quoted || word.startsWith(QLatin1Char('\''));
-    const Slant slant = quoted || isUprightWord(word) ? Slant::Upright : Slant::Italic;
-    if (word.endsWith(QLatin1Char('\''))) quoted = false;
-    if (!parts.isEmpty() && parts.last().slant == slant) {
-      parts.last().text += QLatin1Char(' ') + word;
-    } else {
-      parts.append({word, slant});
-    }
-  }
+  for (const BotanicalPart& part : botanicalParts(botanicalName.toStdString()))
+    parts.append({QString::fromStdString(part.text), part.italic ? Slant::Italic : Slant::Upright});
   return parts;
 }
 

@@ -58,6 +58,18 @@ std::optional<std::pair<PaperPoint, PaperPoint>> clipped(const PaperBox& box, Pa
                    PaperPoint{a.x + dx * high, a.y + dy * high}};
 }
 
+Polyline closedLine(const Ring& ring) {
+  Polyline line = ring;
+  if (!line.empty()) line.push_back(line.front());
+  return line;
+}
+
+// What is cut off at the window has no outline along the cut.
+bool isWhole(const Sheet& sheet, const Ring& ring) {
+  return std::all_of(ring.begin(), ring.end(),
+                     [&](Point p) { return insideWindow(sheet, toPaper(sheet, p)); });
+}
+
 void addBarrier(Sheet& sheet, const Barrier& barrier) {
   std::vector<Polygon> footprint{barrier.footprint};
   if (barrier.footprint.empty()) footprint = strip(barrier.line, barrier.thickness);
@@ -93,23 +105,32 @@ std::vector<Polygon> onPaper(const Sheet& sheet, const Polygon& site) {
 }
 
 void addPolygon(Sheet& sheet, const Polygon& site, const PaperPath& style) {
+  const bool whole = isWhole(sheet, site.outer);
   for (const Polygon& part : onPaper(sheet, site)) {
     PaperPath path = style;
+    path.stroked = whole;
     path.rings = {pointsOf(part.outer)};
     for (const Ring& hole : part.holes) path.rings.push_back(pointsOf(hole));
     sheet.items.emplace_back(std::move(path));
   }
+  if (whole) return;
+  addPolyline(sheet, closedLine(site.outer), style.weight, style.dash);
+  for (const Ring& hole : site.holes)
+    addPolyline(sheet, closedLine(hole), style.weight, style.dash);
 }
 
+// Pieces that follow on from one another stay one path, so that dashes run on round corners.
 void addPolyline(Sheet& sheet, const Polyline& site, Weight weight, Dash dash) {
+  PaperPath path = look(weight, Wash::None, dash);
+  path.closed = false;
   for (std::size_t i = 1; i < site.size(); ++i) {
     const auto part = clipped(sheet.drawing, toPaper(sheet, site[i - 1]), toPaper(sheet, site[i]));
     if (!part) continue;
-    PaperPath path = look(weight, Wash::None, dash);
-    path.rings = {{part->first, part->second}};
-    path.closed = false;
-    sheet.items.emplace_back(std::move(path));
+    const bool follows = !path.rings.empty() && path.rings.back().back() == part->first;
+    if (!follows) path.rings.push_back({part->first});
+    path.rings.back().push_back(part->second);
   }
+  if (!path.rings.empty()) sheet.items.emplace_back(std::move(path));
 }
 
 bool insideWindow(const Sheet& sheet, PaperPoint p) {
@@ -123,11 +144,8 @@ void addSite(Sheet& sheet, const Yard& yard) {
   for (const Building& building : yard.buildings)
     addPolygon(sheet, building.footprint, look(Weight::Medium, Wash::Building));
   for (const Barrier& barrier : yard.barriers) addBarrier(sheet, barrier);
-  for (const LotLine& lot : yard.lotLines) {
-    Polyline line = lot.outline.outer;
-    if (!line.empty()) line.push_back(line.front());
-    addPolyline(sheet, line, Weight::Medium, Dash::DashDot);
-  }
+  for (const LotLine& lot : yard.lotLines)
+    addPolyline(sheet, closedLine(lot.outline.outer), Weight::Medium, Dash::DashDot);
   for (const WaterPoint& water : yard.waterPoints) addWaterPoint(sheet, water.at);
 }
 
@@ -136,9 +154,8 @@ void addTrees(Sheet& sheet, const Yard& yard) {
     addPolygon(sheet, disc(step.at, step.radius), look(Weight::Fine, Wash::Paving));
   for (const BuriedLine& buried : yard.buriedLines) addBuriedLine(sheet, buried);
   for (const Tree& tree : yard.trees) {
-    Polyline crown = disc(tree.at, tree.crownRadius, 48).outer;
-    crown.push_back(crown.front());
-    addPolyline(sheet, crown, Weight::Fine, Dash::Dashed);
+    addPolyline(sheet, closedLine(disc(tree.at, tree.crownRadius, 48).outer), Weight::Fine,
+                Dash::Dashed);
     addPolygon(sheet, disc(tree.at, tree.trunkDiameter / 2.0, 16), look(Weight::Fine, Wash::Ink));
   }
 }

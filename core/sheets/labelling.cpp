@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/overlay.h"
 #include "core/sheets/label_slots.h"
 #include "core/sheets/matching.h"
 
@@ -34,6 +35,11 @@ bool holds(const std::vector<Polygon>& region, const PaperBox& box) {
   return false;
 }
 
+bool inside(const PaperBox& inner, const PaperBox& outer) {
+  return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
+         inner.bottom <= outer.bottom;
+}
+
 bool covers(const PaperBox& box, const std::vector<PaperPoint>& marks) {
   const PaperBox near = grown(box, kCentreMark);
   return std::any_of(marks.begin(), marks.end(), [&](PaperPoint p) {
@@ -50,10 +56,16 @@ PaperText centredText(const std::string& text, PaperPoint at) {
 class Labeller {
  public:
   Labeller(const std::vector<LabelWish>& wishes, const LabelMargin& margin)
-      : wishes_(wishes), placed_(wishes.size()), slots_(slotsAround(margin, widestText(wishes))) {}
+      : wishes_(wishes),
+        margin_(margin),
+        placed_(wishes.size()),
+        slots_(slotsAround(margin, widestText(wishes))) {}
 
   std::vector<std::optional<PlacedLabel>> place() {
-    for (std::size_t i = 0; i < wishes_.size(); ++i) placeInside(i);
+    for (std::size_t i = 0; i < wishes_.size(); ++i) {
+      placeInside(i);
+      if (!placed_[i]) placeBeside(i);
+    }
     for (int round = 0; round < kRounds; ++round) {
       placeOnLeaders();
       if (!turnOutCrossed()) return std::move(placed_);
@@ -81,6 +93,21 @@ class Labeller {
         best = far;
         placed_[index] = PlacedLabel{text, {}};
       }
+  }
+
+  void placeBeside(std::size_t index) {
+    const LabelWish& wish = wishes_[index];
+    for (const PaperPoint at : wish.beside) {
+      const PaperText text = centredText(wish.text, at);
+      const PaperBox box = grown(boxOf(text), kPad);
+      if (!inside(box, margin_.window) || covers(box, wish.avoid) || meetsPlaced(box)) continue;
+      const Polygon ground = rectangle({box.left, box.top}, {box.right, box.bottom});
+      if (std::any_of(margin_.keepOff.begin(), margin_.keepOff.end(),
+                      [&](const Polygon& other) { return intersects(ground, other); }))
+        continue;
+      placed_[index] = PlacedLabel{text, {}};
+      return;
+    }
   }
 
   [[nodiscard]] bool meetsPlaced(const PaperBox& box) const {
@@ -124,6 +151,7 @@ class Labeller {
   }
 
   const std::vector<LabelWish>& wishes_;
+  const LabelMargin& margin_;
   std::vector<std::optional<PlacedLabel>> placed_;
   std::vector<LabelSlot> slots_;
 };

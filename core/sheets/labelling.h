@@ -14,9 +14,10 @@ namespace tussock {
 
 struct LabelWish {
   std::string text;
-  PaperPoint anchor;              // where a leader ends
-  std::vector<Polygon> region;    // what it names, in millimetres
-  std::vector<PaperPoint> avoid;  // centre marks that the text must not cover
+  PaperPoint anchor;                    // where a leader ends
+  std::vector<Polygon> region;          // what it names, in millimetres
+  std::vector<PaperPoint> avoid;        // centre marks that the text must not cover
+  std::vector<PaperPoint> beside = {};  // baseline middles next to it to try, best first
 };
 struct PlacedLabel {
   PaperText text;
@@ -29,6 +30,7 @@ struct LabelMargin {
   PaperBox window;
   PaperBox zone;  // the window and the room around it
   Sides sides = Sides::AboveAndBelow;
+  std::vector<Polygon> keepOff = {};  // what texts beside things may not touch
 };
 inline constexpr double kLabelBand = 12.5;  // mm above and below a window, two staggered rows
 [[nodiscard]] double sideBand(double widestLabel);  // mm left and right of a window

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "core/geometry/overlay.h"
 #include "core/sheets/cautions.h"
 #include "core/sheets/drawing.h"
 #include "core/sheets/scale.h"
@@ -49,6 +50,50 @@ std::vector<Named> namedThings(const Yard& yard) {
   return things;
 }
 
+// Above, below, right and left of a thing, in the middle and at its corners.
+std::vector<PaperPoint> placesBeside(const LabelWish& wish) {
+  Box box;
+  for (const Polygon& part : wish.region) box.include(boundsOf(part));
+  if (box.empty()) return {};
+  const double half = textWidth(wish.text, TextSize::Note, Face::Bold) / 2.0 + 2.0;
+  const double above = box.low.y - 1.8, below = box.high.y + 3.8;
+  const double middle = box.centre().y + 1.0;
+  std::vector<PaperPoint> places;
+  for (const double y : {above, below})
+    for (const double x : {box.centre().x, box.high.x, box.low.x}) places.push_back({x, y});
+  for (const double y : {middle, box.high.y, box.low.y})
+    for (const double x : {box.high.x + half, box.low.x - half}) places.push_back({x, y});
+  return places;
+}
+
+std::vector<Polygon> obstaclesOn(const Sheet& sheet, const Yard& yard) {
+  std::vector<Polygon> obstacles;
+  const auto add = [&](const Polygon& site) {
+    for (Polygon& part : onPaper(sheet, site)) obstacles.push_back(std::move(part));
+  };
+  const double lineMetres = sheet.scale / 1000.0;  // a millimetre on paper
+  for (const Bed& bed : yard.beds) add(bed.outline);
+  for (const Building& building : yard.buildings) add(building.footprint);
+  for (const Paving& paving : yard.pavings) add(paving.outline);
+  for (const Barrier& barrier : yard.barriers) {
+    add(barrier.footprint);
+    for (const Polygon& part : strip(barrier.line, barrier.thickness)) add(part);
+  }
+  for (const BuriedLine& buried : yard.buriedLines)
+    for (const Polygon& part : strip(buried.line, Length::metres(lineMetres))) add(part);
+  for (const LotLine& lot : yard.lotLines)
+    for (std::size_t i = 0; i < lot.outline.outer.size(); ++i)
+      for (const Polygon& part :
+           strip({lot.outline.outer[i], lot.outline.outer[(i + 1) % lot.outline.outer.size()]},
+                 Length::metres(lineMetres)))
+        add(part);
+  for (const WaterPoint& water : yard.waterPoints)
+    add(disc(water.at, Length::metres(1.3 * lineMetres), 12));
+  for (const Tree& tree : yard.trees)
+    add(disc(tree.at, std::max(tree.trunkDiameter * 0.5, Length::metres(lineMetres)), 12));
+  return obstacles;
+}
+
 std::vector<LabelWish> wishesFor(const Sheet& sheet, const Yard& yard) {
   std::vector<LabelWish> wishes;
   std::vector<PaperPoint> marks;
@@ -62,12 +107,14 @@ std::vector<LabelWish> wishesFor(const Sheet& sheet, const Yard& yard) {
                    std::clamp(at.y, sheet.drawing.top, sheet.drawing.bottom)};
     wish.region = onPaper(sheet, thing.ground);
     wish.avoid = marks;
+    wish.beside = placesBeside(wish);
     wishes.push_back(std::move(wish));
   }
   return wishes;
 }
 
-void addNames(Sheet& sheet, const Yard& yard, const LabelMargin& margin) {
+void addNames(Sheet& sheet, const Yard& yard, LabelMargin margin) {
+  margin.keepOff = obstaclesOn(sheet, yard);
   for (const auto& label : placeLabels(wishesFor(sheet, yard), margin)) {
     if (!label) continue;
     if (!label->leader.empty()) {

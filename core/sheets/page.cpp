@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "core/sheets/botanical_parts.h"
+#include "core/catalog/botanical_parts.h"
 
 namespace tussock {
 

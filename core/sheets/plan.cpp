@@ -27,6 +27,7 @@ Plan makePlan(const Yard& yard, const Catalogue& facts, const PlanOptions& optio
   const Yard coded = withCodes(yard);
   const PlanSource source{coded, facts, options};
   Plan plan;
+  plan.yardName = printable(yard.settings.name);
   std::vector<Sheet> beds;
   for (const Bed& bed : coded.beds)
     for (Sheet& sheet : bedSheets(source, bed)) beds.push_back(std::move(sheet));

@@ -33,6 +33,7 @@ struct PlanTotals {
 };
 
 struct Plan {
+  std::string yardName;
   std::vector<Sheet> sheets;
   PlanTotals totals;
 };

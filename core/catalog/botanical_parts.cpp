@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/sheets/botanical_parts.h"
+#include "core/catalog/botanical_parts.h"
 
 #include <algorithm>
 #include <array>
