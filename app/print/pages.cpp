@@ -2,7 +2,6 @@
 #include "app/print/pages.h"
 
 #include <algorithm>
-#include <QCoreApplication>
 #include <QSaveFile>
 #include <stdexcept>
 
@@ -22,8 +21,7 @@ void saveWhole(const QString& path, const QByteArray& bytes) {
   QSaveFile file(path);
   if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
     throw std::runtime_error(
-        QCoreApplication::translate(
-            "PlanOutput", "%1 cannot be written: %2. Choose another place or free some space.")
+        PrintWords::tr("%1 cannot be written: %2. Choose another place or free some space.")
             .arg(path, file.errorString())
             .toStdString());
 }

@@ -21,6 +21,8 @@ QFont fontOf(const PaperText& text) {
   font.setBold(text.bold);
   font.setItalic(text.italic);
   font.setHintingPreference(QFont::PreferNoHinting);
+  // Spaced letters are not joined into ligatures, which searching a PDF does not find.
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);
   return font;
 }
 

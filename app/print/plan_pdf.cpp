@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QPageLayout>
 #include <QPdfWriter>
 #include <stdexcept>
@@ -15,14 +14,8 @@ namespace {
 
 constexpr int kDotsPerInch = 1200;
 
-QString explain(const char* text) {
-  return QCoreApplication::translate("PlanOutput", text);
-}
-
 QString titleOf(const Plan& plan) {
-  return plan.sheets.empty()
-             ? explain("Planting plan")
-             : explain("Planting plan: %1").arg(QString::fromStdString(plan.sheets.front().title));
+  return PrintWords::tr("Planting plan: %1").arg(QString::fromStdString(plan.yardName));
 }
 
 QByteArray drawn(const Plan& plan) {
@@ -37,9 +30,9 @@ QByteArray drawn(const Plan& plan) {
     writer.setPageLayout(pageLayoutOf(sheet));
     if (!painter.isActive()) {
       if (!painter.begin(&writer))
-        throw std::runtime_error(explain("The PDF cannot be started.").toStdString());
+        throw std::runtime_error(PrintWords::tr("The PDF cannot be started.").toStdString());
     } else if (!writer.newPage()) {
-      throw std::runtime_error(explain("A page of the PDF cannot be added.").toStdString());
+      throw std::runtime_error(PrintWords::tr("A page of the PDF cannot be added.").toStdString());
     }
     painter.resetTransform();
     painter.scale(kDotsPerInch / 25.4, kDotsPerInch / 25.4);
@@ -53,7 +46,7 @@ QByteArray drawn(const Plan& plan) {
 
 void writePlanPdf(const Plan& plan, const QString& path) {
   if (plan.sheets.empty())
-    throw std::runtime_error(explain("The plan has no sheets to write.").toStdString());
+    throw std::runtime_error(PrintWords::tr("The plan has no sheets to write.").toStdString());
   std::vector<QSizeF> sizes;
   for (const Sheet& sheet : plan.sheets) sizes.emplace_back(sheet.widthMm, sheet.heightMm);
   const QByteArray pdf = withPrintSettings(drawn(plan), sizes);

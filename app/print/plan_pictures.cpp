@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <cmath>
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QPrinter>
 #include <QSvgGenerator>
@@ -57,9 +56,8 @@ QImage renderSheet(const Sheet& sheet, double dotsPerInch) {
                static_cast<int>(std::lround(sheet.heightMm * dots)), QImage::Format_RGB32);
   if (image.isNull())
     throw std::runtime_error(
-        QCoreApplication::translate("PlanOutput",
-                                    "There is not enough memory for a picture at %1 dots an inch. "
-                                    "Choose fewer.")
+        PrintWords::tr("There is not enough memory for a picture at %1 dots an inch. "
+                       "Choose fewer.")
             .arg(dotsPerInch)
             .toStdString());
   image.setDotsPerMeterX(static_cast<int>(std::lround(dots * 1000.0)));
@@ -80,9 +78,8 @@ void printPlan(const Plan& plan, QPrinter& printer) {
     const bool ready = painter.isActive() ? printer.newPage() : painter.begin(&printer);
     if (!ready)
       throw std::runtime_error(
-          QCoreApplication::translate("PlanOutput",
-                                      "The printer does not take the page. See that it is on and "
-                                      "has paper, then print again.")
+          PrintWords::tr("The printer does not take the page. See that it is on and "
+                         "has paper, then print again.")
               .toStdString());
     painter.resetTransform();
     painter.scale(printer.logicalDpiX() / kMillimetresPerInch,
