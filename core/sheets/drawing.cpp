@@ -70,6 +70,17 @@ bool isWhole(const Sheet& sheet, const Ring& ring) {
                      [&](Point p) { return insideWindow(sheet, toPaper(sheet, p)); });
 }
 
+bool isOffWindow(const Sheet& sheet, const Drift& drift) {
+  Box box;
+  for (const Plant& plant : drift.plants) {
+    const PaperPoint at = toPaper(sheet, plant.at);
+    box.include(Point{at.x, at.y});
+  }
+  const PaperBox& w = sheet.drawing;
+  return !box.grown(drift.spacing.millimetres() / sheet.scale)
+              .overlaps({{w.left, w.top}, {w.right, w.bottom}});
+}
+
 void addBarrier(Sheet& sheet, const Barrier& barrier) {
   std::vector<Polygon> footprint{barrier.footprint};
   if (barrier.footprint.empty()) footprint = strip(barrier.line, barrier.thickness);
@@ -172,6 +183,7 @@ Weight weightFor(const Species* species) {
 }
 
 void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species) {
+  if (isOffWindow(sheet, drift)) return;  // its outline is costly to find
   PaperPath path = look(weightFor(species), Wash::Drift);
   path.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
   for (const Polygon& part : outlineOf(drift)) addPolygon(sheet, part, path);
