@@ -35,11 +35,12 @@ install_missing() {
   DEBIAN_FRONTEND=noninteractive $sudo apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# A Release build of what the remaining arguments switch on, in the folder named first.
+# configure_and_build FOLDER TARGET SWITCH...: a Release build
 configure_and_build() {
-  local folder=$1
-  shift
-  cmake -S "$root" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release "$@" >"$folder.log" 2>&1 ||
-    { cat "$folder.log"; return 1; }
-  cmake --build "$folder" --parallel
+  local folder=$1 target=$2
+  shift 2
+  mkdir -p "$folder"
+  cmake -S "$root" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release "$@" >"$folder/configure.log" 2>&1 ||
+    { cat "$folder/configure.log"; return 1; }
+  cmake --build "$folder" --target "$target" --parallel
 }
