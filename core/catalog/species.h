@@ -89,7 +89,10 @@ struct Species {
   std::string lifeSpan;
   std::string deerResistant;  // yes, no, unknown
   std::string needsSupport;   // as the table says it
-  std::string toxicityNote, diseaseNote, hostNote, notes;
+  std::string toxicityNote;
+  std::string diseaseNote;  // what passes from plant to plant: mildew, rust, leaf spots, ...
+  std::string pestNote;     // animals, insects, and rot from wet soil
+  std::string hostNote, notes;
   std::vector<std::string> nativeStates;  // recorded there (USDA PLANTS), a first filter only
   Sowing sowing;
   std::vector<FactSource> sources;

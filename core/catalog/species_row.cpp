@@ -66,6 +66,7 @@ void readHabits(RowCells& cells, Species& species) {
   species.needsSupport = cells.text("needs_support_or_flops");
   species.toxicityNote = cells.text("toxicity_note");
   species.diseaseNote = cells.text("disease_note");
+  species.pestNote = cells.text("pest_note");
   species.hostNote = cells.text("host_note");
   species.notes = cells.text("notes");
   species.nativeStates = cells.parts("native_states", ' ');

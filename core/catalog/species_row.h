@@ -15,7 +15,7 @@
 namespace tussock {
 
 // Every column of a plant table, in the order of the shipped one.
-inline constexpr std::array<std::string_view, 34> kPlantColumns{"botanical_name",
+inline constexpr std::array<std::string_view, 35> kPlantColumns{"botanical_name",
                                                                 "family",
                                                                 "genus",
                                                                 "common_name",
@@ -45,6 +45,7 @@ inline constexpr std::array<std::string_view, 34> kPlantColumns{"botanical_name"
                                                                 "toxicity_note",
                                                                 "needs_support_or_flops",
                                                                 "disease_note",
+                                                                "pest_note",
                                                                 "host_note",
                                                                 "native_states",
                                                                 "notes",

@@ -71,12 +71,12 @@ FindingText describeDiseaseMass(const Finding& finding, const Wording& words) {
   const ObjectRef drift = finding.subjects.front();
   const Species* species = words.facts().find(finding.about);
   const std::string note = species != nullptr && species->diseaseProne()
-                               ? fmt::format(" ({})", species->diseaseNote)
+                               ? fmt::format(" (recorded: {})", species->diseaseNote)
                                : "";
   return {
       "One large mass",
-      sentence(fmt::format("{:.0f} plants of {}{} touch one another, and what ails this species{} "
-                           "passes along a mass. Part them with other plants, or keep fewer than "
+      sentence(fmt::format("{:.0f} plants of {}{} touch one another, and disease passes along a "
+                           "mass{}. Part them with other plants, or keep fewer than "
                            "{:.0f} together.",
                            finding.measured, words.species(finding.about), words.inBed(drift), note,
                            finding.required)),
