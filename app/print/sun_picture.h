@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// A sun map as a picture with its legend and what it was computed from.
+#pragma once
+
+#include <QString>
+#include <string>
+
+#include "core/model/yard.h"
+#include "core/sun/map.h"
+
+namespace tussock {
+
+struct SunPictureText {
+  std::string title;
+  std::string span;        // the day or the season
+  std::string parameters;  // cell, step and the like
+};
+
+// Throws std::runtime_error naming the path.
+void writeSunPicture(const SunMap& map, const Yard& yard, const SunPictureText& text,
+                     const QString& path);
+
+}  // namespace tussock
