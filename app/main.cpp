@@ -1,4 +1,11 @@
 // SPDX-License-Identifier: MIT
-int main() {
-  return 0;
+#include <iostream>
+#include <string>
+#include <vector>
+
+#include "app/cli/command_line.h"
+
+int main(int argc, char** argv) {
+  const std::vector<std::string> arguments(argv + 1, argv + argc);
+  return static_cast<int>(tussock::runCommandLine(arguments, std::cout, std::cerr));
 }

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// The command line: the same functions as the window, for scripts and machines without a screen.
+#pragma once
+
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+namespace tussock {
+
+// Exit codes: 0 done, 1 findings not accepted, 2 wrong usage, 3 the file cannot be used.
+enum class ExitCode { Done = 0, Findings = 1, Usage = 2, File = 3 };
+
+// True when the arguments (without the program's name) name a command or ask for help, so that no
+// window is to be opened.
+[[nodiscard]] bool isCommand(const std::vector<std::string>& arguments);
+
+// Results go to `out`, messages to `err`.
+[[nodiscard]] ExitCode runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
+                                      std::ostream& err);
+
+}  // namespace tussock

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// The commands, each in a file of its own, and what they share.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <iosfwd>
+#include <stdexcept>
+#include <string>
+
+#include <CLI/CLI.hpp>
+
+#include "app/cli/command_line.h"
+#include "core/catalog/catalogue.h"
+#include "core/units/date.h"
+
+namespace tussock {
+
+// The arguments are well formed but make no sense: exit code 2.
+class UsageError : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+struct Console {
+  std::ostream& out;
+  std::ostream& err;
+};
+
+// What the arguments ask for, ready to be run; adding a command sets it when its name is met.
+using Action = std::function<ExitCode(Console&)>;
+
+void addExample(CLI::App& app, Action& chosen);
+void addNew(CLI::App& app, Action& chosen);
+void addImport(CLI::App& app, Action& chosen);
+void addExport(CLI::App& app, Action& chosen);
+void addSun(CLI::App& app, Action& chosen);
+void addCheck(CLI::App& app, Action& chosen);
+void addPlan(CLI::App& app, Action& chosen);
+void addHistory(CLI::App& app, Action& chosen);
+void addVerify(CLI::App& app, Action& chosen);
+
+// The shipped plant facts; what is wrong with them goes to err.
+[[nodiscard]] Catalogue shippedFacts(Console& console);
+// Writes the whole file or nothing. Throws std::runtime_error naming the path.
+void writeWhole(const std::filesystem::path& path, const std::string& bytes);
+// ".pdf" of "Plan.PDF".
+[[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
+[[nodiscard]] Date today();
+
+// Painting needs fonts, and so a Qt application: made without a display if there is none yet.
+void ensurePainting();
+
+}  // namespace tussock

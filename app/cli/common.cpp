@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cctype>
+#include <ostream>
+#include <QGuiApplication>
+#include <QSaveFile>
+
+#include "app/cli/commands.h"
+
+namespace tussock {
+
+Catalogue shippedFacts(Console& console) {
+  const CatalogueReading reading = readShippedCatalogue();
+  for (const CatalogueError& error : reading.errors) console.err << error.text() << '\n';
+  return reading.catalogue;
+}
+
+void writeWhole(const std::filesystem::path& path, const std::string& bytes) {
+  QSaveFile file(QString::fromStdString(path.string()));
+  const auto size = static_cast<qint64>(bytes.size());
+  const bool written =
+      file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit();
+  if (!written)
+    throw std::runtime_error("Cannot write " + path.string() + ": " +
+                             file.errorString().toStdString() +
+                             ". Choose a folder that exists and can be written to.");
+}
+
+std::string lowerExtension(const std::filesystem::path& path) {
+  std::string extension = path.extension().string();
+  std::transform(extension.begin(), extension.end(), extension.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return extension;
+}
+
+Date today() {
+  return std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
+}
+
+void ensurePainting() {
+  if (QCoreApplication::instance() != nullptr) return;
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  static int count = 1;
+  static char name[] = "tussock";
+  static char* arguments[] = {name, nullptr};
+  static QGuiApplication application(count, arguments);
+}
+
+}  // namespace tussock

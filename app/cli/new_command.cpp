@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include <cctype>
+#include <cmath>
+#include <memory>
+#include <ostream>
+
+#include "app/cli/commands.h"
+#include "core/catalog/resources.h"
+#include "core/exchange/geojson.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+
+namespace {
+
+struct NewOptions {
+  std::string file;
+  double latitude = 0.0, longitude = 0.0;
+  std::string zone = "UTC", state, hardiness, lastFrost, firstFrost, site, name;
+};
+
+std::optional<MonthDay> frostDate(const std::string& text, const char* option) {
+  if (text.empty()) return std::nullopt;
+  const auto day = parseMonthDay(text);
+  if (!day)
+    throw UsageError(std::string(option) + " is '" + text +
+                     "', which is no date. Give month and day as MM-DD, such as 04-20.");
+  return day;
+}
+
+bool isHardinessZone(const std::string& text) {
+  const bool half = !text.empty() && (text.back() == 'a' || text.back() == 'b');
+  const std::string digits = half ? text.substr(0, text.size() - 1) : text;
+  if (digits.empty() || digits.size() > 2) return false;
+  for (const char c : digits)
+    if (std::isdigit(static_cast<unsigned char>(c)) == 0) return false;
+  const int zone = std::stoi(digits);
+  return zone >= 1 && zone <= 13;
+}
+
+bool isState(const std::string& text) {
+  return text.size() == 2 && std::isupper(static_cast<unsigned char>(text[0])) != 0 &&
+         std::isupper(static_cast<unsigned char>(text[1])) != 0;
+}
+
+void expectSensible(const NewOptions& options) {
+  if (!(std::abs(options.latitude) <= 90.0) || !(std::abs(options.longitude) <= 180.0))
+    throw UsageError("Latitude must lie from -90 to 90 and longitude from -180 to 180 degrees.");
+  if (!options.state.empty() && !isState(options.state))
+    throw UsageError("--state is '" + options.state + "'. Give its two letters, such as IN.");
+  if (!options.hardiness.empty() && !isHardinessZone(options.hardiness))
+    throw UsageError("--hardiness is '" + options.hardiness +
+                     "'. Give a zone from 1 to 13, with a or b, such as 6b.");
+  if (options.lastFrost.empty() != options.firstFrost.empty())
+    throw UsageError("Give both --last-frost and --first-frost, or neither.");
+}
+
+Settings settingsFrom(const NewOptions& options) {
+  expectSensible(options);
+  Settings settings;
+  if (!options.name.empty()) settings.name = options.name;
+  settings.latitude = Angle::degrees(options.latitude);
+  settings.longitude = Angle::degrees(options.longitude);
+  settings.timeZone = options.zone;
+  settings.state = options.state;
+  settings.hardinessZone = options.hardiness;
+  settings.lastFrost = frostDate(options.lastFrost, "--last-frost");
+  settings.firstFrost = frostDate(options.firstFrost, "--first-frost");
+  return settings;
+}
+
+Yard withSite(const Yard& yard, const NewOptions& options, Console& console) {
+  if (options.site.empty()) return yard;
+  IdSource ids(largestId(yard) + 1);
+  const GeoJsonImport import =
+      importGeoJson(yard, shippedFacts(console), readFile(options.site), options.site, ids);
+  for (const std::string& warning : import.warnings) console.err << warning << '\n';
+  return apply(yard, import.edit);
+}
+
+ExitCode runNew(const NewOptions& options, Console& console) {
+  Yard yard;
+  yard.settings = settingsFrom(options);
+  (void)YardFile::create(options.file, withSite(yard, options, console));
+  return ExitCode::Done;
+}
+
+}  // namespace
+
+void addNew(CLI::App& app, Action& chosen) {
+  auto* command = app.add_subcommand("new", "Make an empty yard, or one with a site from GeoJSON");
+  auto options = std::make_shared<NewOptions>();
+  command->add_option("FILE", options->file, "Yard file to make (.yard)")->required();
+  command->add_option("--lat", options->latitude, "Latitude in degrees, north positive")
+      ->required();
+  command->add_option("--lon", options->longitude, "Longitude in degrees, east positive")
+      ->required();
+  command->add_option("--name", options->name, "Name of the yard");
+  command->add_option("--zone", options->zone, "Time zone, such as America/Chicago");
+  command->add_option("--state", options->state, "State, two letters");
+  command->add_option("--hardiness", options->hardiness, "Hardiness zone, such as 6b");
+  command->add_option("--last-frost", options->lastFrost, "Last frost in spring, MM-DD");
+  command->add_option("--first-frost", options->firstFrost, "First frost in autumn, MM-DD");
+  command->add_option("--site", options->site, "GeoJSON of the site");
+  command->callback([options, &chosen] {
+    chosen = [options](Console& console) { return runNew(*options, console); };
+  });
+}
+
+}  // namespace tussock

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#include <memory>
+#include <ostream>
+
+#include "app/cli/commands.h"
+#include "app/print/plan_output.h"
+#include "core/sheets/plan.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+
+namespace {
+
+struct PlanCommand {
+  std::string file, out, paper = "letter", scale, revision = "A";
+};
+
+PlanOptions optionsFrom(const PlanCommand& command) {
+  PlanOptions options;
+  options.date = today();
+  options.revision = command.revision;
+  const auto paper = fromWord<Paper>(command.paper);
+  if (!paper) throw UsageError("--paper is '" + command.paper + "'. Choose letter or a4.");
+  options.paper = *paper;
+  if (command.scale.empty()) return options;
+  options.bedScale = parseScale(command.scale);
+  if (!options.bedScale)
+    throw UsageError("--scale is '" + command.scale + "'. Give it as 1:24, or as 1/2 in = 1 ft.");
+  return options;
+}
+
+ExitCode runPlan(const PlanCommand& command, Console& console) {
+  const std::string extension = lowerExtension(command.out);
+  if (extension != ".pdf" && extension != ".svg")
+    throw UsageError("--out is '" + command.out + "'. Name a .pdf or .svg file.");
+  const PlanOptions options = optionsFrom(command);
+  const YardFile file = YardFile::open(command.file, YardFile::Access::ReadOnly);
+  const Plan plan = makePlan(file.yard(), shippedFacts(console), options);
+  ensurePainting();
+  if (extension == ".pdf") {
+    writePlanPdf(plan, QString::fromStdString(command.out));
+  } else {
+    writePlanSvg(plan, QString::fromStdString(command.out));
+  }
+  console.err << plan.sheets.size() << " sheets, " << plan.totals.scheduled
+              << " plants: " << command.out << '\n';
+  return ExitCode::Done;
+}
+
+}  // namespace
+
+void addPlan(CLI::App& app, Action& chosen) {
+  auto* subcommand = app.add_subcommand("plan", "Write the planting plan, ready to print");
+  auto command = std::make_shared<PlanCommand>();
+  subcommand->add_option("FILE", command->file, "Yard file")->required();
+  subcommand->add_option("--out", command->out, "File to write: .pdf, or .svg for one a sheet")
+      ->required();
+  subcommand->add_option("--paper", command->paper, "letter or a4");
+  subcommand->add_option("--scale", command->scale, "Scale of the bed sheets, such as 1:24");
+  subcommand->add_option("--revision", command->revision, "Revision letter in the title strip");
+  subcommand->callback([command, &chosen] {
+    chosen = [command](Console& console) { return runPlan(*command, console); };
+  });
+}
+
+}  // namespace tussock

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include <memory>
+#include <ostream>
+
+#include "app/cli/commands.h"
+#include "app/print/sun_picture.h"
+#include "core/exchange/sun_csv.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+
+namespace {
+
+struct SunOptions {
+  std::string file, date, out;
+  bool season = false;
+  double cellMetres = 0.1;
+  int stepMinutes = 5;
+};
+
+SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
+  SunMapRequest request;
+  request.area = siteBox(yard);
+  if (request.area.empty())
+    throw UsageError("Nothing is drawn in this yard yet, so there is no ground to map.");
+  request.cell = Length::metres(options.cellMetres);
+  request.stepMinutes = options.stepMinutes;
+  if (options.date.empty()) return request;
+  request.day = parseDate(options.date);
+  if (!request.day)
+    throw UsageError("--date is '" + options.date + "', which is no date. Give it as 2027-06-21.");
+  return request;
+}
+
+void writeMap(const SunMap& map, const SunOptions& options, const Yard& yard) {
+  if (lowerExtension(options.out) == ".csv") {
+    writeWhole(options.out, sunMapToCsv(map));
+    return;
+  }
+  ensurePainting();
+  const GrowingSeason season = growingSeason(yard.settings);
+  SunPictureText text;
+  text.title = yard.settings.name;
+  text.span = options.date.empty()
+                  ? readableMonthDay(season.first) + " to " + readableMonthDay(season.last) +
+                        (season.assumed ? " (frost dates not known)" : "")
+                  : options.date;
+  text.parameters = "cell " + formatLength(map.cell(), UnitSystem::Metres) + ", step " +
+                    std::to_string(options.stepMinutes) + " min, level ground";
+  writeSunPicture(map, yard, text, QString::fromStdString(options.out));
+}
+
+ExitCode runSun(const SunOptions& options, Console& console) {
+  const std::string extension = lowerExtension(options.out);
+  if (extension != ".csv" && extension != ".png")
+    throw UsageError("--out is '" + options.out + "'. Name a .csv or .png file.");
+  const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
+  const auto map = computeSunMap(file.yard(), requestFrom(options, file.yard()));
+  writeMap(map.value(), options, file.yard());
+  console.err << "Wrote " << options.out << '\n';
+  return ExitCode::Done;
+}
+
+}  // namespace
+
+void addSun(CLI::App& app, Action& chosen) {
+  auto* command = app.add_subcommand("sun", "Map the mean hours of direct sun a day");
+  auto options = std::make_shared<SunOptions>();
+  command->add_option("FILE", options->file, "Yard file")->required();
+  auto* date = command->add_option("--date", options->date, "One day, YYYY-MM-DD");
+  command->add_flag("--season", options->season, "The growing season (as without --date)")
+      ->excludes(date);
+  command->add_option("--cell", options->cellMetres, "Side of a cell in metres")
+      ->check(CLI::Range(0.01, 100.0));
+  command->add_option("--step", options->stepMinutes, "Minutes between sun positions")
+      ->check(CLI::Range(1, 60));
+  command->add_option("--out", options->out, "File to write: .csv or .png")->required();
+  command->callback([options, &chosen] {
+    chosen = [options](Console& console) { return runSun(*options, console); };
+  });
+}
+
+}  // namespace tussock

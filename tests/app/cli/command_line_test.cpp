@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+#include "app/cli/command_line.h"
+
+#include <filesystem>
+#include <fstream>
+#include <QImage>
+#include <QTemporaryDir>
+#include <sstream>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "core/catalog/resources.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+namespace {
+
+using testing::HasSubstr;
+using testing::StartsWith;
+
+struct Outcome {
+  ExitCode code;
+  std::string out, err;
+};
+
+class CommandLine : public testing::Test {
+ protected:
+  [[nodiscard]] std::string path(const std::string& name) const {
+    return (std::filesystem::path(folder_.path().toStdString()) / name).string();
+  }
+  static Outcome run(const std::vector<std::string>& arguments) {
+    std::ostringstream out;
+    std::ostringstream err;
+    const ExitCode code = runCommandLine(arguments, out, err);
+    return {code, out.str(), err.str()};
+  }
+  void write(const std::string& name, const std::string& text) const {
+    std::ofstream(path(name), std::ios::binary) << text;
+  }
+  [[nodiscard]] std::string example() const {
+    EXPECT_EQ(run({"example", path("example.yard")}).code, ExitCode::Done);
+    return path("example.yard");
+  }
+
+ private:
+  QTemporaryDir folder_;
+};
+
+TEST_F(CommandLine, TellsCommandsFromFiles) {
+  EXPECT_TRUE(isCommand({"check", "x.yard"}));
+  EXPECT_TRUE(isCommand({"--help"}));
+  EXPECT_FALSE(isCommand({"garden.yard"}));
+  EXPECT_FALSE(isCommand({}));
+}
+
+TEST_F(CommandLine, HelpNamesEveryCommandAndExitsDone) {
+  const Outcome help = run({"--help"});
+  EXPECT_EQ(help.code, ExitCode::Done);
+  for (const char* name :
+       {"example", "new", "import", "export", "sun", "check", "plan", "history", "verify"})
+    EXPECT_THAT(help.out, HasSubstr(name));
+}
+
+TEST_F(CommandLine, NewWritesTheSettingsGiven) {
+  const Outcome made = run({"new", path("a.yard"), "--lat", "38.4", "--lon", "-86.9", "--zone",
+                            "America/Chicago", "--state", "IN", "--hardiness", "6b", "--last-frost",
+                            "04-20", "--first-frost", "10-18"});
+  ASSERT_EQ(made.code, ExitCode::Done) << made.err;
+  const YardFile file = YardFile::open(path("a.yard"), YardFile::Access::ReadOnly);
+  const Settings& settings = file.yard().settings;
+  EXPECT_NEAR(settings.latitude.degrees(), 38.4, 1e-12);
+  EXPECT_NEAR(settings.longitude.degrees(), -86.9, 1e-12);
+  EXPECT_EQ(settings.hardinessZone, "6b");
+  EXPECT_EQ(settings.lastFrost, std::chrono::April / 20);
+}
+
+TEST_F(CommandLine, WrongUsageIsTwoAndMakesNoFile) {
+  for (const std::vector<std::string>& arguments :
+       {std::vector<std::string>{"new", path("b.yard"), "--lat", "98", "--lon", "0"},
+        {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--last-frost", "20 April",
+         "--first-frost", "10-18"},
+        {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--last-frost", "04-20"},
+        {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--hardiness", "99"},
+        {"new", path("b.yard"), "--lat", "north", "--lon", "0"},
+        {"plant", path("b.yard")},
+        {"check"}}) {
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << outcome.err;
+    EXPECT_FALSE(outcome.err.empty());
+  }
+  EXPECT_FALSE(std::filesystem::exists(path("b.yard")));
+}
+
+TEST_F(CommandLine, AFileThatIsNoYardIsThree) {
+  write("notes.yard", "not a yard at all");
+  for (const char* command : {"check", "verify", "history"}) {
+    EXPECT_EQ(run({command, path("notes.yard")}).code, ExitCode::File);
+    EXPECT_EQ(run({command, path("absent.yard")}).code, ExitCode::File);
+  }
+  EXPECT_EQ(readFile(path("notes.yard")), "not a yard at all");
+}
+
+TEST_F(CommandLine, NeverWritesOverAYard) {
+  const std::string yard = example();
+  const std::string before = readFile(yard);
+  EXPECT_EQ(run({"example", yard}).code, ExitCode::File);
+  EXPECT_EQ(run({"new", yard, "--lat", "1", "--lon", "1"}).code, ExitCode::File);
+  EXPECT_EQ(readFile(yard), before);
+}
+
+TEST_F(CommandLine, CheckOfTheExampleFindsAFewThings) {
+  const std::string yard = example();
+  const Outcome text = run({"check", yard});
+  EXPECT_EQ(text.code, ExitCode::Findings);
+  const Outcome json = run({"check", yard, "--json"});
+  EXPECT_EQ(json.code, ExitCode::Findings);
+  const auto findings = nlohmann::json::parse(json.out).at("findings");
+  EXPECT_GE(findings.size(), 1u);
+  EXPECT_LE(findings.size(), 12u);
+  for (const auto& finding : findings)
+    for (const char* field : {"check", "severity", "subjects", "place", "measured", "required",
+                              "unit", "source", "text", "accepted"})
+      EXPECT_TRUE(finding.contains(field)) << field;
+}
+
+TEST_F(CommandLine, UndoAndRedoGoThroughTheFile) {
+  const std::string yard = path("c.yard");
+  ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9"}).code, ExitCode::Done);
+  write("bed.geojson", R"({"type":"FeatureCollection","features":[{"type":"Feature",
+    "properties":{"kind":"bed","name":"Gate bed","viewing":"S"},"geometry":{"type":"Polygon",
+    "coordinates":[[[-86.9,38.4],[-86.89995,38.4],[-86.89995,38.40003],[-86.9,38.40003],
+    [-86.9,38.4]]]}}]})");
+  const Outcome imported = run({"import", yard, path("bed.geojson")});
+  ASSERT_EQ(imported.code, ExitCode::Done) << imported.err;
+  auto beds = [&] { return YardFile::open(yard, YardFile::Access::ReadOnly).yard().beds.size(); };
+  EXPECT_EQ(beds(), 1u);
+  EXPECT_THAT(run({"history", yard}).out, HasSubstr("Import"));
+  EXPECT_EQ(run({"history", yard, "--undo", "1"}).code, ExitCode::Done);
+  EXPECT_EQ(beds(), 0u);
+  EXPECT_THAT(run({"history", yard}).out, HasSubstr("(undone)"));
+  EXPECT_THAT(run({"history", yard, "--undo", "3"}).err, HasSubstr("Only 0 of 3"));
+  EXPECT_EQ(run({"history", yard, "--redo", "1"}).code, ExitCode::Done);
+  EXPECT_EQ(beds(), 1u);
+  EXPECT_EQ(run({"history", yard, "--forget"}).code, ExitCode::Done);
+  EXPECT_EQ(run({"history", yard}).out, "");
+  EXPECT_EQ(run({"verify", yard}).code, ExitCode::Done);
+}
+
+TEST_F(CommandLine, ImportOfNonsenseLeavesTheYardAsItWas) {
+  const std::string yard = example();
+  const std::string before = readFile(yard);
+  write("bad.geojson", "{\"type\": \"FeatureCollection\", \"features\": 7}");
+  const Outcome outcome = run({"import", yard, path("bad.geojson")});
+  EXPECT_EQ(outcome.code, ExitCode::File);
+  EXPECT_THAT(outcome.err, HasSubstr("bad.geojson"));
+  EXPECT_EQ(readFile(yard), before);
+}
+
+TEST_F(CommandLine, SunWritesTableAndPicture) {
+  const std::string yard = example();
+  const Outcome csv = run({"sun", yard, "--date", "2027-06-21", "--cell", "0.5", "--step", "15",
+                           "--out", path("sun.csv")});
+  ASSERT_EQ(csv.code, ExitCode::Done) << csv.err;
+  std::istringstream lines(readFile(path("sun.csv")));
+  std::string line;
+  std::getline(lines, line);
+  EXPECT_EQ(line, "x_m,y_m,hours\r");
+  double most = 0.0;
+  while (std::getline(lines, line))
+    most = std::max(most, std::stod(line.substr(line.rfind(',') + 1)));
+  // No place at 38.4° N has more direct sun than that day's time between true sunrise and sunset at
+  // 0° altitude: 2 acos(-tan φ tan δ) = 14.7 h with δ = 23.44°.
+  EXPECT_GT(most, 11.0);
+  EXPECT_LT(most, 14.8);
+  const Outcome png =
+      run({"sun", yard, "--season", "--cell", "0.5", "--step", "30", "--out", path("sun.png")});
+  ASSERT_EQ(png.code, ExitCode::Done) << png.err;
+  EXPECT_GT(QImage(QString::fromStdString(path("sun.png"))).width(), 600);
+  EXPECT_EQ(run({"sun", yard, "--out", path("sun.txt")}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"sun", yard, "--date", "soon", "--out", path("s.csv")}).code, ExitCode::Usage);
+}
+
+TEST_F(CommandLine, PlanAndExportsWriteTheirFiles) {
+  const std::string yard = example();
+  const Outcome plan = run({"plan", yard, "--out", path("plan.pdf"), "--paper", "a4"});
+  ASSERT_EQ(plan.code, ExitCode::Done) << plan.err;
+  EXPECT_THAT(readFile(path("plan.pdf")), StartsWith("%PDF-"));
+  for (const char* name : {"out.geojson", "out.svg", "out.png", "out.csv"}) {
+    const Outcome outcome = run({"export", yard, path(name)});
+    EXPECT_EQ(outcome.code, ExitCode::Done) << name << ": " << outcome.err;
+    EXPECT_GT(std::filesystem::file_size(path(name)), 500u) << name;
+  }
+  EXPECT_EQ(run({"export", yard, path("out.dwg")}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--scale", "big"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--paper", "napkin"}).code, ExitCode::Usage);
+}
+
+TEST_F(CommandLine, AnExportedYardComesBackWhole) {
+  const std::string yard = example();
+  ASSERT_EQ(run({"export", yard, path("out.geojson")}).code, ExitCode::Done);
+  ASSERT_EQ(
+      run({"new", path("d.yard"), "--lat", "38.4", "--lon", "-86.9", "--site", path("out.geojson")})
+          .code,
+      ExitCode::Done);
+  const YardFile a = YardFile::open(yard, YardFile::Access::ReadOnly);
+  const YardFile b = YardFile::open(path("d.yard"), YardFile::Access::ReadOnly);
+  EXPECT_EQ(a.yard().beds.size(), b.yard().beds.size());
+  EXPECT_EQ(a.yard().drifts.size(), b.yard().drifts.size());
+  EXPECT_EQ(a.yard().trees.size(), b.yard().trees.size());
+}
+
+}  // namespace
+}  // namespace tussock
