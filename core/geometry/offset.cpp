@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include "core/geometry/boost_adapt.h"
 #include "core/geometry/overlay.h"
 
@@ -17,6 +19,21 @@ BoostMultiPolygon buffered(const auto& shape, double metres) {
              bg::strategy::buffer::end_round(kCircleSides),
              bg::strategy::buffer::point_circle(kCircleSides));
   return result;
+}
+
+std::vector<Polygon> closed(const std::vector<Point>& points, Length radius, Length bridge) {
+  bg::model::multi_point<BoostPoint> centres;
+  for (const Point p : points) centres.push_back({p.x, p.y});
+  const double half = bridge.metres() / 2.0;
+  const BoostMultiPolygon grown = buffered(centres, radius.metres() + half);
+  return fromBoost(half > 0.0 ? buffered(grown, -half) : grown);
+}
+
+bool holdsAll(const std::vector<Polygon>& outline, const std::vector<Point>& points) {
+  return std::all_of(points.begin(), points.end(), [&](Point p) {
+    return std::any_of(outline.begin(), outline.end(),
+                       [&](const Polygon& piece) { return contains(piece, p); });
+  });
 }
 
 }  // namespace
@@ -43,13 +60,15 @@ std::vector<Polygon> strip(const Polyline& line, Length width) {
 }
 
 // Growing by half the bridge and shrinking again joins discs that lie within it (morphological
-// closing).
+// closing). Where many circles pass through one point the library may lose a disc, so the result is
+// looked over, and the circles are made a hair larger until none is lost.
 std::vector<Polygon> wrapAround(const std::vector<Point>& points, Length radius, Length bridge) {
-  bg::model::multi_point<BoostPoint> centres;
-  for (const Point p : points) centres.push_back({p.x, p.y});
-  const double half = bridge.metres() / 2.0;
-  const BoostMultiPolygon grown = buffered(centres, radius.metres() + half);
-  return fromBoost(half > 0.0 ? buffered(grown, -half) : grown);
+  std::vector<Polygon> outline;
+  for (const double hair : {1.0, 1.003, 1.007, 1.013}) {
+    outline = closed(points, radius * hair, bridge * hair);
+    if (holdsAll(outline, points)) break;
+  }
+  return outline;
 }
 
 Ring convexHull(const std::vector<Point>& points) {

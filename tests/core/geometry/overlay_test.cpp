@@ -93,5 +93,12 @@ TEST(SmallestRectangle, NeverBeatsTheHullsAreaNorLosesToTheBox) {
   }
 }
 
+TEST(WrapAround, LosesNoDiscWhereManyCirclesMeet) {
+  const std::vector<Point> points{{0.5, 1.5}, {0.9, 1.5}, {1.3, 1.5}, {0.7, 1.15}, {1.1, 1.15}};
+  const auto outline = wrapAround(points, Length::metres(0.2), Length::metres(0.4));
+  ASSERT_EQ(outline.size(), 1u);
+  for (const Point p : points) EXPECT_TRUE(contains(outline.front(), p)) << p.x << ' ' << p.y;
+}
+
 }  // namespace
 }  // namespace tussock
