@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/canvas.h"
+
+#include <QPaintEvent>
+
+#include "app/canvas/backdrop.h"
+#include "app/canvas/canvas_field.h"
+#include "app/canvas/furniture.h"
+#include "core/catalog/fit.h"
+
+namespace tussock {
+
+namespace {
+constexpr double kFitMargin = 56.0;   // pixels
+constexpr double kPlaceMargin = 1.2;  // metres around a place that is shown
+constexpr double kClosest = 140.0;    // pixels a metre, at most, when a place is shown
+constexpr double kZoomStep = 1.25;
+constexpr double kEmptyYard = 20.0;  // metres across, shown when nothing is drawn yet
+}  // namespace
+
+Canvas::Canvas(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      painter_(scene_, sun_, marks_),
+      field_(new CanvasField(this)) {
+  setObjectName(QStringLiteral("canvas"));
+  setAccessibleName(tr("Plan of the yard"));
+  setMouseTracking(true);
+  setFocusPolicy(Qt::StrongFocus);
+  setAcceptDrops(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setMinimumSize(240, 180);
+  grabGesture(Qt::PinchGesture);
+  look_.picture = [this](const std::string& hash) { return picture(hash); };
+  follow();
+  takeYard();
+}
+
+Canvas::~Canvas() = default;
+
+void Canvas::follow() {
+  connect(&document_, &Document::opened, this, &Canvas::takeYard);
+  connect(&document_, &Document::changed, this, &Canvas::takeEdit);
+  connect(&document_, &Document::selectionChanged, this, [this] {
+    place_.clear();
+    update();
+  });
+  connect(&document_, &Document::findingsChanged, this, &Canvas::takeFindings);
+  connect(&document_, &Document::sunMapChanged, this, &Canvas::takeSun);
+}
+
+void Canvas::takeYard() {
+  if (tool_) tool_->cancel();
+  clearPreview();
+  clearFigure();
+  pictures_.clear();
+  place_.clear();
+  look_.facts = document_.facts();
+  look_.units = document_.yard().settings.units;
+  scene_.show(document_.yard());
+  takeSun();
+  takeFindings();
+  fit();
+}
+
+void Canvas::takeEdit(const ChangeSet& edit) {
+  look_.units = document_.yard().settings.units;
+  scene_.follow(document_.yard(), edit);
+  place_.clear();
+  takeFindings();
+}
+
+void Canvas::takeFindings() {
+  const auto findings = document_.findings();
+  marks_.take(findings ? *findings : std::vector<Finding>(), document_.yard());
+  repaintPlan();
+}
+
+void Canvas::takeSun() {
+  const SunProfile& profile = sunProfile(document_.yard().settings.sunProfile);
+  sun_.take(sunShown() ? document_.sunMap() : nullptr, profile.partFrom, profile.fullFrom);
+  repaintPlan();
+}
+
+void Canvas::repaintPlan() {
+  painter_.forgetLabels();
+  frame_.forget();
+  update();
+}
+
+const PhotoPyramid* Canvas::picture(const std::string& hash) {
+  const auto known = pictures_.find(hash);
+  if (known != pictures_.end()) return &known->second;
+  const QImage image = document_.picture(hash);
+  if (image.isNull()) return nullptr;
+  return &pictures_.emplace(hash, PhotoPyramid(image)).first->second;
+}
+
+void Canvas::setTool(Tool* tool) {
+  if (tool_) tool_->cancel();
+  field_->dismiss();
+  tool_ = tool;
+  setCursor(tool ? tool->cursor() : QCursor(Qt::ArrowCursor));
+  emit hintChanged(tool ? tool->hint() : QString());
+  update();
+}
+
+void Canvas::show(const ChangeSet& edit) {
+  preview_.show(document_.yard(), edit);
+  hideReplaced();
+}
+
+void Canvas::showMoved(std::vector<ObjectRef> refs, Point step) {
+  preview_.showMoved(std::move(refs), step);
+  hideReplaced();
+}
+
+void Canvas::clearPreview() {
+  preview_.clear();
+  hideReplaced();
+}
+
+void Canvas::hideReplaced() {
+  std::set<ObjectRef> replaced = preview_.replaced();
+  if (replaced != painter_.hidden()) {
+    painter_.hide(std::move(replaced));
+    repaintPlan();
+  }
+  update();
+}
+
+void Canvas::showFigure(Point at, const QString& figure, const QString& note) {
+  figure_ = Figure{at, figure, note};
+  update();
+}
+
+void Canvas::clearFigure() {
+  figure_.reset();
+  update();
+}
+
+void Canvas::ask(QPointF at, const QString& label, const QString& start, TakeText take) {
+  field_->ask(at, label, start, std::move(take));
+}
+
+bool Canvas::asking() const {
+  return field_->isVisible();
+}
+
+void Canvas::showPlace(std::vector<Polygon> place) {
+  place_ = std::move(place);
+  Box box;
+  for (const Polygon& part : place_) box.include(boundsOf(part));
+  if (!box.empty()) showBox(box.grown(kPlaceMargin));
+  update();
+}
+
+void Canvas::setWeek(std::optional<int> week) {
+  look_.week = week;
+  repaintPlan();
+}
+
+void Canvas::setYear(GrowthYear year) {
+  look_.year = year;
+  repaintPlan();
+}
+
+void Canvas::setSunShown(bool shown) {
+  painter_.showSun(shown);
+  takeSun();
+}
+
+void Canvas::setAllNames(bool all) {
+  look_.allNames = all;
+  repaintPlan();
+}
+
+void Canvas::takeTheme() {
+  look_.theme = currentTheme();
+  repaintPlan();
+}
+
+void Canvas::fit() {
+  const Yard& yard = document_.yard();
+  Box box = siteBox(yard);
+  for (const Bed& bed : yard.beds) box.include(boundsOf(bed.outline));
+  if (box.empty()) {
+    box.include(Point{-kEmptyYard / 2.0, -kEmptyYard / 2.0});
+    box.include(Point{kEmptyYard / 2.0, kEmptyYard / 2.0});
+  }
+  setMapping(mapping_.fitted(box, kFitMargin));
+  lookedAround_ = false;
+}
+
+void Canvas::zoomIn() {
+  setMapping(mapping_.zoomedAt(rect().toRectF().center(), kZoomStep));
+}
+
+void Canvas::zoomOut() {
+  setMapping(mapping_.zoomedAt(rect().toRectF().center(), 1.0 / kZoomStep));
+}
+
+void Canvas::showBox(const Box& box) {
+  const SceneMapping near = mapping_.fitted(box, kFitMargin);
+  const double scale = std::min(near.scale(), std::max(mapping_.scale(), kClosest));
+  setMapping(SceneMapping(box.centre(), scale, mapping_.view()));
+}
+
+void Canvas::panBy(QPointF pixels) {
+  setMapping(mapping_.panned(pixels));
+}
+
+void Canvas::setMapping(const SceneMapping& mapping) {
+  if (mapping == mapping_) return;
+  mapping_ = mapping;
+  lookedAround_ = true;
+  update();
+  emit zoomed();
+}
+
+void Canvas::resizeEvent(QResizeEvent*) {
+  mapping_ = mapping_.resized(size());
+  if (!lookedAround_) fit();
+  frame_.forget();
+}
+
+void Canvas::paintEvent(QPaintEvent*) {
+  look_.dpr = devicePixelRatioF();
+  const QPixmap& plan =
+      frame_.picture(mapping_, look_.dpr, [this](QPainter& painter, const QRectF& part) {
+        painter_.paint(painter, part, mapping_, look_);
+      });
+  QPainter painter(this);
+  painter.drawPixmap(0, 0, plan);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintOverlay(painter);
+}
+
+void Canvas::paintOverlay(QPainter& painter) {
+  preview_.paint(painter, scene_, mapping_, look_);
+  if (preview_.empty()) paintSelection(painter);
+  paintPlace(painter);
+  marks_.paint(painter, mapping_);
+  if (tool_) {
+    painter.save();
+    tool_->paint(painter, mapping_);
+    painter.restore();
+  }
+  if (figure_)
+    paintFigure(painter, mapping_.toPixels(figure_->at), figure_->figure, figure_->note,
+                look_.theme);
+  paintScaleBar(painter, mapping_, look_);
+  paintNorthArrow(painter, mapping_, look_);
+  if (sunShown() && !sun_.empty()) paintSunKey(painter, mapping_, look_);
+}
+
+void Canvas::paintSelection(QPainter& painter) {
+  painter.save();
+  painter.setTransform(mapping_.transform(), true);
+  for (const ObjectRef ref : document_.selection()) {
+    const Item* item = scene_.find(ref);
+    if (!item) continue;
+    painter.strokePath(item->shape(), linePen(faded(look_.theme.paper, 0.8), 4.5));
+    painter.strokePath(item->shape(), linePen(look_.theme.sky, 2.2));
+  }
+  painter.restore();
+  for (const ObjectRef ref : document_.selection())
+    if (const Item* item = scene_.find(ref))
+      painter_.paintLabels(painter, mapping_.toPixels(item->bounds()), mapping_, look_);
+}
+
+void Canvas::paintPlace(QPainter& painter) const {
+  painter.save();
+  painter.setTransform(mapping_.transform(), true);
+  for (const Polygon& part : place_) {
+    painter.setPen(linePen(look_.theme.alert, 2.0, Qt::DashLine));
+    painter.setBrush(faded(look_.theme.alert, 0.10));
+    painter.drawPath(pathOf(part));
+  }
+  painter.restore();
+}
+
+}  // namespace tussock

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+// The drawing: shows the yard, hands the pointer to the tool in hand, and looks around by itself.
+#pragma once
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <QWidget>
+
+#include "app/canvas/finding_marks.h"
+#include "app/canvas/photo_pyramid.h"
+#include "app/canvas/plan_frame.h"
+#include "app/canvas/plan_painter.h"
+#include "app/canvas/preview.h"
+#include "app/canvas/tool.h"
+#include "app/document/document.h"
+
+namespace tussock {
+
+class CanvasField;
+
+class Canvas : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit Canvas(Document& document, QWidget* parent = nullptr);
+  ~Canvas() override;
+
+  [[nodiscard]] Document& document() { return document_; }
+  [[nodiscard]] const SceneMapping& mapping() const { return mapping_; }
+  [[nodiscard]] const Scene& scene() const { return scene_; }
+  [[nodiscard]] const CanvasLook& look() const { return look_; }
+  [[nodiscard]] const FindingMarks& marks() const { return marks_; }
+  [[nodiscard]] const PlanFrame& frame() const { return frame_; }
+  [[nodiscard]] bool sunShown() const { return painter_.sunShown(); }
+
+  // Not owned. Null puts the tool down.
+  void setTool(Tool* tool);
+  [[nodiscard]] Tool* tool() const { return tool_; }
+
+  void show(const ChangeSet& edit);  // as a preview
+  void showMoved(std::vector<ObjectRef> refs, Point step);
+  void clearPreview();
+  void showFigure(Point at, const QString& figure, const QString& note);
+  void clearFigure();
+  void refreshOverlay() { update(); }
+  // A field at a place on the canvas. `take` gives what is wrong with the text, or nothing.
+  using TakeText = std::function<QString(const QString&)>;
+  void ask(QPointF at, const QString& label, const QString& start, TakeText take);
+  [[nodiscard]] bool asking() const;
+  void tell(const QString& trouble) { emit troubled(trouble); }
+  void tellLength(const QString& length) { emit lengthDrawn(length); }
+  // Draws attention to a place, such as that of a finding.
+  void showPlace(std::vector<Polygon> place);
+
+ public slots:
+  void setWeek(std::optional<int> week);
+  void setYear(tussock::GrowthYear year);
+  void setSunShown(bool shown);
+  void setAllNames(bool all);
+  void takeTheme();  // the program's colours have changed
+  void fit();
+  void zoomIn();
+  void zoomOut();
+  void showBox(const tussock::Box& box);
+  void panBy(QPointF pixels);
+
+ signals:
+  void pointerMoved(tussock::Point at);
+  void pointerLeft();
+  void hintChanged(const QString& hint);
+  void countStepped(int direction);  // Ctrl and wheel
+  void picturesDropped(const QStringList& paths, tussock::Point at);
+  void findingMarkClicked(const std::string& key);
+  void zoomed();
+  void troubled(const QString& words);      // what could not be done, and the remedy
+  void lengthDrawn(const QString& length);  // of what is being drawn; empty when nothing is
+  void escaped();                           // Escape, and no tool had a use for it
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  bool event(QEvent* event) override;
+
+ private:
+  void follow();
+  void takeYard();
+  void takeEdit(const ChangeSet& edit);
+  void takeFindings();
+  void takeSun();
+  void repaintPlan();
+  void setMapping(const SceneMapping& mapping);
+  void hideReplaced();
+  void afterToolEvent();
+  void paintOverlay(QPainter& painter);
+  void paintSelection(QPainter& painter);
+  void paintPlace(QPainter& painter) const;
+  [[nodiscard]] PointerAt pointerAt(const QSinglePointEvent& event) const;
+  [[nodiscard]] const PhotoPyramid* picture(const std::string& hash);
+  bool panWithKey(const QKeyEvent& event);
+
+  Document& document_;
+  SceneMapping mapping_;
+  CanvasLook look_;
+  Scene scene_;
+  SunOverlay sun_;
+  FindingMarks marks_;
+  PlanPainter painter_;
+  PlanFrame frame_;
+  Preview preview_;
+  std::map<std::string, PhotoPyramid> pictures_;
+  std::vector<Polygon> place_;
+  struct Figure {
+    Point at;
+    QString figure, note;
+  };
+  std::optional<Figure> figure_;
+  Tool* tool_ = nullptr;
+  CanvasField* field_ = nullptr;
+  std::optional<QPointF> panFrom_;
+  bool spaceHeld_ = false;
+  bool lookedAround_ = false;  // since the whole yard was shown
+};
+
+}  // namespace tussock

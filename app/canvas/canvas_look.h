@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// How the canvas shows the yard: colours, the week and year of the plants, what is switched on.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "app/look/theme.h"
+#include "core/catalog/catalogue.h"
+#include "core/catalog/growth.h"
+#include "core/units/measure_text.h"
+
+namespace tussock {
+
+class PhotoPyramid;
+
+struct CanvasLook {
+  Theme theme = currentTheme();
+  Catalogue facts;
+  UnitSystem units = UnitSystem::FeetInches;
+  std::optional<int> week;  // 0 to 51; none: summer, with everything in flower
+  GrowthYear year = GrowthYear::Mature;
+  double dpr = 1.0;
+  bool allNames = false;  // names in full, and every label
+  // The picture of a content hash, or null.
+  std::function<const PhotoPyramid*(const std::string&)> picture;
+};
+
+// Share of the season's size that leaves have reached in a week: a drawing aid, no measure.
+[[nodiscard]] double seasonShare(const Species& species, std::optional<int> week);
+
+}  // namespace tussock

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/finding_marks.h"
+
+#include <algorithm>
+
+#include "app/look/icons.h"
+#include "core/checks/registry.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kSamePlace = 0.05;  // metres; marks nearer than this stand side by side
+
+// The upper rim, so that a mark hides neither the middle of what it is about nor its label.
+Point rimOf(const Polygon& place) {
+  return *std::max_element(place.outer.begin(), place.outer.end(),
+                           [](Point a, Point b) { return a.y < b.y; });
+}
+
+QString iconOf(Severity severity) {
+  switch (severity) {
+    case Severity::Alert:
+      return QStringLiteral("finding-alert");
+    case Severity::Caution:
+      return QStringLiteral("finding-caution");
+    case Severity::Hint:
+      return QStringLiteral("finding-hint");
+  }
+  return {};
+}
+
+}  // namespace
+
+void FindingMarks::take(const std::vector<Finding>& findings, const Yard& yard) {
+  marks_.clear();
+  for (const Finding& finding : findings)
+    if (!finding.place.empty() && !finding.place.front().empty() && !acceptanceOf(yard, finding))
+      marks_.push_back({rimOf(finding.place.front()), finding.severity, keyOf(finding)});
+  // Alerts are painted last, over the others.
+  std::stable_sort(marks_.begin(), marks_.end(), [](const FindingMark& a, const FindingMark& b) {
+    return a.severity < b.severity;
+  });
+  for (std::size_t i = 0; i < marks_.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j)
+      if (distance(marks_[i].at, marks_[j].at) < kSamePlace) marks_[i].at.x += 0.3;
+}
+
+QRectF FindingMarks::boxOf(const FindingMark& mark, const SceneMapping& mapping) {
+  QRectF box(0.0, 0.0, kSide, kSide);
+  box.moveCenter(mapping.toPixels(mark.at));
+  return box;
+}
+
+const FindingMark* FindingMarks::at(QPointF pixels, const SceneMapping& mapping) const {
+  for (auto mark = marks_.rbegin(); mark != marks_.rend(); ++mark)
+    if (boxOf(*mark, mapping).contains(pixels)) return &*mark;
+  return nullptr;
+}
+
+void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
+  const QRectF view(QPointF(), mapping.view());
+  for (const FindingMark& mark : marks_) {
+    const QRectF box = boxOf(mark, mapping);
+    if (view.intersects(box)) paintIcon(painter, iconOf(mark.severity), box);
+  }
+}
+
+}  // namespace tussock

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/furniture.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPainterPath>
+
+#include "app/canvas/item.h"
+#include "app/look/sun_scale.h"
+
+namespace tussock {
+
+namespace {
+
+void haloText(QPainter& painter, QPointF baselineMiddle, const QString& text, const QFont& font,
+              const Theme& theme) {
+  const QFontMetricsF metrics(font);
+  QPainterPath path;
+  path.addText(baselineMiddle - QPointF(metrics.horizontalAdvance(text) / 2.0, 0.0), font, text);
+  painter.strokePath(
+      path, QPen(faded(theme.paper, 0.85), 3.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter.fillPath(path, theme.ink);
+}
+
+QString inUnits(double metres, UnitSystem units) {
+  const double value = units == UnitSystem::FeetInches ? metres / kMetresPerFoot : metres;
+  return QString::number(value, 'g', 4);
+}
+
+void paintPlate(QPainter& painter, const QRectF& box, const Theme& theme) {
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(QColor(0, 0, 0, theme.dark ? 90 : 26));
+  painter.drawRoundedRect(box.translated(0, 2), kCorner, kCorner);
+  painter.setPen(QPen(theme.edge, 1.0));
+  painter.setBrush(theme.raised);
+  painter.drawRoundedRect(box, kCorner, kCorner);
+}
+
+}  // namespace
+
+ScaleBar scaleBarFor(const SceneMapping& mapping, UnitSystem units) {
+  constexpr double kLeast = 150.0;  // pixels
+  const double unit = units == UnitSystem::FeetInches ? kMetresPerFoot : 1.0;
+  for (double decade = 0.1; decade < 1e6; decade *= 10.0)
+    for (const double step : {1.0, 2.0, 5.0})
+      if (mapping.pixels(unit * decade * step * 3.0) >= kLeast) return {unit * decade * step, 3};
+  return {unit * 1e6, 3};
+}
+
+void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
+  const ScaleBar bar = scaleBarFor(mapping, look.units);
+  const double step = mapping.pixels(bar.step);
+  const QPointF left(kSpace6, mapping.view().height() - kSpace5);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QPointF right = left + QPointF(step * bar.ticks, 0.0);
+  painter.setPen(QPen(faded(look.theme.paper, 0.85), 5.0, Qt::SolidLine, Qt::RoundCap));
+  painter.drawLine(left, right);
+  painter.setPen(QPen(look.theme.ink, 1.6));
+  painter.drawLine(left, right);
+  const QString unit = look.units == UnitSystem::FeetInches
+                           ? QCoreApplication::translate("ScaleBar", "ft")
+                           : QCoreApplication::translate("ScaleBar", "m");
+  for (int i = 0; i <= bar.ticks; ++i) {
+    const QPointF at = left + QPointF(step * i, 0.0);
+    painter.setPen(QPen(look.theme.ink, 1.6));
+    painter.drawLine(at + QPointF(0, -6), at + QPointF(0, 0));
+    const QString text = inUnits(bar.step * i, look.units);
+    haloText(painter, at + QPointF(0, -10), i == 0 ? text : text + QLatin1Char(' ') + unit,
+             fontFor(TextRole::Note), look.theme);
+  }
+}
+
+void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
+  const QPointF top(mapping.view().width() - kSpace6, kSpace5);
+  painter.setRenderHint(QPainter::Antialiasing);
+  QPainterPath halo, west, east;
+  west.addPolygon(QPolygonF({top, top + QPointF(-8, 30), top + QPointF(0, 23), top}));
+  east.addPolygon(QPolygonF({top, top + QPointF(8, 30), top + QPointF(0, 23), top}));
+  halo = west.united(east);
+  painter.strokePath(
+      halo, QPen(faded(look.theme.paper, 0.85), 5.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter.fillPath(halo, look.theme.paper);
+  painter.fillPath(west, look.theme.ink);
+  painter.strokePath(halo, QPen(look.theme.ink, 1.2));
+  QFont font = fontFor(TextRole::Body);
+  font.setWeight(QFont::Bold);
+  haloText(painter, top + QPointF(0, 46), QCoreApplication::translate("NorthArrow", "N"), font,
+           look.theme);
+}
+
+void paintSunKey(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
+  constexpr double kWide = 220.0, kHigh = 12.0;
+  const QRectF plate(mapping.view().width() - kWide - 2 * kSpace4 - kSpace4,
+                     mapping.view().height() - 66.0 - kSpace4, kWide + 2 * kSpace4, 66.0);
+  paintPlate(painter, plate, look.theme);
+  const QRectF bar(plate.left() + kSpace4, plate.top() + 28.0, kWide, kHigh);
+  painter.setFont(fontFor(TextRole::Note));
+  painter.setPen(look.theme.ink);
+  painter.drawText(
+      QPointF(bar.left(), plate.top() + 18.0),
+      QCoreApplication::translate("SunKey", "Hours of direct sun a day, growing season"));
+  for (int x = 0; x < int(kWide); ++x)
+    painter.fillRect(QRectF(bar.left() + x, bar.top(), 1.0, kHigh),
+                     sunColour(kSunScaleTop * x / (kWide - 1.0)));
+  for (int hours = 0; hours <= int(kSunScaleTop); hours += 2) {
+    const double x = bar.left() + kWide * hours / kSunScaleTop;
+    const QString text =
+        hours == int(kSunScaleTop) ? QStringLiteral("10+") : QString::number(hours);
+    painter.drawText(QRectF(x - 20, bar.bottom() + 2, 40, 16), Qt::AlignCenter, text);
+  }
+}
+
+void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,
+                 const Theme& theme) {
+  QFont large = fontFor(TextRole::LargeHeading);
+  large.setPixelSize(34);
+  const QFont small = fontFor(TextRole::Note);
+  const double wide = std::max(QFontMetricsF(large).horizontalAdvance(figure),
+                               QFontMetricsF(small).horizontalAdvance(note)) +
+                      2.0 * kSpace3;
+  const double high = note.isEmpty() ? 48.0 : 66.0;
+  const QRectF plate(above.x() - wide / 2.0, above.y() - high - kSpace3, wide, high);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintPlate(painter, plate, theme);
+  painter.setPen(theme.ink);
+  painter.setFont(large);
+  painter.drawText(plate.adjusted(0, 2, 0, note.isEmpty() ? -2 : -20), Qt::AlignCenter, figure);
+  painter.setFont(small);
+  painter.setPen(theme.quietInk);
+  painter.drawText(plate.adjusted(0, 44, 0, -4), Qt::AlignCenter, note);
+}
+
+void paintNote(QPainter& painter, QPointF at, const QString& text, const Theme& theme) {
+  if (text.isEmpty()) return;
+  const QFont font = fontFor(TextRole::Body);
+  const QFontMetricsF metrics(font);
+  QRectF plate(at + QPointF(kSpace4, kSpace4),
+               QSizeF(metrics.horizontalAdvance(text) + 2.0 * kSpace2, metrics.height() + kSpace1));
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintPlate(painter, plate, theme);
+  painter.setPen(theme.ink);
+  painter.setFont(font);
+  painter.drawText(plate, Qt::AlignCenter, text);
+}
+
+}  // namespace tussock

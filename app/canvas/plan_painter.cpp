@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/plan_painter.h"
+
+#include "app/canvas/backdrop.h"
+
+namespace tussock {
+
+namespace {
+constexpr double kOverhang = 40.0;  // pixels that symbols and lines may reach beyond their shape
+}
+
+void PlanPainter::paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,
+                        const CanvasLook& look) {
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintPaper(painter, mapping, look);
+  const Box seen = mapping.siteOf(part.adjusted(-kOverhang, -kOverhang, kOverhang, kOverhang));
+  paintItems(painter, seen, mapping, look);
+  if (sunShown_) sun_.paint(painter, mapping, look);
+  paintLabels(painter, part, mapping, look);
+}
+
+void PlanPainter::paintItems(QPainter& painter, const Box& part, const SceneMapping& mapping,
+                             const CanvasLook& look) const {
+  bool gridDone = false;
+  for (const Item* item : scene_.within(part)) {
+    // The grid lies on the photo and the lawn, under all that is built and planted.
+    if (!gridDone && item->depth() > Depth::Lot) {
+      paintGrid(painter, mapping, look);
+      gridDone = true;
+    }
+    if (hidden_.contains(item->ref())) continue;
+    painter.save();
+    item->paint(painter, mapping, look);
+    painter.restore();
+  }
+  if (!gridDone) paintGrid(painter, mapping, look);
+}
+
+void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const SceneMapping& mapping,
+                              const CanvasLook& look) {
+  if (labelScale_ != mapping.scale()) placeAllLabels(mapping, look);
+  const QPointF origin = mapping.toPixels(Point{});
+  for (PlacedLabel placed : labels_) {
+    placed.box.translate(origin);
+    if (placed.box.adjusted(-4, -4, 4, 4).intersects(part))
+      paintLabel(painter, placed, faded(look.theme.paper, 0.9));
+  }
+}
+
+void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& look) {
+  const SceneMapping fromOrigin(Point{}, mapping.scale(), QSizeF(0.0, 0.0));
+  Box everywhere;
+  everywhere.include(Point{-1e9, -1e9});
+  everywhere.include(Point{1e9, 1e9});
+  std::vector<Label> wishes;
+  for (const Item* item : scene_.within(everywhere))
+    if (!hidden_.contains(item->ref())) item->addLabels(wishes, fromOrigin, look);
+  std::vector<QRectF> taken;
+  for (const FindingMark& mark : marks_.marks()) taken.push_back(marks_.boxOf(mark, fromOrigin));
+  labels_ = placeLabels(std::move(wishes), std::move(taken));
+  labelScale_ = mapping.scale();
+}
+
+}  // namespace tussock

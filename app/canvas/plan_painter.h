@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// Paints the yard: paper, ground, planting, sun and words, in this order.
+#pragma once
+
+#include <QPainter>
+#include <set>
+
+#include "app/canvas/finding_marks.h"
+#include "app/canvas/scene.h"
+#include "app/canvas/sun_overlay.h"
+
+namespace tussock {
+
+class PlanPainter {
+ public:
+  PlanPainter(const Scene& scene, const SunOverlay& sun, const FindingMarks& marks)
+      : scene_(scene), sun_(sun), marks_(marks) {}
+
+  // These are left out, because a preview stands in for them.
+  void hide(std::set<ObjectRef> refs) { hidden_ = std::move(refs); }
+  [[nodiscard]] const std::set<ObjectRef>& hidden() const { return hidden_; }
+  void showSun(bool shown) { sunShown_ = shown; }
+  [[nodiscard]] bool sunShown() const { return sunShown_; }
+  void forgetLabels() { labelScale_ = 0.0; }
+
+  void paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,
+             const CanvasLook& look);
+  // The words alone that touch `part`, to lie over what was painted since.
+  void paintLabels(QPainter& painter, const QRectF& part, const SceneMapping& mapping,
+                   const CanvasLook& look);
+
+ private:
+  void paintItems(QPainter& painter, const Box& part, const SceneMapping& mapping,
+                  const CanvasLook& look) const;
+  void placeAllLabels(const SceneMapping& mapping, const CanvasLook& look);
+
+  const Scene& scene_;
+  const SunOverlay& sun_;
+  const FindingMarks& marks_;
+  std::set<ObjectRef> hidden_;
+  bool sunShown_ = false;
+  // Placed once for a scale, in pixels from the site's origin, so that panning moves no label.
+  std::vector<PlacedLabel> labels_;
+  double labelScale_ = 0.0;
+};
+
+}  // namespace tussock

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/scene.h"
+
+#include <ranges>
+
+namespace tussock {
+
+void Scene::show(const Yard& yard) {
+  items_.clear();
+  depths_.clear();
+  forEachObject(yard, [&](const auto& object) { put(Object(object), yard); });
+}
+
+void Scene::follow(const Yard& yard, const ChangeSet& edit) {
+  for (const Change& change : edit.changes) {
+    drop(subjectOf(change));
+    if (change.after) put(*change.after, yard);
+  }
+}
+
+const Item* Scene::find(ObjectRef ref) const {
+  const auto depth = depths_.find(ref);
+  return depth == depths_.end() ? nullptr : items_.at({depth->second, ref}).get();
+}
+
+std::vector<const Item*> Scene::within(const Box& box) const {
+  std::vector<const Item*> found;
+  for (const auto& [key, item] : items_)
+    if (item->bounds().overlaps(box)) found.push_back(item.get());
+  return found;
+}
+
+std::vector<const Item*> Scene::at(Point p, double reach) const {
+  std::vector<const Item*> found;
+  for (const auto& [key, item] : std::views::reverse(items_))
+    if (item->hit(p, reach)) found.push_back(item.get());
+  return found;
+}
+
+void Scene::put(const Object& object, const Yard& yard) {
+  std::unique_ptr<Item> item = makeItem(object, yard);
+  if (!item) return;
+  depths_[item->ref()] = item->depth();
+  const Key key{item->depth(), item->ref()};
+  items_[key] = std::move(item);
+}
+
+void Scene::drop(ObjectRef ref) {
+  const auto depth = depths_.find(ref);
+  if (depth == depths_.end()) return;
+  items_.erase({depth->second, ref});
+  depths_.erase(depth);
+}
+
+}  // namespace tussock

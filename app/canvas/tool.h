@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// What the canvas asks of the tool in hand. A tool shows its work as a preview, and ends a gesture
+// with one edit or none.
+#pragma once
+
+#include <QCursor>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPointF>
+#include <QString>
+#include <QStringList>
+
+#include "core/geometry/point.h"
+
+namespace tussock {
+
+class SceneMapping;
+
+struct PointerAt {
+  Point site;
+  QPointF pixels;
+  Qt::KeyboardModifiers modifiers;
+};
+
+class Tool {
+ public:
+  virtual ~Tool() = default;
+
+  [[nodiscard]] virtual QString hint() const = 0;  // what the next step is, for the status line
+  [[nodiscard]] virtual QCursor cursor() const { return Qt::CrossCursor; }
+
+  // Ways to use the tool, shown beside the rail while it is in hand; none when there is one way.
+  [[nodiscard]] virtual QStringList ways() const { return {}; }
+  [[nodiscard]] virtual int way() const { return 0; }
+  virtual void setWay(int) {}
+
+  // Whether a click on a finding's mark shows the finding while this tool is in hand.
+  [[nodiscard]] virtual bool readsMarks() const { return false; }
+
+  virtual void press(const PointerAt&) {}
+  virtual void move(const PointerAt&) {}     // with or without the button held
+  virtual void release(const PointerAt&) {}  // of the left button
+  virtual void doubleClick(const PointerAt& at) { press(at); }
+  // False when the key means nothing to the tool.
+  virtual bool key(const QKeyEvent&) { return false; }
+  virtual void paint(QPainter&, const SceneMapping&) const {}
+  // Leaves the yard as it is and nothing half drawn.
+  virtual void cancel() {}
+};
+
+}  // namespace tussock
