@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#include "app/tools/drift_count.h"
+
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+namespace {
+constexpr int kShownMilliseconds = 1400;
+}
+
+QString fitNote(int asked, int fitted) {
+  if (asked <= fitted) return {};
+  if (fitted == 0) return QObject::tr("%1 planned, none fit here").arg(asked);
+  return QObject::tr("%1 planned, %2 fit here").arg(asked).arg(fitted);
+}
+
+DriftCount::DriftCount(Canvas& canvas, QObject* parent) : QObject(parent), canvas_(canvas) {
+  fade_.setSingleShot(true);
+  fade_.setInterval(kShownMilliseconds);
+  connect(&fade_, &QTimer::timeout, &canvas, &Canvas::clearFigure);
+}
+
+bool DriftCount::step(int direction) {
+  Document& document = canvas_.document();
+  if (document.selection().size() != 1) return false;
+  const auto id = idIf<Drift>(document.selection().front());
+  const Drift* drift = id ? document.yard().drifts.find(*id) : nullptr;
+  if (!drift) return false;
+  const int now = int(drift->plants.size());
+  const int wanted = direction > 0 ? nextCount(now) : previousCount(now);
+  if (wanted == now) return true;
+  const DriftEdit edit = resizeDrift(document.yard(), *id, wanted, document.ids());
+  if (!edit.edit.empty()) document.commit(edit.edit);
+  const int after = int(document.yard().drifts.find(*id)->plants.size());
+  const Item* item = canvas_.scene().find(refTo(*id));
+  const Box box = item ? item->bounds() : Box{};
+  canvas_.showFigure(Point{box.centre().x, box.high.y}, QString::number(after),
+                     fitNote(wanted, after));
+  fade_.start();
+  return true;
+}
+
+}  // namespace tussock

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// + and − on a selected drift: 1, 3, 5, 7 ... plants, with the count shown large for a moment.
+#pragma once
+
+#include <QObject>
+#include <QTimer>
+
+#include "app/canvas/canvas.h"
+
+namespace tussock {
+
+class DriftCount : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit DriftCount(Canvas& canvas, QObject* parent = nullptr);
+  // False when no single drift is selected.
+  bool step(int direction);
+
+ private:
+  Canvas& canvas_;
+  QTimer fade_;
+};
+
+// "7 planned, 5 fit here"; empty when all fit.
+[[nodiscard]] QString fitNote(int asked, int fitted);
+
+}  // namespace tussock

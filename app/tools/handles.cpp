@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "app/tools/handles.h"
+
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+namespace {
+constexpr double kReach = 8.0;       // pixels
+constexpr double kTurnAbove = 26.0;  // pixels above the drift
+constexpr double kSideRoom = 44.0;   // pixels: shorter sides show no middle handle
+}  // namespace
+
+std::optional<ObjectRef> Handles::subject() const {
+  const auto& selection = canvas_.document().selection();
+  if (selection.size() != 1) return std::nullopt;
+  return selection.front();
+}
+
+std::vector<Handles::Handle> Handles::all() const {
+  std::vector<Handle> handles;
+  const auto ref = subject();
+  const auto object = ref ? objectAt(canvas_.document().yard(), *ref) : std::nullopt;
+  if (!object) return handles;
+  if (const auto* drift = std::get_if<Drift>(&*object)) addTurn(handles, *drift);
+  if (const auto outline = outlineOf(*object)) addCorners(handles, *outline);
+  return handles;
+}
+
+void Handles::addCorners(std::vector<Handle>& handles, const Outline& outline) const {
+  const SceneMapping& mapping = canvas_.mapping();
+  for (std::size_t r = 0; r < outline.rings.size(); ++r) {
+    const Ring& ring = outline.rings[r];
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const QPointF here = mapping.toPixels(ring[i]);
+      handles.push_back({Kind::Corner, here, {r, i}});
+      if (!outline.closed && i + 1 == ring.size()) continue;
+      const QPointF next = mapping.toPixels(ring[(i + 1) % ring.size()]);
+      if (QLineF(here, next).length() > kSideRoom)
+        handles.push_back({Kind::Side, (here + next) / 2.0, {r, i}});
+    }
+  }
+}
+
+void Handles::addTurn(std::vector<Handle>& handles, const Drift& drift) const {
+  const Item* item = canvas_.scene().find(refTo(drift.id));
+  if (!item || drift.locked || drift.plants.size() < 2) return;
+  const QRectF box = canvas_.mapping().toPixels(item->bounds());
+  handles.push_back({Kind::Turn, QPointF(box.center().x(), box.top() - kTurnAbove), {}});
+}
+
+std::optional<Handles::Handle> Handles::at(QPointF pixels) const {
+  std::optional<Handle> found;
+  double nearest = kReach;
+  for (const Handle& handle : all()) {
+    const double away = QLineF(handle.at, pixels).length();
+    if (away > nearest || (found && found->kind == Kind::Corner && handle.kind == Kind::Side))
+      continue;
+    nearest = away;
+    found = handle;
+  }
+  return found;
+}
+
+void Handles::paint(QPainter& painter, std::optional<CornerAt> active) const {
+  const Theme& theme = canvas_.look().theme;
+  for (const Handle& handle : all()) {
+    const bool on = handle.kind == Kind::Corner && active && *active == handle.corner;
+    painter.setPen(QPen(theme.sky, 1.6));
+    painter.setBrush(on ? theme.sky : theme.raised);
+    switch (handle.kind) {
+      case Kind::Corner:
+        painter.drawRect(QRectF(handle.at.x() - 4, handle.at.y() - 4, 8, 8));
+        break;
+      case Kind::Side:
+        painter.drawEllipse(handle.at, 3.0, 3.0);
+        break;
+      case Kind::Turn:
+        painter.drawLine(handle.at, handle.at + QPointF(0, kTurnAbove));
+        painter.drawEllipse(handle.at, 5.5, 5.5);
+        break;
+    }
+  }
+}
+
+}  // namespace tussock

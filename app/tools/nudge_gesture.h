@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// Alt and drag: moves one plant of a drift.
+#pragma once
+
+#include "app/tools/gesture.h"
+
+namespace tussock {
+
+struct PlantAt {
+  Id<Drift> drift;
+  Id<Plant> plant;
+};
+// The plant whose centre is nearest, within `reach` metres.
+[[nodiscard]] std::optional<PlantAt> plantAt(const Yard& yard, Point p, double reach);
+
+class NudgeGesture : public Gesture {
+ public:
+  NudgeGesture(Canvas& canvas, PlantAt plant) : canvas_(canvas), plant_(plant) {}
+  void move(const PointerAt& at) override;
+  void finish(const PointerAt& at) override;
+
+ private:
+  [[nodiscard]] ChangeSet edit(Point to) const;
+
+  Canvas& canvas_;
+  PlantAt plant_;
+  bool dragged_ = false;
+};
+
+}  // namespace tussock

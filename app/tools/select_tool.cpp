@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: MIT
+#include "app/tools/select_tool.h"
+
+#include <algorithm>
+
+#include "app/tools/band_gesture.h"
+#include "app/tools/corner_gesture.h"
+#include "app/tools/move_gesture.h"
+#include "app/tools/nudge_gesture.h"
+#include "app/tools/turn_gesture.h"
+#include "core/edit/draft.h"
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kPickPixels = 5.0;
+constexpr double kPlantPixels = 24.0;
+constexpr Angle kTurnStep = Angle::degrees(15.0);
+
+bool isSelected(const Document& document, ObjectRef ref) {
+  const auto& selection = document.selection();
+  return std::find(selection.begin(), selection.end(), ref) != selection.end();
+}
+
+void toggle(Document& document, ObjectRef ref) {
+  std::vector<ObjectRef> selection = document.selection();
+  const auto found = std::find(selection.begin(), selection.end(), ref);
+  if (found == selection.end())
+    selection.push_back(ref);
+  else
+    selection.erase(found);
+  document.select(std::move(selection));
+}
+
+}  // namespace
+
+SelectTool::SelectTool(Canvas& canvas)
+    : canvas_(canvas), handles_(canvas), nudge_(canvas), count_(canvas) {}
+
+SelectTool::~SelectTool() = default;
+
+QString SelectTool::hint() const {
+  const auto ref = handles_.subject();
+  if (!ref) return QObject::tr("Click to select, drag to select several");
+  if (idIf<Drift>(*ref))
+    return QObject::tr(
+        "Drag to move · R turns · + and − change the count · Alt and drag for one plant");
+  if (active_) return QObject::tr("Drag the corner · Delete takes it away");
+  if (!handles_.all().empty())
+    return QObject::tr("Drag to move, drag a corner to reshape · Delete takes it away");
+  return QObject::tr("Drag or use the arrow keys to move · Delete takes it away");
+}
+
+QCursor SelectTool::cursor() const {
+  return cursor_;
+}
+
+const Item* SelectTool::pick(const PointerAt& at) const {
+  const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
+  return found.empty() ? nullptr : found.front();
+}
+
+void SelectTool::press(const PointerAt& at) {
+  nudge_.finish();
+  if (at.modifiers & Qt::AltModifier) {
+    const auto plant =
+        plantAt(canvas_.document().yard(), at.site, canvas_.mapping().metres(kPlantPixels));
+    if (plant) {
+      canvas_.document().select({refTo(plant->drift)});
+      gesture_ = std::make_unique<NudgeGesture>(canvas_, *plant);
+      return;
+    }
+  }
+  if (const auto handle = handles_.at(at.pixels)) return pressHandle(*handle, at);
+  active_.reset();
+  if (const Item* item = pick(at)) return pressItem(*item, at);
+  const bool more = at.modifiers & Qt::ShiftModifier;
+  const auto kept = more ? canvas_.document().selection() : std::vector<ObjectRef>();
+  gesture_ = std::make_unique<BandGesture>(canvas_, at, kept);
+}
+
+void SelectTool::pressHandle(const Handles::Handle& handle, const PointerAt& at) {
+  const ObjectRef ref = *handles_.subject();
+  if (handle.kind == Handles::Kind::Turn) {
+    gesture_ = std::make_unique<TurnGesture>(canvas_, *idIf<Drift>(ref), at);
+    return;
+  }
+  Outline outline = *outlineOf(*objectAt(canvas_.document().yard(), ref));
+  CornerAt corner = handle.corner;
+  if (handle.kind == Handles::Kind::Side) {
+    outline = withCornerAfter(std::move(outline), corner, at.site);
+    ++corner.corner;
+    active_.reset();
+  } else {
+    active_ = corner;
+  }
+  gesture_ = std::make_unique<CornerGesture>(canvas_, ref, std::move(outline), corner, at);
+}
+
+void SelectTool::pressItem(const Item& item, const PointerAt& at) {
+  Document& document = canvas_.document();
+  const ObjectRef ref = item.ref();
+  if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
+  if (!isSelected(document, ref)) document.select({ref});
+  gesture_ = std::make_unique<MoveGesture>(canvas_, at);
+}
+
+void SelectTool::move(const PointerAt& at) {
+  if (gesture_) return gesture_->move(at);
+  if (const auto handle = handles_.at(at.pixels))
+    cursor_ = handle->kind == Handles::Kind::Turn ? Qt::PointingHandCursor : Qt::SizeAllCursor;
+  else
+    cursor_ = pick(at) ? Qt::OpenHandCursor : Qt::ArrowCursor;
+}
+
+void SelectTool::release(const PointerAt& at) {
+  if (!gesture_) return;
+  const std::unique_ptr<Gesture> done = std::move(gesture_);
+  done->finish(at);
+}
+
+void SelectTool::doubleClick(const PointerAt& at) {
+  if (const Item* item = pick(at)) canvas_.showBox(item->bounds().grown(1.0));
+}
+
+bool SelectTool::key(const QKeyEvent& event) {
+  if (nudge_.key(event)) return true;
+  switch (event.key()) {
+    case Qt::Key_Escape: {
+      const bool busy = gesture_ || nudge_.pending() || !canvas_.document().selection().empty();
+      if (!gesture_ && !nudge_.pending()) canvas_.document().select({});
+      cancel();
+      return busy;
+    }
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+      return count_.step(1);
+    case Qt::Key_Minus:
+      return count_.step(-1);
+    case Qt::Key_R:
+      turn(event.modifiers() & Qt::ShiftModifier ? kTurnStep : -kTurnStep);
+      return true;
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+      if (!deleteCorner()) deleteSelection();
+      return true;
+    default:
+      return false;
+  }
+}
+
+void SelectTool::turn(Angle by) {
+  const auto ref = handles_.subject();
+  const auto drift = ref ? idIf<Drift>(*ref) : std::nullopt;
+  if (drift) canvas_.document().commit(turnDrift(canvas_.document().yard(), *drift, by).edit);
+}
+
+bool SelectTool::deleteCorner() {
+  const auto ref = handles_.subject();
+  const auto corner = std::exchange(active_, std::nullopt);
+  if (!ref || !corner) return false;
+  const auto object = objectAt(canvas_.document().yard(), *ref);
+  const auto outline = object ? outlineOf(*object) : std::nullopt;
+  if (!outline) return false;
+  const auto fewer = withoutCorner(*outline, *corner);
+  if (!fewer || !troubleWith(*fewer).empty()) {
+    canvas_.tell(
+        QObject::tr("Without this corner no shape is left. Select the whole to delete it."));
+    return true;
+  }
+  canvas_.document().commit(reshapeEdit(canvas_.document().yard(), *ref, *fewer));
+  return true;
+}
+
+void SelectTool::deleteSelection() {
+  nudge_.finish();
+  Document& document = canvas_.document();
+  if (document.selection().empty()) return;
+  const ChangeSet edit = removeObjects(document.yard(), document.selection());
+  if (document.commit(edit)) document.select({});
+}
+
+void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
+  if (gesture_) return gesture_->paint(painter, mapping);
+  if (!nudge_.pending()) handles_.paint(painter, active_);
+}
+
+void SelectTool::cancel() {
+  gesture_.reset();
+  active_.reset();
+  nudge_.cancel();
+  canvas_.clearPreview();
+  canvas_.clearFigure();
+  canvas_.tellLength({});
+}
+
+}  // namespace tussock

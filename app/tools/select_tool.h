@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// Picks things and hands the drag on to the gesture that suits what was picked.
+#pragma once
+
+#include <memory>
+#include <QObject>
+
+#include "app/tools/drift_count.h"
+#include "app/tools/gesture.h"
+#include "app/tools/handles.h"
+#include "app/tools/key_nudge.h"
+
+namespace tussock {
+
+class SelectTool : public Tool {
+ public:
+  explicit SelectTool(Canvas& canvas);
+  ~SelectTool() override;
+
+  [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QCursor cursor() const override;
+  [[nodiscard]] bool readsMarks() const override { return true; }
+  void press(const PointerAt& at) override;
+  void move(const PointerAt& at) override;
+  void release(const PointerAt& at) override;
+  void doubleClick(const PointerAt& at) override;
+  bool key(const QKeyEvent& event) override;
+  void paint(QPainter& painter, const SceneMapping& mapping) const override;
+  void cancel() override;
+
+  bool stepCount(int direction) { return count_.step(direction); }
+  // Makes edits that were waiting for more keys.
+  void finishPending() { nudge_.finish(); }
+  // False when there is no active corner.
+  bool deleteCorner();
+  void deleteSelection();
+
+ private:
+  [[nodiscard]] const Item* pick(const PointerAt& at) const;
+  void pressHandle(const Handles::Handle& handle, const PointerAt& at);
+  void pressItem(const Item& item, const PointerAt& at);
+  void turn(Angle by);
+
+  Canvas& canvas_;
+  Handles handles_;
+  KeyNudge nudge_;
+  DriftCount count_;
+  std::unique_ptr<Gesture> gesture_;
+  std::optional<CornerAt> active_;
+  Qt::CursorShape cursor_ = Qt::ArrowCursor;
+};
+
+}  // namespace tussock
