@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/actions.h"
+
+#include <QMenuBar>
+
+#include "app/look/icons.h"
+#include "app/look/theme.h"
+#include "core/units/measure_text.h"
+
+namespace tussock {
+
+Actions::Actions(QObject* parent)
+    : QObject(parent),
+      newYard(make("actionNew", tr("&New yard"), QKeySequence::New, "new")),
+      open(make("actionOpen", tr("&Open…"), QKeySequence::Open, "open")),
+      example(make("actionExample", tr("Open the &example"))),
+      saveCopy(make("actionSaveCopy", tr("Save a &copy…"), QKeySequence::SaveAs, "save")),
+      closeYard(make("actionClose", tr("C&lose yard"), QKeySequence::Close)),
+      importSite(make("actionImport", tr("&Import a site…"))),
+      exportSite(make("actionExport", tr("E&xport the site…"))),
+      photo(make("actionPhoto", tr("Bring in a p&hoto…"), QKeySequence(tr("Ctrl+I")), "photo")),
+      plan(make("actionPlan", tr("Planting plan as PDF or &SVG…"), QKeySequence(tr("Ctrl+E")))),
+      print(make("actionPrint", tr("&Print the planting plan…"), QKeySequence::Print, "print")),
+      quit(make("actionQuit", tr("&Quit"), QKeySequence::Quit)),
+      undo(make("actionUndo", tr("&Undo"), QKeySequence::Undo, "undo")),
+      redo(make("actionRedo", tr("&Redo"), QKeySequence::Redo, "redo")),
+      remove(make("actionDelete", tr("&Delete"), {}, "delete")),
+      selectAll(make("actionSelectAll", tr("Select &all plants"), QKeySequence::SelectAll)),
+      fit(make("actionFit", tr("Show the &whole yard"), QKeySequence(tr("F")), "fit")),
+      zoomIn(make("actionZoomIn", tr("Zoom &in"), QKeySequence::ZoomIn, "plus")),
+      zoomOut(make("actionZoomOut", tr("Zoom &out"), QKeySequence::ZoomOut, "minus")),
+      toSelection(
+          make("actionToSelection", tr("Show the &selection"), QKeySequence(tr("Shift+F")))),
+      sun(make("actionSun", tr("&Hours of sun"), QKeySequence(tr("U")), "sun")),
+      names(make("actionNames", tr("All &names"), QKeySequence(tr("N")))),
+      themes(this),
+      units(this),
+      about(make("actionAbout", tr("&About Tussock"))) {
+  sun->setCheckable(true);
+  names->setCheckable(true);
+  addChoice(themes, "actionThemeSystem", tr("As the &system"), int(ThemeChoice::System));
+  addChoice(themes, "actionThemeLight", tr("&Light"), int(ThemeChoice::Light));
+  addChoice(themes, "actionThemeDark", tr("&Dark"), int(ThemeChoice::Dark));
+  addChoice(units, "actionUnitsFeet", tr("&Feet and inches"), int(UnitSystem::FeetInches));
+  addChoice(units, "actionUnitsMetres", tr("&Metres"), int(UnitSystem::Metres));
+}
+
+QAction* Actions::make(const char* name, const QString& text, const QKeySequence& key,
+                       const char* iconName) {
+  auto* action = new QAction(text, this);
+  action->setObjectName(QString::fromLatin1(name));
+  action->setShortcut(key);
+  if (iconName) action->setIcon(icon(QString::fromLatin1(iconName)));
+  return action;
+}
+
+void Actions::addChoice(QActionGroup& group, const char* name, const QString& text, int value) {
+  QAction* action = make(name, text);
+  action->setCheckable(true);
+  action->setData(value);
+  group.addAction(action);
+}
+
+QList<QAction*> Actions::needYard() const {
+  QList<QAction*> all{saveCopy, closeYard, importSite, exportSite,  photo,
+                      plan,     print,     remove,     selectAll,   fit,
+                      zoomIn,   zoomOut,   sun,        toSelection, names};
+  return all + units.actions();
+}
+
+void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
+  QMenu* yard = bar.addMenu(tr("&Yard"));
+  yard->addActions({newYard, open, example, saveCopy, closeYard});
+  yard->addSeparator();
+  yard->addActions({photo, importSite, exportSite});
+  yard->addSeparator();
+  yard->addActions({plan, print});
+  yard->addSeparator();
+  yard->addAction(quit);
+  bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
+  bar.addMenu(tr("&Draw"))->addActions(tools.actions());
+  QMenu* look = bar.addMenu(tr("&Look"));
+  look->addActions({fit, toSelection, zoomIn, zoomOut});
+  look->addSeparator();
+  look->addActions({sun, names});
+  look->addSeparator();
+  look->addMenu(tr("&Colours"))->addActions(themes.actions());
+  look->addMenu(tr("&Units"))->addActions(units.actions());
+  bar.addMenu(tr("&Help"))->addAction(about);
+}
+
+}  // namespace tussock

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// Every command of the menus, by object name, with its key. What they do is wired in the window.
+#pragma once
+
+#include <QAction>
+#include <QActionGroup>
+#include <QObject>
+
+class QMenuBar;
+
+namespace tussock {
+
+class Actions : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Actions(QObject* parent = nullptr);
+  void fill(QMenuBar& bar, QActionGroup& tools);
+
+  QAction* newYard;
+  QAction* open;
+  QAction* example;
+  QAction* saveCopy;
+  QAction* closeYard;
+  QAction* importSite;
+  QAction* exportSite;
+  QAction* photo;
+  QAction* plan;
+  QAction* print;
+  QAction* quit;
+  QAction* undo;
+  QAction* redo;
+  QAction* remove;
+  QAction* selectAll;
+  QAction* fit;
+  QAction* zoomIn;
+  QAction* zoomOut;
+  QAction* toSelection;
+  QAction* sun;
+  QAction* names;
+  QActionGroup themes;  // data: ThemeChoice
+  QActionGroup units;   // data: UnitSystem
+  QAction* about;
+
+  // Those that need an open yard.
+  [[nodiscard]] QList<QAction*> needYard() const;
+
+ private:
+  QAction* make(const char* name, const QString& text, const QKeySequence& key = {},
+                const char* iconName = nullptr);
+  void addChoice(QActionGroup& group, const char* name, const QString& text, int value);
+};
+
+}  // namespace tussock

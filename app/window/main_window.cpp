@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/main_window.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/canvas/canvas.h"
+#include "app/look/theme.h"
+#include "app/panels/bench_panel.h"
+#include "app/panels/margin_panel.h"
+#include "app/panels/year_panel.h"
+#include "app/tools/drift_in_hand.h"
+#include "app/window/actions.h"
+#include "app/window/message_bar.h"
+#include "app/window/plan_commands.h"
+#include "app/window/rail.h"
+#include "app/window/start_page.h"
+#include "app/window/status_line.h"
+#include "app/window/tool_set.h"
+#include "app/window/ways_bar.h"
+
+namespace tussock {
+
+namespace {
+constexpr QSize kFirstSize{1440, 900};
+}
+
+MainWindow::MainWindow(Document& document, QWidget* parent)
+    : QMainWindow(parent),
+      document_(document),
+      settings_(QStringLiteral("tussock"), QStringLiteral("tussock")),
+      recent_(settings_),
+      system_(QApplication::palette()),
+      commands_(new YardCommands(document, recent_, this)),
+      planCommands_(new PlanCommands(document, this)),
+      actions_(new Actions(this)),
+      tools_(new QActionGroup(this)) {
+  setObjectName(QStringLiteral("mainWindow"));
+  usePrompts(std::make_unique<QtPrompts>(this));
+  showTheme(ThemeChoice(settings_.value(QStringLiteral("theme")).toInt()));
+  pages_ = new QStackedWidget;
+  start_ = new StartPage;
+  pages_->addWidget(start_);
+  pages_->addWidget(makeWorkplace());
+  setCentralWidget(pages_);
+  actions_->fill(*menuBar(), *tools_);
+  wireDocument();
+  wireCanvas();
+  wirePanels();
+  wireFileActions();
+  wireEditActions();
+  wireLookActions();
+  resize(kFirstSize);
+  restoreGeometry(settings_.value(QStringLiteral("geometry")).toByteArray());
+  showYard();
+}
+
+MainWindow::~MainWindow() {
+  canvas_->setTool(nullptr);
+}
+
+QWidget* MainWindow::makeWorkplace() {
+  auto* place = new QWidget;
+  auto* column = new QVBoxLayout(place);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  year_ = new YearPanel(document_);
+  column->addWidget(year_);
+  column->addWidget(makeMiddle(), 1);
+  bench_ = new BenchPanel(document_);
+  column->addWidget(bench_);
+  status_ = new StatusLine(document_);
+  column->addWidget(status_);
+  return place;
+}
+
+QWidget* MainWindow::makeMiddle() {
+  canvas_ = new Canvas(document_);
+  toolSet_ = std::make_unique<ToolSet>(*canvas_);
+  inHand_ = new DriftInHand(*canvas_, this);
+  ways_ = new WaysBar(*canvas_, canvas_);
+  messages_ = new MessageBar;
+  auto* centre = new QWidget;
+  auto* column = new QVBoxLayout(centre);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(messages_);
+  column->addWidget(canvas_, 1);
+  auto* middle = new QWidget;
+  auto* row = new QHBoxLayout(middle);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(0);
+  row->addWidget(new Rail(*toolSet_, *tools_));
+  row->addWidget(centre, 1);
+  margin_ = new MarginPanel(document_);
+  row->addWidget(margin_);
+  return middle;
+}
+
+void MainWindow::usePrompts(std::unique_ptr<Prompts> prompts) {
+  prompts_ = std::move(prompts);
+  commands_->setPrompts(prompts_.get());
+  planCommands_->setPrompts(prompts_.get());
+}
+
+void MainWindow::wireDocument() {
+  connect(&document_, &Document::opened, this, &MainWindow::showYard);
+  connect(&document_, &Document::changed, this, &MainWindow::showUndo);
+  for (auto signal : {&Document::editFailed, &Document::notice})
+    connect(&document_, signal, messages_, &MessageBar::tell);
+  connect(&document_, &Document::saved, messages_, &MessageBar::dismiss);
+}
+
+void MainWindow::wireCanvas() {
+  connect(canvas_, &Canvas::hintChanged, status_, &StatusLine::setHint);
+  connect(canvas_, &Canvas::pointerMoved, status_, &StatusLine::setPointer);
+  connect(canvas_, &Canvas::pointerLeft, status_, &StatusLine::clearPointer);
+  connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
+  connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tell);
+  connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });
+  connect(canvas_, &Canvas::countStepped, this, [this](int direction) {
+    if (inHand_->holding())
+      inHand_->stepCount(direction);
+    else
+      toolSet_->select().stepCount(direction);
+  });
+  connect(canvas_, &Canvas::picturesDropped, this, [this](const QStringList& paths, Point at) {
+    for (const QString& path : paths)
+      commands_->bringIn(path, at, canvas_->mapping().visible().width() * 0.7);
+  });
+  connect(canvas_, &Canvas::findingMarkClicked, this, [this](const std::string& key) {
+    const auto findings = document_.findings();
+    if (!findings) return;
+    for (const Finding& finding : *findings)
+      if (keyOf(finding) == key) showFinding(finding);
+  });
+  connect(commands_, &YardCommands::troubled, messages_, &MessageBar::tell);
+  connect(planCommands_, &PlanCommands::troubled, messages_, &MessageBar::tell);
+  connect(commands_, &YardCommands::pictureLaid, this, [this] {
+    canvas_->fit();
+    takeTool(QStringLiteral("toolPhoto"));
+  });
+}
+
+void MainWindow::wirePanels() {
+  const auto onCanvas = [this](const QPoint& global) {
+    return QPointF(canvas_->mapFromGlobal(global));
+  };
+  connect(bench_, &BenchPanel::speciesLifted, this, [this](const QString& name) {
+    finishEdits();
+    inHand_->lift(name);
+  });
+  connect(bench_, &BenchPanel::speciesCarried, this,
+          [this, onCanvas](const QPoint& at) { inHand_->carry(onCanvas(at)); });
+  connect(bench_, &BenchPanel::speciesDropped, this,
+          [this, onCanvas](const QPoint& at) { inHand_->drop(onCanvas(at)); });
+  connect(bench_, &BenchPanel::speciesPutBack, inHand_, &DriftInHand::putBack);
+  connect(bench_, &BenchPanel::countStepped, inHand_, &DriftInHand::stepCount);
+  connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);
+  connect(year_, &YearPanel::weekChanged, canvas_, &Canvas::setWeek);
+  connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
+  canvas_->setWeek(year_->week());
+  canvas_->setYear(year_->year());
+  connect(inHand_, &DriftInHand::hint, status_, &StatusLine::setHint);
+}
+
+void MainWindow::showFinding(const Finding& finding) {
+  takeTool(QStringLiteral("toolSelect"));
+  document_.select(finding.subjects.empty() ? std::vector<ObjectRef>()
+                                            : std::vector<ObjectRef>{finding.subjects.front()});
+  canvas_->showPlace(finding.place);
+}
+
+void MainWindow::takeTool(const QString& name) {
+  for (QAction* action : tools_->actions())
+    if (action->objectName() == name) action->setChecked(true);
+  finishEdits();
+  Tool* tool = toolSet_->find(name);
+  canvas_->setTool(tool);
+  ways_->show(tool);
+  canvas_->setFocus();
+}
+
+void MainWindow::finishEdits() {
+  toolSet_->select().finishPending();
+}
+
+void MainWindow::showYard() {
+  const bool open = document_.isOpen();
+  messages_->dismiss();
+  for (QAction* action : actions_->needYard()) action->setEnabled(open);
+  tools_->setEnabled(open);
+  start_->showRecent(recent_.paths());
+  pages_->setCurrentIndex(open ? 1 : 0);
+  const QString name = QString::fromStdString(document_.yard().settings.name);
+  setWindowTitle(open ? tr("%1 – Tussock").arg(name) : tr("Tussock"));
+  setWindowFilePath(document_.path());
+  takeTool(QStringLiteral("toolSelect"));
+  showUndo();
+  if (open && boundsOf(document_.yard()).empty())
+    status_->setHint(tr("Nothing is drawn yet. Bring in a photo, or draw the lot line or a bed."));
+}
+
+void MainWindow::showUndo() {
+  const auto undo = document_.undoLabel();
+  const auto redo = document_.redoLabel();
+  actions_->undo->setEnabled(undo.has_value());
+  actions_->redo->setEnabled(redo.has_value());
+  actions_->undo->setText(undo ? tr("&Undo: %1").arg(*undo) : tr("&Undo"));
+  actions_->redo->setText(redo ? tr("&Redo: %1").arg(*redo) : tr("&Redo"));
+  const UnitSystem units = document_.yard().settings.units;
+  for (QAction* action : actions_->units.actions())
+    action->setChecked(action->data().toInt() == int(units));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  finishEdits();
+  settings_.setValue(QStringLiteral("geometry"), saveGeometry());
+  event->accept();
+}
+
+}  // namespace tussock

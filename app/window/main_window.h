@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+// Puts the parts of the window together and wires them; the work is done in the parts.
+#pragma once
+
+#include <memory>
+#include <QMainWindow>
+#include <QPalette>
+#include <QSettings>
+
+#include "app/document/document.h"
+#include "app/window/recent_files.h"
+#include "app/window/yard_commands.h"
+
+class QActionGroup;
+class QStackedWidget;
+
+namespace tussock {
+
+class Actions;
+class BenchPanel;
+class Canvas;
+class DriftInHand;
+class MarginPanel;
+class MessageBar;
+class PlanCommands;
+class StartPage;
+class StatusLine;
+class ToolSet;
+class WaysBar;
+class YearPanel;
+enum class ThemeChoice;
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  explicit MainWindow(Document& document, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  [[nodiscard]] Canvas& canvas() const { return *canvas_; }
+  [[nodiscard]] YardCommands& commands() const { return *commands_; }
+  [[nodiscard]] DriftInHand& driftInHand() const { return *inHand_; }
+  [[nodiscard]] MessageBar& messages() const { return *messages_; }
+  void usePrompts(std::unique_ptr<Prompts> prompts);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  QWidget* makeWorkplace();
+  QWidget* makeMiddle();
+  void wireDocument();
+  void wireCanvas();
+  void wirePanels();
+  void wireFileActions();
+  void wireEditActions();
+  void wireLookActions();
+  void takeTool(const QString& name);
+  void showYard();
+  void showUndo();
+  void showTheme(ThemeChoice choice);
+  void showFinding(const Finding& finding);
+  void finishEdits();  // those that wait for more keys
+
+  Document& document_;
+  QSettings settings_;
+  RecentFiles recent_;
+  QPalette system_;
+  std::unique_ptr<Prompts> prompts_;
+  YardCommands* commands_;
+  PlanCommands* planCommands_;
+  Actions* actions_;
+  QActionGroup* tools_;
+  QStackedWidget* pages_ = nullptr;
+  StartPage* start_ = nullptr;
+  Canvas* canvas_ = nullptr;
+  std::unique_ptr<ToolSet> toolSet_;
+  WaysBar* ways_ = nullptr;
+  MessageBar* messages_ = nullptr;
+  StatusLine* status_ = nullptr;
+  DriftInHand* inHand_ = nullptr;
+  BenchPanel* bench_ = nullptr;
+  MarginPanel* margin_ = nullptr;
+  YearPanel* year_ = nullptr;
+};
+
+}  // namespace tussock

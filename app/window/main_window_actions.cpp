@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+// What the menus of the window do.
+#include <QActionGroup>
+#include <QApplication>
+
+#include "app/canvas/canvas.h"
+#include "app/look/theme.h"
+#include "app/window/actions.h"
+#include "app/window/main_window.h"
+#include "app/window/message_bar.h"
+#include "app/window/plan_commands.h"
+#include "app/window/start_page.h"
+#include "app/window/tool_set.h"
+
+namespace tussock {
+
+void MainWindow::wireFileActions() {
+  const auto lay = [this] {
+    const Box seen = canvas_->mapping().visible();
+    commands_->bringInAsked(seen.centre(), seen.width() * 0.7);
+  };
+  connect(actions_->newYard, &QAction::triggered, &document_, &Document::close);
+  connect(actions_->closeYard, &QAction::triggered, &document_, &Document::close);
+  connect(actions_->open, &QAction::triggered, commands_, &YardCommands::openAsked);
+  connect(actions_->saveCopy, &QAction::triggered, this, [this] {
+    finishEdits();
+    commands_->saveCopy();
+  });
+  connect(actions_->example, &QAction::triggered, commands_, &YardCommands::startExample);
+  connect(start_, &StartPage::exampleWanted, commands_, &YardCommands::startExample);
+  connect(actions_->importSite, &QAction::triggered, commands_, &YardCommands::importSite);
+  connect(actions_->exportSite, &QAction::triggered, commands_, &YardCommands::exportSite);
+  connect(actions_->plan, &QAction::triggered, planCommands_, &PlanCommands::writePlan);
+  connect(actions_->print, &QAction::triggered, planCommands_, &PlanCommands::print);
+  connect(actions_->photo, &QAction::triggered, this, lay);
+  connect(actions_->quit, &QAction::triggered, this, &QWidget::close);
+  connect(actions_->about, &QAction::triggered, this, [this] { prompts_->tellAbout(); });
+  connect(start_, &StartPage::newYardWanted, commands_, &YardCommands::startNew);
+  connect(start_, &StartPage::openWanted, commands_, &YardCommands::openAsked);
+  connect(start_, &StartPage::recentWanted, commands_, &YardCommands::open);
+}
+
+void MainWindow::wireEditActions() {
+  connect(actions_->undo, &QAction::triggered, this, [this] {
+    finishEdits();
+    document_.undo();
+  });
+  connect(actions_->redo, &QAction::triggered, this, [this] {
+    finishEdits();
+    document_.redo();
+  });
+  connect(actions_->remove, &QAction::triggered, this, [this] {
+    if (!toolSet_->select().deleteCorner()) toolSet_->select().deleteSelection();
+  });
+  connect(actions_->selectAll, &QAction::triggered, this, [this] {
+    std::vector<ObjectRef> drifts;
+    for (const Drift& drift : document_.yard().drifts) drifts.push_back(refTo(drift.id));
+    document_.select(std::move(drifts));
+  });
+  connect(tools_, &QActionGroup::triggered, this,
+          [this](QAction* action) { takeTool(action->objectName()); });
+}
+
+void MainWindow::wireLookActions() {
+  connect(actions_->fit, &QAction::triggered, canvas_, &Canvas::fit);
+  connect(actions_->zoomIn, &QAction::triggered, canvas_, &Canvas::zoomIn);
+  connect(actions_->zoomOut, &QAction::triggered, canvas_, &Canvas::zoomOut);
+  connect(actions_->sun, &QAction::toggled, canvas_, &Canvas::setSunShown);
+  connect(actions_->names, &QAction::toggled, canvas_, &Canvas::setAllNames);
+  connect(actions_->toSelection, &QAction::triggered, this, [this] {
+    Box box;
+    for (const ObjectRef ref : document_.selection())
+      if (const Item* item = canvas_->scene().find(ref)) box.include(item->bounds());
+    if (!box.empty()) canvas_->showBox(box.grown(0.5));
+  });
+  connect(&actions_->themes, &QActionGroup::triggered, this, [this](QAction* action) {
+    settings_.setValue(QStringLiteral("theme"), action->data().toInt());
+    showTheme(ThemeChoice(action->data().toInt()));
+  });
+  connect(&actions_->units, &QActionGroup::triggered, this,
+          [this](QAction* action) { commands_->setUnits(UnitSystem(action->data().toInt())); });
+}
+
+void MainWindow::showTheme(ThemeChoice choice) {
+  for (QAction* action : actions_->themes.actions())
+    action->setChecked(action->data().toInt() == int(choice));
+  applyTheme(*qApp, themeFor(choice, system_));
+  if (!canvas_) return;
+  canvas_->takeTheme();
+  for (QWidget* widget : findChildren<QWidget*>()) widget->update();
+}
+
+}  // namespace tussock

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/message_bar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+
+#include "app/look/icons.h"
+#include "app/look/theme.h"
+
+namespace tussock {
+
+MessageBar::MessageBar(QWidget* parent) : QFrame(parent), words_(new QLabel) {
+  setObjectName(QStringLiteral("messageBar"));
+  setProperty("look", QStringLiteral("card"));
+  words_->setObjectName(QStringLiteral("messageWords"));
+  words_->setWordWrap(true);
+  words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  auto* sign = new QLabel;
+  sign->setPixmap(icon(QStringLiteral("finding-caution")).pixmap(18, 18));
+  auto* close = new QToolButton;
+  close->setObjectName(QStringLiteral("messageClose"));
+  close->setIcon(icon(QStringLiteral("close")));
+  close->setAutoRaise(true);
+  close->setToolTip(tr("Put away"));
+  close->setAccessibleName(tr("Put the message away"));
+  connect(close, &QToolButton::clicked, this, &MessageBar::dismiss);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(kSpace3, kSpace2, kSpace2, kSpace2);
+  row->setSpacing(kSpace2);
+  row->addWidget(sign);
+  row->addWidget(words_, 1);
+  row->addWidget(close);
+  hide();
+}
+
+void MessageBar::tell(const QString& words) {
+  words_->setText(words);
+  show();
+}
+
+void MessageBar::dismiss() {
+  words_->clear();
+  hide();
+}
+
+QString MessageBar::words() const {
+  return words_->text();
+}
+
+}  // namespace tussock

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/status_line.h"
+
+#include <QDateTime>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+
+#include "app/look/theme.h"
+
+namespace tussock {
+
+namespace {
+
+QLabel* part(const char* name, const char* look = "note") {
+  auto* label = new QLabel;
+  label->setObjectName(QString::fromLatin1(name));
+  label->setProperty("look", QString::fromLatin1(look));
+  return label;
+}
+
+// Lengths are never negative; a coordinate may be.
+QString coordinate(double metres, UnitSystem units) {
+  const QString text =
+      QString::fromStdString(formatLength(Length::metres(std::abs(metres)), units));
+  return metres < 0.0 ? QStringLiteral("−") + text : text;
+}
+
+}  // namespace
+
+StatusLine::StatusLine(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      hint_(part("statusHint")),
+      length_(part("statusLength")),
+      place_(part("statusPlace")),
+      undo_(part("statusUndo")),
+      saved_(part("statusSaved")) {
+  setObjectName(QStringLiteral("statusLine"));
+  setFixedHeight(28);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(kSpace4, 0, kSpace4, 0);
+  row->setSpacing(kSpace5);
+  hint_->setMinimumWidth(0);
+  hint_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  row->addWidget(hint_, 1);
+  row->addWidget(length_);
+  row->addWidget(place_);
+  row->addWidget(undo_);
+  row->addWidget(saved_);
+  connect(&document, &Document::opened, this, [this] {
+    saved_->clear();
+    showUndo();
+  });
+  connect(&document, &Document::changed, this, &StatusLine::showUndo);
+  connect(&document, &Document::saved, this, [this](const QDateTime& at) {
+    saved_->setText(tr("Saved %1").arg(at.time().toString(QStringLiteral("HH:mm"))));
+  });
+  connect(&document, &Document::sunProgress, this, &StatusLine::showSun);
+  connect(&document, &Document::sunMapChanged, this, [this] { showSun(1.0); });
+}
+
+void StatusLine::setHint(const QString& hint) {
+  hint_->setText(hint);
+}
+
+void StatusLine::setPointer(Point at) {
+  const UnitSystem units = document_.yard().settings.units;
+  QString words = QStringLiteral("%1, %2").arg(coordinate(at.x, units), coordinate(at.y, units));
+  const auto map = document_.sunMap();
+  if (const auto hours = map ? map->hoursAt(at) : std::nullopt)
+    words += tr(" · %1 h of sun here").arg(hours->total(), 0, 'f', 1);
+  place_->setText(words);
+}
+
+void StatusLine::clearPointer() {
+  place_->clear();
+}
+
+void StatusLine::setLength(const QString& length) {
+  length_->setText(length);
+}
+
+void StatusLine::showUndo() {
+  const auto label = document_.undoLabel();
+  undo_->setText(label ? tr("Undo: %1").arg(*label) : QString());
+}
+
+void StatusLine::showSun(double share) {
+  if (share >= 1.0) {
+    if (place_->text().startsWith(tr("Sun: "))) place_->clear();
+    return;
+  }
+  if (!place_->text().contains(QLatin1Char(',')))
+    place_->setText(tr("Sun: %1 %").arg(int(share * 100.0)));
+}
+
+}  // namespace tussock

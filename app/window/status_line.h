@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+// The line along the bottom: what to do next, where the pointer is and the sun there, what can be
+// undone, when it was saved.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/document.h"
+
+class QLabel;
+
+namespace tussock {
+
+class StatusLine : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit StatusLine(Document& document, QWidget* parent = nullptr);
+
+ public slots:
+  void setHint(const QString& hint);
+  void setPointer(tussock::Point at);
+  void clearPointer();
+  void setLength(const QString& length);
+
+ private:
+  void showUndo();
+  void showSun(double share);
+
+  Document& document_;
+  QLabel* hint_;
+  QLabel* length_;
+  QLabel* place_;
+  QLabel* undo_;
+  QLabel* saved_;
+};
+
+}  // namespace tussock
