@@ -10,6 +10,8 @@ namespace tussock {
 
 namespace {
 
+constexpr double kHalo = 3.6;  // pixels, the width of its pen and the room left for it
+
 const QFont& fontOf(const Label& label, qsizetype line) {
   return line == 0 ? label.font : label.otherFont;
 }
@@ -27,6 +29,35 @@ QSizeF sizeOf(const Label& label) {
 bool collides(const QRectF& box, const std::vector<QRectF>& taken) {
   return std::any_of(taken.begin(), taken.end(),
                      [&](const QRectF& other) { return box.intersects(other); });
+}
+
+// The words as one path, from the top left corner of their box.
+QPainterPath pathOf(const PlacedLabel& placed) {
+  QPainterPath path;
+  double top = 0.0;
+  for (qsizetype i = 0; i < placed.label.lines.size(); ++i) {
+    const QFont& font = fontOf(placed.label, i);
+    const QFontMetricsF metrics(font);
+    const double width = metrics.horizontalAdvance(placed.label.lines[i]);
+    path.addText(QPointF((placed.box.width() - width) / 2.0, top + metrics.ascent()), font,
+                 placed.label.lines[i]);
+    top += metrics.height();
+  }
+  return path;
+}
+
+QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
+  const QSizeF size = placed.box.size() + QSizeF(2.0 * kHalo, 2.0 * kHalo);
+  QPixmap picture((size * dpr).toSize() + QSize(1, 1));
+  picture.setDevicePixelRatio(dpr);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.translate(kHalo, kHalo);
+  const QPainterPath path = pathOf(placed);
+  painter.strokePath(path, QPen(halo, kHalo, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter.fillPath(path, placed.label.ink);
+  return picture;
 }
 
 }  // namespace
@@ -47,29 +78,19 @@ std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes, std::vector<QRec
       box.moveCenter(wish.middle + QPointF(0.0, share * wish.slide));
       if (collides(box.adjusted(-3, 0, 3, 0), taken)) continue;
       taken.push_back(box);
-      placed.push_back({std::move(wish), box});
+      placed.push_back({std::move(wish), box, {}});
       break;
     }
   }
   return placed;
 }
 
-void paintLabel(QPainter& painter, const PlacedLabel& placed, const QColor& halo) {
-  QPainterPath path;
-  double top = placed.box.top();
-  for (qsizetype i = 0; i < placed.label.lines.size(); ++i) {
-    const QFont& font = fontOf(placed.label, i);
-    const QFontMetricsF metrics(font);
-    const double width = metrics.horizontalAdvance(placed.label.lines[i]);
-    path.addText(QPointF(placed.box.center().x() - width / 2.0, top + metrics.ascent()), font,
-                 placed.label.lines[i]);
-    top += metrics.height();
-  }
-  painter.setPen(QPen(halo, 3.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-  painter.setBrush(Qt::NoBrush);
-  painter.drawPath(path);
-  painter.setPen(Qt::NoPen);
-  painter.fillPath(path, placed.label.ink);
+void paintLabel(QPainter& painter, PlacedLabel& placed, QPointF origin, const QColor& halo) {
+  const double dpr = painter.device()->devicePixelRatioF();
+  if (placed.picture.isNull() || placed.picture.devicePixelRatio() != dpr)
+    placed.picture = pictureOf(placed, dpr, halo);
+  const QPointF corner = origin + placed.box.topLeft() - QPointF(kHalo, kHalo);
+  painter.drawPixmap(corner.toPoint(), placed.picture);
 }
 
 }  // namespace tussock

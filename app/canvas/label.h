@@ -5,6 +5,7 @@
 #include <QColor>
 #include <QFont>
 #include <QPainter>
+#include <QPixmap>
 #include <QStringList>
 #include <vector>
 
@@ -23,13 +24,15 @@ struct Label {
 
 struct PlacedLabel {
   Label label;
-  QRectF box;  // pixels
+  QRectF box;       // pixels
+  QPixmap picture;  // made when it is first painted
 };
 
 // `taken` are boxes that nothing may lie over.
 [[nodiscard]] std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes,
                                                    std::vector<QRectF> taken);
-// With a halo of the ground colour, so that it reads on planting.
-void paintLabel(QPainter& painter, const PlacedLabel& placed, const QColor& halo);
+// With a halo of the ground colour, so that it reads on planting. `origin` is where the pixels of
+// the box are counted from.
+void paintLabel(QPainter& painter, PlacedLabel& placed, QPointF origin, const QColor& halo);
 
 }  // namespace tussock

@@ -40,11 +40,9 @@ void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const Scene
                               const CanvasLook& look) {
   if (labelScale_ != mapping.scale()) placeAllLabels(mapping, look);
   const QPointF origin = mapping.toPixels(Point{});
-  for (PlacedLabel placed : labels_) {
-    placed.box.translate(origin);
-    if (placed.box.adjusted(-4, -4, 4, 4).intersects(part))
-      paintLabel(painter, placed, faded(look.theme.paper, 0.9));
-  }
+  for (PlacedLabel& placed : labels_)
+    if (placed.box.translated(origin).adjusted(-4, -4, 4, 4).intersects(part))
+      paintLabel(painter, placed, origin, faded(look.theme.paper, 0.9));
 }
 
 void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& look) {

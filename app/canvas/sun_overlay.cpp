@@ -103,8 +103,8 @@ void SunOverlay::paintContour(QPainter& painter, const SceneMapping& mapping,
   font.setWeight(QFont::Bold);
   Label label{{QObject::tr("%1 h").arg(contour.level)}, font, {}, look.theme.ink};
   label.middle = mapping.toPixels(Point{site.x(), site.y()});
-  for (const PlacedLabel& placed : placeLabels({label}, {}))
-    paintLabel(painter, placed, look.theme.paper);
+  for (PlacedLabel& placed : placeLabels({label}, {}))
+    paintLabel(painter, placed, {}, look.theme.paper);
 }
 
 }  // namespace tussock
