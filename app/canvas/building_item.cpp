@@ -49,7 +49,7 @@ class BuildingItem : public Item {
              const CanvasLook& look) const override {
     painter.setTransform(mapping.transform(), true);
     painter.setPen(Qt::NoPen);
-    painter.fillPath(shape(), look.theme.building);
+    painter.fillPath(shape(), faded(look.theme.building, cover(look, 0.75)));
     painter.setClipPath(shape(), Qt::IntersectClip);
     painter.strokePath(roof_, linePen(faded(look.theme.quietInk, 0.75), 1.0));
     painter.setClipping(false);

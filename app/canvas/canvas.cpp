@@ -56,7 +56,7 @@ void Canvas::takeYard() {
   pictures_.clear();
   place_.clear();
   look_.facts = document_.facts();
-  look_.units = document_.yard().settings.units;
+  takeInLook();
   scene_.show(document_.yard());
   takeSun();
   takeFindings();
@@ -64,7 +64,7 @@ void Canvas::takeYard() {
 }
 
 void Canvas::takeEdit(const ChangeSet& edit) {
-  look_.units = document_.yard().settings.units;
+  takeInLook();
   scene_.follow(document_.yard(), edit);
   place_.clear();
   takeFindings();
@@ -153,6 +153,11 @@ void Canvas::showPlace(std::vector<Polygon> place) {
   for (const Polygon& part : place_) box.include(boundsOf(part));
   if (!box.empty()) showBox(box.grown(kPlaceMargin));
   update();
+}
+
+void Canvas::takeInLook() {
+  look_.units = document_.yard().settings.units;
+  look_.tracing = !document_.yard().photos.empty();
 }
 
 void Canvas::setWeek(std::optional<int> week) {

@@ -97,6 +97,7 @@ class Canvas : public QWidget {
   void follow();
   void takeYard();
   void takeEdit(const ChangeSet& edit);
+  void takeInLook();
   void takeFindings();
   void takeSun();
   void repaintPlan();

@@ -5,6 +5,10 @@
 
 namespace tussock {
 
+double cover(const CanvasLook& look, double overPhoto) {
+  return look.tracing ? overPhoto : 1.0;
+}
+
 double seasonShare(const Species& species, std::optional<int> week) {
   if (!week || species.habit == Habit::Shrub) return 1.0;
   constexpr int kSprout = 11, kGrown = 22, kLeast = 55;  // weeks; percent of full size

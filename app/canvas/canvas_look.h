@@ -22,10 +22,14 @@ struct CanvasLook {
   std::optional<int> week;  // 0 to 51; none: summer, with everything in flower
   GrowthYear year = GrowthYear::Mature;
   double dpr = 1.0;
+  bool tracing = false;   // over a photo: what covers ground lets it through
   bool allNames = false;  // names in full, and every label
   // The picture of a content hash, or null.
   std::function<const PhotoPyramid*(const std::string&)> picture;
 };
+
+// How strongly ground of a kind covers what lies under it: lightly over a photo being traced.
+[[nodiscard]] double cover(const CanvasLook& look, double overPhoto);
 
 // Share of the season's size that leaves have reached in a week: a drawing aid, no measure.
 [[nodiscard]] double seasonShare(const Species& species, std::optional<int> week);

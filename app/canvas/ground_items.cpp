@@ -50,7 +50,7 @@ class LotItem : public AreaItem {
   void paint(QPainter& painter, const SceneMapping& mapping,
              const CanvasLook& look) const override {
     paintArea(painter, mapping, linePen(look.theme.quietInk, 1.0, Qt::DashDotLine),
-              faded(look.theme.lawn, 0.82));
+              faded(look.theme.lawn, 0.82 * cover(look, 0.2)));
   }
 
  private:
@@ -74,7 +74,8 @@ class PavingItem : public AreaItem {
       : AreaItem(refTo(paving.id), Depth::Paving, paving.outline, paving.name) {}
   void paint(QPainter& painter, const SceneMapping& mapping,
              const CanvasLook& look) const override {
-    paintArea(painter, mapping, linePen(faded(look.theme.edge, 0.55), 0.8), look.theme.paving);
+    paintArea(painter, mapping, linePen(faded(look.theme.edge, 0.55), 0.8),
+              faded(look.theme.paving, cover(look, 0.55)));
   }
 };
 
