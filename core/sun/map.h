@@ -65,9 +65,8 @@ using Progress = std::function<void(double share)>;  // 0 to 1, called from the 
 [[nodiscard]] std::optional<SunMap> computeSunMap(const Yard& yard, const SunMapRequest& request,
                                                   std::stop_token stop = {},
                                                   const Progress& progress = {});
-// The map the checks, the window and the sheets share: growing season, over the beds and a metre
-// around them (the site when there are none), 0.25 m; cells are doubled while there are more than
-// 400,000.
+// The map the checks, the window and the sheets share: growing season, over the site (see siteBox)
+// and a metre around the beds, 0.25 m; cells are doubled while there are more than 400,000.
 [[nodiscard]] SunMapRequest seasonRequest(const Yard& yard);
 // True when both yards give the same sun map: place, season, area and what casts shade are equal.
 [[nodiscard]] bool sameSun(const Yard& a, const Yard& b);

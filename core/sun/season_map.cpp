@@ -19,10 +19,11 @@ Box inWholeMetres(const Box& box) {
 }
 
 Box areaOf(const Yard& yard) {
-  Box box;
-  for (const Bed& bed : yard.beds) box.include(boundsOf(bed.outline));
-  if (!box.empty()) return inWholeMetres(box.grown(kMargin));
-  return inWholeMetres(siteBox(yard));
+  Box beds;
+  for (const Bed& bed : yard.beds) beds.include(boundsOf(bed.outline));
+  Box area = siteBox(yard);
+  area.include(beds.grown(kMargin));
+  return inWholeMetres(area);
 }
 
 bool sameShade(const Building& a, const Building& b) {
@@ -71,8 +72,7 @@ SunMapRequest seasonRequest(const Yard& yard) {
 
 bool sameSun(const Yard& a, const Yard& b) {
   return samePlaceAndSeason(a.settings, b.settings) && sameShade(a.buildings, b.buildings) &&
-         sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) &&
-         ((!a.beds.empty() && a.beds.shares(b.beds)) || areaOf(a) == areaOf(b));
+         sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) && areaOf(a) == areaOf(b);
 }
 
 }  // namespace tussock

@@ -283,6 +283,15 @@ TEST(SeasonRequestTest, CoversTheBedsWithAMargin) {
   EXPECT_FALSE(request.day);
 }
 
+TEST(SeasonRequestTest, CoversTheLotToo) {
+  Yard yard = test::YardBuilder().bed("Front", "POLYGON((2 3, 6 3, 6 5, 2 5, 2 3))").build();
+  LotLine lot;
+  lot.id = Id<LotLine>(900);
+  lot.outline = rectangle({-4, 0}, {20, 5.5});
+  yard.lotLines = yard.lotLines.with(lot);
+  EXPECT_EQ(seasonRequest(yard).area, (Box{{-4, 0}, {20, 6}}));
+}
+
 TEST(SeasonRequestTest, HugeSitesHaveCoarserCells) {
   const Yard yard =
       test::YardBuilder().bed("Meadow", "POLYGON((0 0, 400 0, 400 400, 0 400, 0 0))").build();
