@@ -62,7 +62,7 @@ std::string Wording::obstacle(ObjectRef ref) const {
 }
 
 std::string Wording::length(double metres) const {
-  return formatLength(Length::metres(metres), yard_.settings.units);
+  return unbroken(formatLength(Length::metres(metres), yard_.settings.units));
 }
 
 std::string Wording::measure(double value, Quantity unit) const {
@@ -81,6 +81,12 @@ std::string Wording::measure(double value, Quantity unit) const {
   return {};
 }
 
+std::string unbroken(std::string measure) {
+  for (std::size_t at; (at = measure.find(' ')) != std::string::npos;)
+    measure.replace(at, 1, "\u00a0");
+  return measure;
+}
+
 std::string quoted(std::string_view name) {
   return fmt::format("“{}”", name);
 }
@@ -91,11 +97,11 @@ std::string sentence(std::string text) {
 }
 
 std::string percent(double share) {
-  return fmt::format("{:.0f} %", share * 100.0);
+  return unbroken(fmt::format("{:.0f} %", share * 100.0));
 }
 
 std::string hours(double value) {
-  return fmt::format("{:.1f} hours", value);
+  return unbroken(fmt::format("{:.1f} hours", value));
 }
 
 std::string plants(std::size_t count) {

@@ -34,10 +34,12 @@ class Wording {
 };
 
 [[nodiscard]] std::string quoted(std::string_view name);  // “name”
-[[nodiscard]] std::string sentence(std::string text);     // first letter large
-[[nodiscard]] std::string percent(double share);          // "24 %"
-[[nodiscard]] std::string hours(double value);            // "3.2 hours"
-[[nodiscard]] std::string plants(std::size_t count);      // "1 plant", "3 plants"
+// With no-break spaces, so that a number never parts from its unit at the end of a line.
+[[nodiscard]] std::string unbroken(std::string measure);
+[[nodiscard]] std::string sentence(std::string text);  // first letter large
+[[nodiscard]] std::string percent(double share);       // "24 %"
+[[nodiscard]] std::string hours(double value);         // "3.2 hours"
+[[nodiscard]] std::string plants(std::size_t count);   // "1 plant", "3 plants"
 [[nodiscard]] std::string joined(const std::vector<std::string>& parts, std::string_view last);
 
 }  // namespace tussock

@@ -16,8 +16,20 @@ using testing::AllOf;
 using testing::HasSubstr;
 using testing::Not;
 
-FindingText first(CheckId check, const YardBuilder& builder, const SunMap* sun = nullptr) {
+FindingText asWritten(CheckId check, const YardBuilder& builder, const SunMap* sun = nullptr) {
   return describe(found(check, builder, sun).at(0), builder.build(), tinyCatalogue(), sun);
+}
+
+std::string withPlainSpaces(std::string text) {
+  const std::string noBreak = "\u00a0";
+  for (std::size_t at; (at = text.find(noBreak)) != std::string::npos;)
+    text.replace(at, noBreak.size(), " ");
+  return text;
+}
+
+FindingText first(CheckId check, const YardBuilder& builder, const SunMap* sun = nullptr) {
+  const FindingText text = asWritten(check, builder, sun);
+  return {text.title, withPlainSpaces(text.text), withPlainSpaces(text.limit)};
 }
 
 YardBuilder hiddenConeflower() {
@@ -37,6 +49,12 @@ TEST(Describe, SaysTheFactThenTheRemedy) {
       "its height from the south. Move it back or swap the two.");
   EXPECT_EQ(text.limit,
             "Largest share of a drift hidden by a taller one: 50 %. Source: common practice.");
+}
+
+TEST(Describe, NeverPartsANumberFromItsUnit) {
+  const FindingText text = asWritten(CheckId::HeightOrder, hiddenConeflower());
+  EXPECT_THAT(text.text, HasSubstr("0.50\u00a0m in front"));
+  EXPECT_THAT(text.text, HasSubstr("hides 100\u00a0% of"));
 }
 
 TEST(Describe, UsesTheYardsUnits) {
