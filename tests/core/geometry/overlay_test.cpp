@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/geometry/overlay.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <random>
@@ -67,6 +68,21 @@ TEST(Wrap, OfOnePointIsADisc) {
   ASSERT_EQ(parts.size(), 1u);
   // A regular polygon of 32 sides covers 32/2 sin(2 pi/32) of the unit disc's square radius.
   EXPECT_NEAR(total(parts), 16.0 * std::sin(std::numbers::pi / 16.0), 1e-6);
+}
+
+// Thirteen plants set out closely, two of them amid the others.
+TEST(Wrap, HoldsEveryPoint) {
+  const std::vector<Point> points{
+      {17.533766, 13.346630}, {17.708572, 12.966395}, {18.017819, 13.256113},
+      {18.103299, 12.832269}, {18.409776, 13.104547}, {17.287934, 12.993126},
+      {17.532955, 12.597009}, {17.101574, 12.593244}, {18.358287, 13.526656},
+      {18.740234, 13.331121}, {18.727398, 13.753837}, {19.100148, 13.528869},
+      {16.776370, 12.884534}};
+  const auto parts = wrapAround(points, Length::metres(0.225), Length::metres(0.45));
+  for (const Point p : points)
+    EXPECT_TRUE(std::any_of(parts.begin(), parts.end(),
+                            [&](const Polygon& part) { return contains(part, p); }))
+        << p.x << " " << p.y;
 }
 
 TEST(SmallestRectangle, FindsATurnedOne) {
