@@ -12,6 +12,8 @@ namespace tussock {
 
 namespace {
 
+constexpr double kRing = 1.6;  // mm from a centre mark to where a leader may end
+
 double far(PaperPoint a, PaperPoint b) {
   return std::hypot(a.x - b.x, a.y - b.y);
 }
@@ -42,6 +44,26 @@ PaperPoint anchorOf(const std::vector<PaperPoint>& marks, const LabelMargin& mar
   return {(nearest->x + other.x) / 2.0, (nearest->y + other.y) / 2.0};
 }
 
+// Where symbols of the drift touch, and beside the mark in each, clear of every mark.
+std::vector<PaperPoint> endsIn(const std::vector<PaperPoint>& marks, double radius) {
+  std::vector<PaperPoint> ends;
+  for (std::size_t i = 0; i < marks.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j)
+      if (far(marks[i], marks[j]) <= 2.0 * radius + 1e-6)
+        ends.push_back({(marks[i].x + marks[j].x) / 2.0, (marks[i].y + marks[j].y) / 2.0});
+    for (const double side : {-0.55, 0.55}) {
+      ends.push_back({marks[i].x, marks[i].y + side * radius});
+      ends.push_back({marks[i].x + side * radius, marks[i].y});
+    }
+  }
+  std::erase_if(ends, [&](PaperPoint end) {
+    return std::any_of(marks.begin(), marks.end(), [&](PaperPoint mark) {
+      return far(end, mark) < std::min(kRing, 0.5 * radius);
+    });
+  });
+  return ends;
+}
+
 LabelWish wishFor(const Sheet& sheet, const ShownDrift& shown, const LabelMargin& margin) {
   LabelWish wish{shown.label(), {}, {}, {}};
   std::vector<PaperPoint> marks;
@@ -49,12 +71,14 @@ LabelWish wishFor(const Sheet& sheet, const ShownDrift& shown, const LabelMargin
   const double radius = shown.drift->spacing.millimetres() / sheet.scale / 2.0;
   wish.anchor = anchorOf(marks, margin, radius);
   wish.anchor.y = std::clamp(wish.anchor.y, margin.window.top, margin.window.bottom);
+  for (const PaperPoint end : endsIn(marks, radius))
+    if (insideWindow(sheet, end)) wish.anchors.push_back(end);
   for (const Polygon& part : outlineOf(*shown.drift))
     for (Polygon& piece : onPaper(sheet, part)) wish.region.push_back(std::move(piece));
   return wish;
 }
 
-void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, const LabelMargin& margin) {
+void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, LabelMargin margin) {
   std::vector<LabelWish> wishes;
   std::vector<PaperPoint> marks;
   for (const ShownDrift& shown : drifts) {
@@ -68,6 +92,7 @@ void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, const LabelM
     for (const PaperPoint mark : marks)
       if (near.contains({mark.x, mark.y})) wish.avoid.push_back(mark);
   }
+  margin.marks = std::move(marks);
   const auto placed = placeLabels(wishes, margin);
   for (std::size_t i = 0; i < drifts.size(); ++i) {
     PaperLabel label;
@@ -82,6 +107,11 @@ void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, const LabelM
     sheet.plantTotal += label.count;
     sheet.items.emplace_back(std::move(label));
   }
+}
+
+void drawGround(Sheet& sheet, const PlanSource& source, const Drift& drift) {
+  const Species* species = source.facts.find(drift.species);
+  addDriftGround(sheet, drift, species, weightFor(species));
 }
 
 }  // namespace
@@ -119,9 +149,8 @@ void drawBed(Sheet& sheet, const PlanSource& source, const Bed& bed,
              const std::vector<ShownDrift>& drifts, const LabelMargin& margin,
              const Baseline& baseline) {
   addSite(sheet, source.yard);
-  addBedGround(sheet, bed);
-  for (const Drift* drift : driftsIn(source.yard, bed.id))
-    addDriftGround(sheet, *drift, source.facts.find(drift->species));
+  addBedGround(sheet, bed, Weight::Medium);
+  for (const Drift* drift : driftsIn(source.yard, bed.id)) drawGround(sheet, source, *drift);
   for (const ShownDrift& shown : drifts)
     for (const Point at : shown.plants) addPlant(sheet, *shown.drift, shown.species, at);
   addTrees(sheet, source.yard);

@@ -60,8 +60,11 @@ DrawingNeed needAt(const BedWork& work, int scale) {
   const Baseline baseline = baselineFor(work.box, scale, work.source.units());
   const double offset = baseline.offset.metres() * mm;
   return {work.box.width() * mm + 2.0 * offset + kLeft + kRight,
-          work.box.height() * mm + offset + kTop + kBottom, work.drifts.size(),
-          widestLabel(work.drifts), keyFor(baseline)};
+          work.box.height() * mm + offset + kTop + kBottom,
+          work.drifts.size(),
+          widestLabel(work.drifts),
+          {kLeft, 0.0, 0.0, kBottom},
+          keyFor(baseline)};
 }
 
 HeadText headFor(const BedWork& work) {
@@ -161,9 +164,9 @@ std::vector<Sheet> bedSheets(const PlanSource& source, const Bed& bed) {
   work.box = turnedBox(source, bed, work.turn);
   work.drifts = shownDrifts(source, bed, [](Point) { return true; });
   work.rows = scheduleRows(scheduleOf(source.yard, source.facts, bed.id), source.units());
-  for (const int scale : scalesFor(source))
-    if (const auto fit = fitOnPage(source, needAt(work, scale), work.rows))
-      return onOnePage(work, scale, *fit);
+  const auto need = [&](int scale) { return needAt(work, scale); };
+  if (const auto fit = fitOnPage(source, scalesFor(source), need, work.rows))
+    return onOnePage(work, fit->scale, *fit);
   return onTiles(work, scaleForTiles(work));
 }
 

@@ -11,6 +11,7 @@ namespace tussock {
 namespace {
 
 constexpr Rgb kNoFlower{0xC9, 0xD3, 0xB4};  // leaf green where no flower colour is known
+constexpr double kScrap = 6.0;              // mm
 constexpr double kSymbolShare = 0.9;        // of half the spacing, so that outlines do not merge
 
 PaperPath look(Weight weight, Wash wash, Dash dash = Dash::Solid) {
@@ -81,12 +82,26 @@ bool isOffWindow(const Sheet& sheet, const Drift& drift) {
               .overlaps({{w.left, w.top}, {w.right, w.bottom}});
 }
 
+// What the window's edge leaves of a thing may be too little to tell what it is.
+bool isScrap(const Sheet& sheet, const Polygon& site) {
+  if (isWhole(sheet, site.outer)) return false;
+  const auto parts = onPaper(sheet, site);
+  return std::all_of(parts.begin(), parts.end(), [](const Polygon& part) {
+    const Box box = boundsOf(part);
+    return std::max(box.width(), box.height()) < kScrap;
+  });
+}
+
+void addContext(Sheet& sheet, const Polygon& site, const PaperPath& style) {
+  if (!isScrap(sheet, site)) addPolygon(sheet, site, style);
+}
+
 void addBarrier(Sheet& sheet, const Barrier& barrier) {
   std::vector<Polygon> footprint{barrier.footprint};
   if (barrier.footprint.empty()) footprint = strip(barrier.line, barrier.thickness);
   const Wash wash = barrier.kind == BarrierKind::Hedge ? Wash::Hedge : Wash::Building;
   const Dash dash = barrier.kind == BarrierKind::Fence ? Dash::Dashed : Dash::Solid;
-  for (const Polygon& part : footprint) addPolygon(sheet, part, look(Weight::Fine, wash, dash));
+  for (const Polygon& part : footprint) addContext(sheet, part, look(Weight::Fine, wash, dash));
 }
 
 void addWaterPoint(Sheet& sheet, Point at) {
@@ -151,9 +166,9 @@ bool insideWindow(const Sheet& sheet, PaperPoint p) {
 
 void addSite(Sheet& sheet, const Yard& yard) {
   for (const Paving& paving : yard.pavings)
-    addPolygon(sheet, paving.outline, look(Weight::Hair, Wash::Paving));
+    addContext(sheet, paving.outline, look(Weight::Hair, Wash::Paving));
   for (const Building& building : yard.buildings)
-    addPolygon(sheet, building.footprint, look(Weight::Medium, Wash::Building));
+    addContext(sheet, building.footprint, look(Weight::Medium, Wash::Building));
   for (const Barrier& barrier : yard.barriers) addBarrier(sheet, barrier);
   for (const LotLine& lot : yard.lotLines)
     addPolyline(sheet, closedLine(lot.outline.outer), Weight::Medium, Dash::DashDot);
@@ -171,8 +186,8 @@ void addTrees(Sheet& sheet, const Yard& yard) {
   }
 }
 
-void addBedGround(Sheet& sheet, const Bed& bed) {
-  addPolygon(sheet, bed.outline, look(Weight::Medium, Wash::Soil));
+void addBedGround(Sheet& sheet, const Bed& bed, Weight outline) {
+  addPolygon(sheet, bed.outline, look(outline, Wash::Soil));
 }
 
 // From UF/IFAS layers (ground, foreground, midground, background): 0.15, 0.6 and 1.5 m.
@@ -182,17 +197,21 @@ Weight weightFor(const Species* species) {
   return species->height() <= Length::centimetres(150) ? Weight::Medium : Weight::Bold;
 }
 
-void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species) {
+void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species, Weight outline) {
   if (isOffWindow(sheet, drift)) return;  // its outline is costly to find
-  PaperPath path = look(weightFor(species), Wash::Drift);
+  PaperPath path = look(outline, Wash::Drift);
   path.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
   for (const Polygon& part : outlineOf(drift)) addPolygon(sheet, part, path);
+}
+
+double symbolRadius(const Drift& drift, double scale) {
+  return drift.spacing.millimetres() / scale / 2.0 * kSymbolShare;
 }
 
 void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at) {
   PaperPlant plant;
   plant.at = toPaper(sheet, at);
-  plant.radius = drift.spacing.millimetres() / sheet.scale / 2.0 * kSymbolShare;
+  plant.radius = symbolRadius(drift, sheet.scale);
   if (species) plant.habit = species->habit, plant.form = species->flowerForm;
   plant.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
   plant.weight = std::min(weightFor(species), Weight::Fine);

@@ -21,10 +21,11 @@ void addPolyline(Sheet& sheet, const Polyline& site, Weight weight, Dash dash);
 void addSite(Sheet& sheet, const Yard& yard);
 // Crowns and trunks, which stand above the beds.
 void addTrees(Sheet& sheet, const Yard& yard);
-void addBedGround(Sheet& sheet, const Bed& bed);
+void addBedGround(Sheet& sheet, const Bed& bed, Weight outline);
 
 [[nodiscard]] Weight weightFor(const Species* species);  // taller plants heavier
-void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species);
+void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species, Weight outline);
+[[nodiscard]] double symbolRadius(const Drift& drift, double scale);  // mm
 void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at);
 
 }  // namespace tussock

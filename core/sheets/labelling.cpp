@@ -16,10 +16,8 @@ constexpr double kPad = 0.7;         // mm of clear ground around a text
 constexpr double kCentreMark = 1.3;  // half the side of a centre mark and its clear ground
 constexpr double kStep = 0.8;        // between places tried inside
 constexpr int kRounds = 12;
-
-PaperBox grown(PaperBox box, double by) {
-  return {box.left - by, box.top - by, box.right + by, box.bottom + by};
-}
+constexpr double kLeaderClear = 1.1;  // between a leader and a centre mark
+constexpr double kDetour = 9.0;       // mm of leader that are worth a mark run over
 
 bool holds(const std::vector<Polygon>& region, const PaperBox& box) {
   const double middle = (box.top + box.bottom) / 2.0, centre = (box.left + box.right) / 2.0;
@@ -35,11 +33,6 @@ bool holds(const std::vector<Polygon>& region, const PaperBox& box) {
   return false;
 }
 
-bool inside(const PaperBox& inner, const PaperBox& outer) {
-  return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
-         inner.bottom <= outer.bottom;
-}
-
 bool covers(const PaperBox& box, const std::vector<PaperPoint>& marks) {
   const PaperBox near = grown(box, kCentreMark);
   return std::any_of(marks.begin(), marks.end(), [&](PaperPoint p) {
@@ -47,9 +40,9 @@ bool covers(const PaperBox& box, const std::vector<PaperPoint>& marks) {
   });
 }
 
-PaperText centredText(const std::string& text, PaperPoint at) {
-  PaperText result{at, text, TextSize::Note, Align::Centre};
-  result.bold = result.halo = true;
+PaperText centredText(const LabelWish& wish, PaperPoint at) {
+  PaperText result{at, wish.text, TextSize::Note, Align::Centre};
+  result.bold = wish.face == Face::Bold, result.halo = true;
   return result;
 }
 
@@ -66,39 +59,48 @@ class Labeller {
       placeInside(i);
       if (!placed_[i]) placeBeside(i);
     }
-    for (int round = 0; round < kRounds; ++round) {
-      placeOnLeaders();
-      if (!turnOutCrossed()) return std::move(placed_);
-    }
-    for (auto& label : placed_)
-      if (label && label->leader.empty()) label.reset();
-    placeOnLeaders();
+    placeRest();
+    clearMarks();
+    for (std::size_t i = 0; i < wishes_.size(); ++i)
+      if (!placed_[i] && wishes_[i].effort == Effort::Always) placeAnywhere(i);
     return std::move(placed_);
   }
 
  private:
+  void placeRest() {
+    for (int round = 0; round < kRounds; ++round) {
+      placeOnLeaders();
+      if (!turnOutCrossed()) return;
+    }
+    for (auto& label : placed_)
+      if (label && label->leader.empty()) label.reset();
+    placeOnLeaders();
+  }
+
   // The free place nearest the anchor.
   void placeInside(std::size_t index) {
     const LabelWish& wish = wishes_[index];
     Box bounds;
     for (const Polygon& part : wish.region) bounds.include(boundsOf(part));
+    std::optional<PlacedLabel> found;
     double best = 1e9;
     for (double y = bounds.low.y; y <= bounds.high.y; y += kStep)
       for (double x = bounds.low.x; x <= bounds.high.x; x += kStep) {
         const double far = std::hypot(x - wish.anchor.x, y - wish.anchor.y);
         if (far >= best) continue;
-        const PaperText text = centredText(wish.text, {x, y});
+        const PaperText text = centredText(wish, {x, y});
         const PaperBox box = grown(boxOf(text), kPad);
         if (!holds(wish.region, box) || covers(box, wish.avoid) || meetsPlaced(box)) continue;
         best = far;
-        placed_[index] = PlacedLabel{text, {}};
+        found = PlacedLabel{text, {}};
       }
+    placed_[index] = std::move(found);
   }
 
   void placeBeside(std::size_t index) {
     const LabelWish& wish = wishes_[index];
     for (const PaperPoint at : wish.beside) {
-      const PaperText text = centredText(wish.text, at);
+      const PaperText text = centredText(wish, at);
       const PaperBox box = grown(boxOf(text), kPad);
       if (!inside(box, margin_.window) || covers(box, wish.avoid) || meetsPlaced(box)) continue;
       const Polygon ground = rectangle({box.left, box.top}, {box.right, box.bottom});
@@ -119,21 +121,109 @@ class Labeller {
   void placeOnLeaders() {
     std::vector<std::size_t> outside;
     for (std::size_t i = 0; i < wishes_.size(); ++i)
-      if (!placed_[i] || !placed_[i]->leader.empty()) outside.push_back(i);
+      if (wishes_[i].effort != Effort::Beside && (!placed_[i] || !placed_[i]->leader.empty()))
+        outside.push_back(i);
     for (const std::size_t i : outside) placed_[i].reset();
     if (outside.size() > slots_.size()) outside.resize(slots_.size());
+    slotOf_.assign(wishes_.size(), slots_.size());
     const auto taken =
         cheapestMatching(outside.size(), slots_.size(), [&](std::size_t row, std::size_t column) {
           const PaperPoint from = slots_[column].bend, to = wishes_[outside[row]].anchor;
           return std::hypot(from.x - to.x, from.y - to.y);
         });
-    for (std::size_t row = 0; row < outside.size(); ++row) {
-      const LabelSlot& slot = slots_[taken[row]];
-      const LabelWish& wish = wishes_[outside[row]];
-      PaperText text = centredText(wish.text, slot.text);
-      text.align = slot.align, text.halo = false;
-      placed_[outside[row]] = PlacedLabel{text, {slot.stub, slot.bend, wish.anchor}};
+    for (std::size_t row = 0; row < outside.size(); ++row)
+      putOnLeader(outside[row], taken[row], wishes_[outside[row]].anchor);
+  }
+
+  void putOnLeader(std::size_t index, std::size_t slotIndex, PaperPoint anchor) {
+    const LabelSlot& slot = slots_[slotIndex];
+    PaperText text = centredText(wishes_[index], slot.text);
+    text.align = slot.align, text.halo = false;
+    slotOf_[index] = slotIndex;
+    placed_[index] = PlacedLabel{text, {slot.stub, slot.bend, anchor}};
+  }
+
+  void clearMarks() {
+    if (margin_.marks.empty()) return;
+    for (std::size_t i = 0; i < wishes_.size(); ++i)
+      if (placed_[i] && !placed_[i]->leader.empty() && cost(slotOf_[i], end(i)) > length(i))
+        moveLeader(i);
+  }
+
+  [[nodiscard]] PaperPoint end(std::size_t index) const { return placed_[index]->leader.back(); }
+  [[nodiscard]] double length(std::size_t index) const {
+    const PaperPoint from = slots_[slotOf_[index]].bend, to = end(index);
+    return std::hypot(from.x - to.x, from.y - to.y) + 1e-9;
+  }
+
+  // Millimetres, with a detour's worth for every mark run over.
+  [[nodiscard]] double cost(std::size_t slot, PaperPoint to) const {
+    const PaperPoint from = slots_[slot].bend;
+    const auto over = std::count_if(margin_.marks.begin(), margin_.marks.end(), [&](PaperPoint p) {
+      return distanceToSegment(p, from, to) < kLeaderClear;
+    });
+    return std::hypot(from.x - to.x, from.y - to.y) + kDetour * static_cast<double>(over);
+  }
+
+  // To the cheapest free place and end from which it meets no other label.
+  void moveLeader(std::size_t index) {
+    std::vector<PaperPoint> ends = wishes_[index].anchors;
+    ends.push_back(end(index));
+    double best = cost(slotOf_[index], end(index));
+    std::size_t bestSlot = slotOf_[index];
+    PaperPoint bestEnd = end(index);
+    for (std::size_t slot = 0; slot < slots_.size(); ++slot) {
+      if (slot != slotOf_[index] && isTaken(slot)) continue;
+      for (const PaperPoint to : ends) {
+        const PaperPoint from = slots_[slot].bend;
+        if (std::hypot(from.x - to.x, from.y - to.y) >= best) continue;
+        const double price = cost(slot, to);
+        if (price < best - 1e-9 && isFree(index, from, to))
+          best = price, bestSlot = slot, bestEnd = to;
+      }
     }
+    putOnLeader(index, bestSlot, bestEnd);
+  }
+
+  [[nodiscard]] bool isTaken(std::size_t slot) const {
+    return std::find(slotOf_.begin(), slotOf_.end(), slot) != slotOf_.end();
+  }
+
+  [[nodiscard]] bool isFree(std::size_t index, PaperPoint from, PaperPoint to) const {
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+      if (i == index || !placed_[i]) continue;
+      const std::vector<PaperPoint>& leader = placed_[i]->leader;
+      if (leader.empty() && crosses(from, to, grown(boxOf(placed_[i]->text), 0.4))) return false;
+      if (!leader.empty() && meet(from, to, leader[1], leader[2])) return false;
+    }
+    return true;
+  }
+
+  // The place nearest the anchor that is clear of other labels, whatever is drawn there.
+  void placeAnywhere(std::size_t index) {
+    const LabelWish& wish = wishes_[index];
+    const PaperBox& w = margin_.window;
+    std::optional<PlacedLabel> found;
+    double best = 1e9;
+    for (double y = w.top; y <= w.bottom; y += kStep)
+      for (double x = w.left; x <= w.right; x += kStep) {
+        const double far = std::hypot(x - wish.anchor.x, y - wish.anchor.y);
+        if (far >= best) continue;
+        const PaperText text = centredText(wish, {x, y});
+        const PaperBox box = grown(boxOf(text), kPad);
+        if (!inside(box, margin_.zone) || meetsPlaced(box) || meetsLeader(box)) continue;
+        best = far;
+        found = PlacedLabel{text, {}};
+      }
+    placed_[index] = std::move(found);
+  }
+
+  [[nodiscard]] bool meetsLeader(const PaperBox& box) const {
+    return std::any_of(placed_.begin(), placed_.end(), [&](const auto& other) {
+      if (!other || other->leader.empty()) return false;
+      return crosses(other->leader[0], other->leader[1], box) ||
+             crosses(other->leader[1], other->leader[2], box);
+    });
   }
 
   // Texts inside that a leader would run through go to the margin too.
@@ -154,6 +244,7 @@ class Labeller {
   const LabelMargin& margin_;
   std::vector<std::optional<PlacedLabel>> placed_;
   std::vector<LabelSlot> slots_;
+  std::vector<std::size_t> slotOf_;  // of each wish on a leader
 };
 
 }  // namespace
@@ -168,25 +259,6 @@ double widestText(const std::vector<LabelWish>& wishes) {
 std::vector<std::optional<PlacedLabel>> placeLabels(const std::vector<LabelWish>& wishes,
                                                     const LabelMargin& margin) {
   return Labeller(wishes, margin).place();
-}
-
-bool overlap(const PaperBox& a, const PaperBox& b) {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-}
-
-// Clips the segment against the box's four sides (Liang and Barsky 1984).
-bool crosses(PaperPoint from, PaperPoint to, const PaperBox& box) {
-  double low = 0.0, high = 1.0;
-  const auto clip = [&](double step, double room) {
-    if (step == 0.0) return room >= 0.0;
-    const double at = room / step;
-    if (step < 0.0) low = std::max(low, at);
-    if (step > 0.0) high = std::min(high, at);
-    return low <= high;
-  };
-  const double dx = to.x - from.x, dy = to.y - from.y;
-  return clip(-dx, from.x - box.left) && clip(dx, box.right - from.x) &&
-         clip(-dy, from.y - box.top) && clip(dy, box.bottom - from.y);
 }
 
 }  // namespace tussock

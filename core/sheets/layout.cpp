@@ -9,7 +9,8 @@ namespace tussock {
 
 namespace {
 
-constexpr double kScheduleGap = 3.0;  // mm between drawing and schedule
+constexpr double kScheduleGap = 3.0;    // mm between drawing and schedule
+constexpr double kWorthOnePage = 1.34;  // how much smaller a drawing may be for one page
 
 bool fits(const LabelMargin& margin, const DrawingNeed& need) {
   return need.labels <= roomFor(margin, need.widestLabel);
@@ -24,19 +25,17 @@ std::optional<LabelMargin> placeWindow(const PaperBox& room, const DrawingNeed& 
   const double left = room.left + (room.width() - need.width) / 2.0;
   const double top = room.top + (room.height() - need.height) / 2.0;
   const PaperBox window{left, top, left + need.width, top + need.height};
-  LabelMargin margin{window, room, Sides::AboveAndBelow};
-  const LabelMargin round{window, room, Sides::AllRound};
+  const LabelMargin margin{window, room, Sides::AboveAndBelow, need.rulers};
+  const LabelMargin round{window, room, Sides::AllRound, need.rulers};
   const bool roomBeside = need.width + 2.0 * side <= room.width();
   if (roomBeside && need.height > 0.7 * need.width && fits(round, need)) return round;
   if (fits(margin, need)) return margin;
   return roomBeside && fits(round, need) ? std::optional(round) : std::nullopt;
 }
 
-}  // namespace
-
-std::optional<PageFit> fitOnPage(const PlanSource& source, const DrawingNeed& need,
-                                 const std::vector<ScheduleRow>& rows, Orientation orientation,
-                                 SchedulePlace schedule) {
+std::optional<PageFit> fitOne(const PlanSource& source, const DrawingNeed& need,
+                              const std::vector<ScheduleRow>& rows, Orientation orientation,
+                              SchedulePlace schedule) {
   const Sheet blank = blankPage(source.options.paper, orientation, "");
   PageFit fit;
   fit.orientation = orientation, fit.schedule = schedule;
@@ -53,15 +52,54 @@ std::optional<PageFit> fitOnPage(const PlanSource& source, const DrawingNeed& ne
   return fit;
 }
 
-std::optional<PageFit> fitOnPage(const PlanSource& source, const DrawingNeed& need,
-                                 const std::vector<ScheduleRow>& rows) {
-  const auto wide = need.width >= need.height;
+std::optional<PageFit> fitEitherWay(const PlanSource& source, const DrawingNeed& need,
+                                    const std::vector<ScheduleRow>& rows, SchedulePlace place) {
+  const bool wide = need.width >= need.height;
   const Orientation first = wide ? Orientation::Landscape : Orientation::Portrait;
   const Orientation second = wide ? Orientation::Portrait : Orientation::Landscape;
-  for (const SchedulePlace place : {SchedulePlace::Here, SchedulePlace::NextPage})
-    for (const Orientation orientation : {first, second})
-      if (auto fit = fitOnPage(source, need, rows, orientation, place)) return fit;
-  return std::nullopt;
+  if (auto fit = fitOne(source, need, rows, first, place)) return fit;
+  return fitOne(source, need, rows, second, place);
+}
+
+std::vector<Sheet> pagesAt(const PlanSource& source, const std::string& title,
+                           const std::vector<ScheduleRow>& rows, Orientation orientation,
+                           const std::string& totalText) {
+  std::vector<Sheet> sheets;
+  std::size_t first = 0;
+  while (first < rows.size()) {
+    Sheet sheet = blankPage(source.options.paper, orientation, title);
+    const auto cautions = cautionLines(source.yard, rows, "", contentOf(sheet).width());
+    PaperBox body = bodyOf(sheet, cautions);
+    body.top -= kHeadHeight - 10.0;  // nothing but the title above
+    const ScheduleTable table(rows, body.width());
+    const std::size_t count = std::max<std::size_t>(1, table.rowsFitting(first, body.height()));
+    addHead(sheet, {}, source.units());
+    table.draw(sheet, {body.left, body.top}, first, count, totalText);
+    addCautions(sheet, cautions);
+    sheets.push_back(std::move(sheet));
+    first += count;
+  }
+  return sheets;
+}
+
+}  // namespace
+
+std::optional<PageFit> fitOnPage(const PlanSource& source, const std::vector<int>& scales,
+                                 const std::function<DrawingNeed(int)>& needAt,
+                                 const std::vector<ScheduleRow>& rows) {
+  std::optional<PageFit> apart;
+  for (const int scale : scales) {
+    if (apart && scale > kWorthOnePage * apart->scale) break;
+    const DrawingNeed need = needAt(scale);
+    if (auto fit = fitEitherWay(source, need, rows, SchedulePlace::Here)) {
+      fit->scale = scale;
+      return fit;
+    }
+    if (apart) continue;
+    apart = fitEitherWay(source, need, rows, SchedulePlace::NextPage);
+    if (apart) apart->scale = scale;
+  }
+  return apart;
 }
 
 int totalOf(const std::vector<ScheduleRow>& rows) {
@@ -86,22 +124,11 @@ std::string agreement(int scheduled, int drawn, int labelled) {
 std::vector<Sheet> schedulePages(const PlanSource& source, const std::string& title,
                                  const std::vector<ScheduleRow>& rows, Orientation orientation,
                                  const std::string& totalText) {
-  std::vector<Sheet> sheets;
-  std::size_t first = 0;
-  while (first < rows.size()) {
-    Sheet sheet = blankPage(source.options.paper, orientation, title);
-    const auto cautions = cautionLines(source.yard, rows, "", contentOf(sheet).width());
-    PaperBox body = bodyOf(sheet, cautions);
-    body.top -= kHeadHeight - 10.0;  // nothing but the title above
-    const ScheduleTable table(rows, body.width());
-    const std::size_t count = std::max<std::size_t>(1, table.rowsFitting(first, body.height()));
-    addHead(sheet, {}, source.units());
-    table.draw(sheet, {body.left, body.top}, first, count, totalText);
-    addCautions(sheet, cautions);
-    sheets.push_back(std::move(sheet));
-    first += count;
-  }
-  return sheets;
+  const Orientation other =
+      orientation == Orientation::Landscape ? Orientation::Portrait : Orientation::Landscape;
+  auto sheets = pagesAt(source, title, rows, orientation, totalText);
+  auto turned = pagesAt(source, title, rows, other, totalText);
+  return turned.size() < sheets.size() ? turned : sheets;
 }
 
 }  // namespace tussock

@@ -15,6 +15,8 @@ namespace tussock {
 namespace {
 
 constexpr double kAround = 4.0;        // mm of paper around all that is drawn
+constexpr double kWidest = 45.0;       // mm of a name
+constexpr double kLeastSymbol = 1.5;   // mm of radius
 constexpr double kSmallestSite = 1.0;  // metres; a single point still gets a sheet
 constexpr std::string_view kKey =
     "Dash-dot: lot line. Dashed: crowns, fences and the strips along buried lines to dig by hand. "
@@ -24,18 +26,23 @@ constexpr std::string_view kKey =
 struct Named {
   std::string name;
   Polygon ground;
+  Effort effort = Effort::Beside;
+  Face face = Face::Regular;
 };
 
 std::vector<Named> namedThings(const Yard& yard) {
   std::vector<Named> things;
   const auto add = [&](const std::string& name, const Polygon& ground) {
-    if (!name.empty() && !ground.empty()) things.push_back({printable(name), ground});
+    if (!name.empty() && !ground.empty())
+      things.push_back({printable(name), ground, Effort::Beside, Face::Regular});
   };
   for (const Bed& bed : yard.beds) {
     int plants = 0;
     for (const Drift* drift : driftsIn(yard, bed.id))
       plants += static_cast<int>(drift->plants.size());
-    add(fmt::format("{} ({})", bed.name.empty() ? "Bed" : bed.name, plants), bed.outline);
+    const std::string name = bed.name.empty() ? "Bed" : printable(bed.name);
+    things.push_back(
+        {fmt::format("{} ({})", name, plants), bed.outline, Effort::Always, Face::Bold});
   }
   for (const Building& building : yard.buildings) add(building.name, building.footprint);
   for (const Tree& tree : yard.trees) add(tree.name, disc(tree.at, tree.crownRadius));
@@ -94,14 +101,23 @@ std::vector<Polygon> obstaclesOn(const Sheet& sheet, const Yard& yard) {
   return obstacles;
 }
 
+// Smaller than that, plants are a smudge and only the drifts are drawn.
+bool symbolsTell(const Yard& yard, double scale) {
+  return std::all_of(yard.drifts.begin(), yard.drifts.end(), [&](const Drift& drift) {
+    return symbolRadius(drift, scale) >= kLeastSymbol;
+  });
+}
+
 std::vector<LabelWish> wishesFor(const Sheet& sheet, const Yard& yard) {
   std::vector<LabelWish> wishes;
   std::vector<PaperPoint> marks;
-  for (const Drift& drift : yard.drifts)
-    for (const Plant& plant : drift.plants) marks.push_back(toPaper(sheet, plant.at));
+  if (symbolsTell(yard, sheet.scale))
+    for (const Drift& drift : yard.drifts)
+      for (const Plant& plant : drift.plants) marks.push_back(toPaper(sheet, plant.at));
   for (const Tree& tree : yard.trees) marks.push_back(toPaper(sheet, tree.at));
   for (const Named& thing : namedThings(yard)) {
-    LabelWish wish{shortened(thing.name, TextSize::Note, Face::Bold, 45.0), {}, {}, {}};
+    LabelWish wish{shortened(thing.name, TextSize::Note, thing.face, kWidest), {}, {}, {}};
+    wish.effort = thing.effort, wish.face = thing.face;
     const PaperPoint at = toPaper(sheet, labelPoint(thing.ground));
     wish.anchor = {std::clamp(at.x, sheet.drawing.left, sheet.drawing.right),
                    std::clamp(at.y, sheet.drawing.top, sheet.drawing.bottom)};
@@ -129,10 +145,12 @@ void addNames(Sheet& sheet, const Yard& yard, LabelMargin margin) {
 
 void drawSite(Sheet& sheet, const PlanSource& source) {
   addSite(sheet, source.yard);
-  for (const Bed& bed : source.yard.beds) addBedGround(sheet, bed);
+  for (const Bed& bed : source.yard.beds) addBedGround(sheet, bed, Weight::Bold);
+  const bool symbols = symbolsTell(source.yard, sheet.scale);
   for (const Drift& drift : source.yard.drifts) {
     const Species* species = source.facts.find(drift.species);
-    addDriftGround(sheet, drift, species);
+    addDriftGround(sheet, drift, species, symbols ? weightFor(species) : Weight::Hair);
+    if (!symbols) continue;
     for (const Plant& plant : drift.plants)
       if (insideWindow(sheet, toPaper(sheet, plant.at))) addPlant(sheet, drift, species, plant.at);
   }
@@ -146,14 +164,15 @@ Box siteOf(const Yard& yard) {
   return box;
 }
 
-DrawingNeed needAt(const Box& site, int scale, const std::vector<Named>& things) {
-  double widest = 0.0;
-  for (const Named& thing : things)
-    widest = std::max(widest, std::min(45.0, textWidth(thing.name, TextSize::Note, Face::Bold)));
+// Names stand on and beside things, and in what room the largest scale leaves around them.
+DrawingNeed needAt(const Box& site, int scale) {
   const double mm = 1000.0 / scale;
-  // Names beyond the room are left out, so at most what always has room is asked for.
-  return {site.width() * mm + 2.0 * kAround, site.height() * mm + 2.0 * kAround,
-          std::min<std::size_t>(things.size(), 8), widest, std::string(kKey)};
+  return {site.width() * mm + 2.0 * kAround,
+          site.height() * mm + 2.0 * kAround,
+          0,
+          0.0,
+          {},
+          std::string(kKey)};
 }
 
 HeadText headFor(const PlanSource& source, int plants) {
@@ -198,17 +217,12 @@ std::vector<Sheet> overviewSheets(const PlanSource& source, const std::string& t
   const Box site = siteOf(source.yard);
   if (site.empty()) return emptyOverview(source);
   const auto rows = scheduleRows(scheduleOf(source.yard, source.facts), source.units());
-  const auto things = namedThings(source.yard);
-  int scale = 0;
-  for (const int usual : siteScales(source.units())) {
-    scale = usual;
-    if (const auto fit = fitOnPage(source, needAt(site, usual, things), rows))
-      return overviewAt(source, rows, site, usual, *fit, totalText);
-  }
-  while (true) {  // larger than any garden; still exact
-    scale *= 2;
-    if (const auto fit = fitOnPage(source, needAt(site, scale, things), rows))
-      return overviewAt(source, rows, site, scale, *fit, totalText);
+  const auto need = [&](int scale) { return needAt(site, scale); };
+  std::vector<int> scales = siteScales(source.units());
+  while (true) {
+    if (const auto fit = fitOnPage(source, scales, need, rows))
+      return overviewAt(source, rows, site, fit->scale, *fit, totalText);
+    scales = {scales.back() * 2};  // larger than any garden; still exact
   }
 }
 

@@ -9,6 +9,7 @@
 
 #include "core/sheets/drawing.h"
 #include "core/sheets/page.h"
+#include "core/sheets/paper_geometry.h"
 
 namespace tussock {
 
@@ -24,6 +25,8 @@ struct Ruler {
 
 bool covered(const Sheet& sheet, const PaperBox& box) {
   for (const PaperItem& item : sheet.items) {
+    const auto* text = std::get_if<PaperText>(&item);
+    if (text && overlap(boxOf(*text), box)) return true;
     const auto* label = std::get_if<PaperLabel>(&item);
     if (!label) continue;
     if (overlap(boxOf(label->text), box)) return true;
@@ -33,9 +36,16 @@ bool covered(const Sheet& sheet, const PaperBox& box) {
   return false;
 }
 
-bool inside(const PaperBox& inner, const PaperBox& outer) {
-  return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top &&
-         inner.bottom <= outer.bottom;
+// At the first of the steps from where it belongs that is clear of leaders and other texts.
+void addClear(Sheet& sheet, PaperText text, const std::vector<PaperPoint>& steps) {
+  const PaperPoint at = text.at;
+  for (const PaperPoint step : steps) {
+    text.at = {at.x + step.x, at.y + step.y};
+    const PaperBox box = boxOf(text);
+    if (covered(sheet, grown(box, 0.35)) || !inside(box, sheet.drawing)) continue;
+    sheet.items.emplace_back(std::move(text));
+    return;
+  }
 }
 
 void addFigure(Sheet& sheet, const Ruler& ruler, double at, const std::string& figure) {
@@ -47,9 +57,9 @@ void addFigure(Sheet& sheet, const Ruler& ruler, double at, const std::string& f
   text.align = upright ? Align::Right : Align::Centre;
   text.at.y += upright ? 1.0 : 2.0;
   text.halo = true;
-  const PaperBox box = boxOf(text);
-  const PaperBox clear{box.left - 0.4, box.top - 0.4, box.right + 0.4, box.bottom + 0.4};
-  if (!covered(sheet, clear) && inside(box, sheet.drawing)) sheet.items.emplace_back(text);
+  const double aside = upright ? 1.7 : textWidth(figure, TextSize::Note) / 2.0 + 0.7;
+  const double x = ruler.along.x * aside, y = ruler.along.y * aside;
+  addClear(sheet, text, {{0, 0}, {x, y}, {-x, -y}, {1.5 * x, 1.5 * y}, {-1.5 * x, -1.5 * y}});
 }
 
 void addRuler(Sheet& sheet, const Ruler& ruler, double stepMm, double stepReal) {
@@ -68,7 +78,7 @@ void addEnd(Sheet& sheet, PaperPoint at, const std::string& letter, double dx, d
   if (!insideWindow(sheet, at)) return;
   PaperText text{{at.x + dx, at.y + dy}, letter, TextSize::Body, Align::Centre};
   text.bold = text.halo = true;
-  sheet.items.emplace_back(std::move(text));
+  addClear(sheet, text, {{0, 0}, {0, -1.8}, {dx * 0.5, 0}, {0, -3.6}, {-dx * 2.0, 0}});
 }
 
 }  // namespace
@@ -95,6 +105,14 @@ Baseline baselineFor(const Box& turned, int scale, UnitSystem units) {
   return line;
 }
 
+RulerBand rulersOn(const Sheet& sheet, const Baseline& baseline) {
+  const double mm = 1000.0 / sheet.scale;
+  const Point step = baseline.a - sheet.siteAtTopLeft;
+  const double left = step.x * mm, bottom = sheet.drawing.height() + step.y * mm;
+  const auto within = [](double band) { return band > 0.0 && band < 12.0 ? band : 0.0; };
+  return {within(left), 0.0, 0.0, within(bottom)};
+}
+
 void addBaseline(Sheet& sheet, const Baseline& baseline) {
   const double mm = 1000.0 / sheet.scale;
   const auto paper = [&](Point turned) {
@@ -110,10 +128,10 @@ void addBaseline(Sheet& sheet, const Baseline& baseline) {
   const double real = feet ? 1.0 : 0.5;
   const double stepMm = real * (feet ? kMetresPerFoot : 1.0) * mm;
   const PaperPoint a = paper(baseline.a), b = paper(baseline.b);
-  addRuler(sheet, {a, {1, 0}, {0, 1}, b.x - a.x}, stepMm, real);
-  addRuler(sheet, {a, {0, -1}, {-1, 0}, baseline.reach * mm}, stepMm, real);
   addEnd(sheet, a, "A", -2.6, 3.4);
   addEnd(sheet, b, "B", 2.4, 1.2);
+  addRuler(sheet, {a, {1, 0}, {0, 1}, b.x - a.x}, stepMm, real);
+  addRuler(sheet, {a, {0, -1}, {-1, 0}, baseline.reach * mm}, stepMm, real);
 }
 
 }  // namespace tussock

@@ -22,7 +22,9 @@ struct Baseline {
 };
 // Around the bed's box in the turned frame.
 [[nodiscard]] Baseline baselineFor(const Box& turned, int scale, UnitSystem units);
-// Figures that a leader or label covers are left out; the ticks stay.
+// The bands of the drawing's window that its rulers take.
+[[nodiscard]] RulerBand rulersOn(const Sheet& sheet, const Baseline& baseline);
+// Figures stand beside their ticks where leaders pass.
 void addBaseline(Sheet& sheet, const Baseline& baseline);
 
 }  // namespace tussock

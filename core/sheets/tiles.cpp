@@ -93,7 +93,8 @@ class Tiler {
     return {
         w,
         {w.left + kMatchText, w.top - kLabelBand, contentOf(sheet).right, w.bottom + kLabelBand},
-        Sides::AboveAndBelow};
+        Sides::AboveAndBelow,
+        {}};
   }
 
   void placeWindow(Sheet& sheet) const {
@@ -114,7 +115,9 @@ class Tiler {
     head.key->column = part.column, head.key->row = part.row;
     addHead(sheet, head, source_.units());
     const PaperBox page = contentOf(sheet);
-    drawBed(sheet, source_, bed_, driftsOn(part), marginOf(sheet), baseline);
+    LabelMargin margin = marginOf(sheet);
+    margin.rulers = rulersOn(sheet, baseline);
+    drawBed(sheet, source_, bed_, driftsOn(part), margin, baseline);
     addMatchLines(sheet, part);
     addCautions(sheet, cautionLines(source_.yard, rows_, grid_.key, page.width()));
     return sheet;
