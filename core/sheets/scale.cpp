@@ -27,6 +27,8 @@ std::optional<std::string> ruleInches(int scale) {
 std::string describeFeet(int scale) {
   const auto inches = ruleInches(scale);
   if (inches && scale % 10 != 0) return fmt::format("{} in = 1 ft", *inches);
+  const bool inTenths = scale % 12 != 0 && 120 % scale == 0;  // as an engineers' rule shows them
+  if (inTenths) return fmt::format("{:.1f} in = 1 ft", 12.0 / scale);
   return fmt::format("1 in = {:.4g} ft", scale / 12.0);
 }
 
@@ -79,16 +81,16 @@ std::string describeScale(int scale, UnitSystem units) {
 }
 
 const std::vector<int>& bedScales(UnitSystem units) {
-  static const std::vector<int> feet{24, 32, 48, 64, 96};
-  static const std::vector<int> metres{20, 25, 50, 100};
+  static const std::vector<int> feet{24, 32, 36, 40, 48, 60, 64, 72, 96};
+  static const std::vector<int> metres{20, 25, 40, 50, 75, 100};
   return units == UnitSystem::FeetInches ? feet : metres;
 }
 
 const std::vector<int>& siteScales(UnitSystem units) {
-  static const std::vector<int> feet{24,  32,  48,  64,   96,   120,  192,   240,
-                                     360, 480, 600, 1200, 2400, 6000, 12000, 24000};
-  static const std::vector<int> metres{20,  25,   50,   100,  200,   250,
-                                       500, 1000, 2000, 5000, 10000, 20000};
+  static const std::vector<int> feet{24,  32,  36,  40,  48,  60,   64,   72,   96,    120,  192,
+                                     240, 360, 480, 600, 720, 1200, 2400, 6000, 12000, 24000};
+  static const std::vector<int> metres{20,  25,  40,   50,   75,   100,   200,
+                                       250, 500, 1000, 2000, 5000, 10000, 20000};
   return units == UnitSystem::FeetInches ? feet : metres;
 }
 

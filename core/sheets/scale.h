@@ -9,8 +9,9 @@
 
 namespace tussock {
 
-// Largest first. Feet: architects' scales (12 / inches to the foot), then engineers' (1 in to 10,
-// 20, ... ft). Metres: ISO 5455, with 1:25 which site plans use.
+// Largest first. Feet: architects' scales (12 / inches to the foot), engineers' (1 in to 10, 20,
+// ... ft) and those between that both kinds of rule give: 1 in to 3, 5 and 6 ft, 0.3 in to 1 ft.
+// Metres: ISO 5455, with 1:25, 1:40 and 1:75 which scale rules carry.
 [[nodiscard]] const std::vector<int>& bedScales(UnitSystem units);   // down to 1:96 or 1:100
 [[nodiscard]] const std::vector<int>& siteScales(UnitSystem units);  // to 1:20000, 1:24000
 

@@ -166,6 +166,30 @@ TEST(Plan, LabelsScheduleAndDrawingAgreeInRandomYards) {
   }
 }
 
+TEST(Plan, TextsStandApartInRandomYards) {
+  for (unsigned seed = 1; seed <= 30; ++seed) {
+    test::Random random(seed);
+    for (const Sheet& sheet : planOf(test::randomYard(random)).sheets) expectTextsApart(sheet);
+  }
+}
+
+// The drawn leaders from text to end; other labels' texts and the rulers' figures stay clear.
+TEST(Plan, LeadersRunThroughNoText) {
+  for (const Yard& yard : {plantedYard(), griddedYard(15, 6, 10, 6), griddedYard(9, 4, 3, 1)})
+    for (const Sheet& sheet : planOf(yard).sheets)
+      for (const PaperLabel& label : itemsOf<PaperLabel>(sheet))
+        for (const PaperText& text : textsOf(sheet))
+          for (std::size_t i = 1; i < label.leader.size(); ++i)
+            EXPECT_FALSE(text.text != label.text.text &&
+                         crosses(label.leader[i - 1], label.leader[i], boxOf(text)))
+                << sheet.title << ": " << label.text.text << " through " << text.text;
+}
+
+TEST(Plan, TheOverviewDrawsNoSymbolsTooSmallToTell) {
+  for (const PaperPlant& plant : itemsOf<PaperPlant>(planOf(plantedYard()).sheets[0]))
+    EXPECT_GE(plant.radius, 1.5);
+}
+
 // ANSI/ASME Y14.1 size A is 8.5 x 11 in; ISO 216 A4 is 210 x 297 mm.
 TEST(Plan, PagesHaveThePaperSizesOfTheStandards) {
   for (const Sheet& sheet : planOf(plantedYard(), Paper::Letter).sheets) {
@@ -206,7 +230,7 @@ TEST(Plan, KnownLengthsComeOutAtTheirPaperSize) {
 TEST(Plan, ABedTakesTheLargestUsualScaleThatFits) {
   EXPECT_EQ(planOf(griddedYard(3, 1.5, 3, 1)).sheets[1].scale, 24);
   EXPECT_EQ(planOf(griddedYard(6, 2.5, 3, 1)).sheets[1].scale, 32);
-  EXPECT_EQ(planOf(griddedYard(9, 4, 3, 1)).sheets[1].scale, 48);
+  EXPECT_EQ(planOf(griddedYard(9, 4, 3, 1)).sheets[1].scale, 40);
 }
 
 TEST(Plan, ABedTooLargeForItsScaleGoesOnTilesAtThatScale) {
@@ -365,6 +389,8 @@ TEST(Scale, AreDescribedAsARuleShowsThem) {
   EXPECT_EQ(describeScale(48, feet), "1:48 (1/4 in = 1 ft)");
   EXPECT_EQ(describeScale(64, feet), "1:64 (3/16 in = 1 ft)");
   EXPECT_EQ(describeScale(128, feet), "1:128 (3/32 in = 1 ft)");
+  EXPECT_EQ(describeScale(36, feet), "1:36 (1 in = 3 ft)");
+  EXPECT_EQ(describeScale(40, feet), "1:40 (0.3 in = 1 ft)");
   EXPECT_EQ(describeScale(8, feet), "1:8 (1 1/2 in = 1 ft)");
   EXPECT_EQ(describeScale(120, feet), "1:120 (1 in = 10 ft)");
   EXPECT_EQ(describeScale(720, feet), "1:720 (1 in = 60 ft)");
