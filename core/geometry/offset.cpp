@@ -21,12 +21,16 @@ BoostMultiPolygon buffered(const auto& shape, double metres) {
   return result;
 }
 
+// The discs are united one by one: buffering all points at once loses some among close others.
 std::vector<Polygon> closed(const std::vector<Point>& points, Length radius, Length bridge) {
-  bg::model::multi_point<BoostPoint> centres;
-  for (const Point p : points) centres.push_back({p.x, p.y});
-  const double half = bridge.metres() / 2.0;
-  const BoostMultiPolygon grown = buffered(centres, radius.metres() + half);
-  return fromBoost(half > 0.0 ? buffered(grown, -half) : grown);
+  const Length half = bridge / 2.0;
+  std::vector<Polygon> discs;
+  for (const Point p : points) discs.push_back(disc(p, radius + half, kCircleSides));
+  const std::vector<Polygon> grown = unionOf(discs);
+  if (half <= Length()) return grown;
+  BoostMultiPolygon shape;
+  for (const Polygon& part : grown) shape.push_back(toBoost(part));
+  return fromBoost(buffered(shape, -half.metres()));
 }
 
 bool holdsAll(const std::vector<Polygon>& outline, const std::vector<Point>& points) {
