@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # Sourced by app/run and tests/run: installs what is missing, by package name.
 
 # packages_for GROUP...: the names listed under those headings of .ci/packages
