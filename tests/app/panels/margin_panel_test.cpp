@@ -30,6 +30,7 @@ class MarginTest : public test::OpenYard {
     return nullptr;
   }
   void click(const char* name) const {
+    QCoreApplication::processEvents();  // rows just put in get their places
     QTest::mouseClick(shown<QPushButton>(name), Qt::LeftButton);
   }
   void type(const char* field, const QString& text) const {
