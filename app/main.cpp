@@ -9,7 +9,7 @@
 
 int main(int argc, char** argv) {
   const std::vector<std::string> arguments(argv + 1, argv + argc);
-  if (tussock::isCommand(arguments))
+  if (!tussock::asksForWindow(arguments))
     return static_cast<int>(tussock::runCommandLine(arguments, std::cout, std::cerr));
   QApplication application(argc, argv);
   return tussock::runWindow(application, QApplication::arguments().value(1));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <ostream>
 
 #include "app/cli/commands.h"
@@ -25,6 +26,15 @@ void describeProgram(CLI::App& app) {
   app.require_subcommand(1);
 }
 
+bool isCommandName(const std::string& word) {
+  CLI::App app;
+  Action none;
+  for (const auto add : kAdders) add(app, none);
+  const auto commands = app.get_subcommands([](const CLI::App*) { return true; });
+  return std::any_of(commands.begin(), commands.end(),
+                     [&](const CLI::App* command) { return command->get_name() == word; });
+}
+
 ExitCode reportUsage(CLI::App& app, const CLI::ParseError& error, Console& console) {
   const int code = app.exit(error, console.out, console.err);
   return code == 0 ? ExitCode::Done : ExitCode::Usage;
@@ -44,16 +54,12 @@ ExitCode runGuarded(const Action& action, Console& console) {
 
 }  // namespace
 
-bool isCommand(const std::vector<std::string>& arguments) {
-  if (arguments.empty()) return false;
-  CLI::App app;
-  Action none;
-  for (const auto add : kAdders) add(app, none);
+bool asksForWindow(const std::vector<std::string>& arguments) {
+  if (arguments.empty()) return true;
   const std::string& first = arguments.front();
-  const auto commands = app.get_subcommands([](const CLI::App*) { return true; });
-  return first == "--help" || first == "-h" || first == "--version" ||
-         std::any_of(commands.begin(), commands.end(),
-                     [&](const CLI::App* command) { return command->get_name() == first; });
+  if (arguments.size() > 1 || first.empty() || first.starts_with('-') || isCommandName(first))
+    return false;
+  return lowerExtension(first) == ".yard" || std::filesystem::exists(first);
 }
 
 ExitCode runCommandLine(const std::vector<std::string>& arguments, std::ostream& out,
