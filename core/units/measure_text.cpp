@@ -133,7 +133,7 @@ std::string formatLength(Length length, UnitSystem units) {
   const std::string sign = length < Length() && parts > 0 ? "−" : "";
   if (!halves) return fmt::format("{}{}' {}\"", sign, feet, rest);
   const std::string half = rest % 2 != 0 ? "½" : "";
-  const std::string inches = rest == 1 ? half : fmt::format("{}{}", rest / 2, half);
+  const std::string inches = rest == 1 && feet == 0 ? half : fmt::format("{}{}", rest / 2, half);
   return feet > 0 ? fmt::format("{}{}' {}\"", sign, feet, inches)
                   : fmt::format("{}{}\"", sign, inches);
 }

@@ -49,6 +49,7 @@ TEST(FormatLength, GivesFeetAndInchesOrMetres) {
   EXPECT_EQ(formatLength(Length::inches(11.97), UnitSystem::FeetInches), "1' 0\"");
   EXPECT_EQ(formatLength(Length::inches(6.5), UnitSystem::FeetInches), "6½\"");
   EXPECT_EQ(formatLength(Length::inches(0.5), UnitSystem::FeetInches), "½\"");
+  EXPECT_EQ(formatLength(Length::inches(12.5), UnitSystem::FeetInches), "1' 0½\"");
   EXPECT_EQ(formatLength(Length::metres(9.551), UnitSystem::Metres), "9.55 m");
 }
 
