@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/exchange/geojson.h"
@@ -11,6 +13,12 @@ namespace {
 // Deeper than any GeoJSON needs; deeper still would exhaust the stack when written again.
 constexpr int kDeepest = 64;
 
+// Lines count from 1; `byte` is where reading stopped, counted from 1.
+std::ptrdiff_t lineAt(std::string_view text, std::size_t byte) {
+  const std::string_view before = text.substr(0, byte == 0 ? 0 : byte - 1);
+  return 1 + std::count(before.begin(), before.end(), '\n');
+}
+
 Json parsed(std::string_view text, std::string_view fileName) {
   auto refuseDepth = [](int depth, Json::parse_event_t, Json&) {
     if (depth > kDeepest) throw FormatError("it is nested too deeply");
@@ -18,8 +26,13 @@ Json parsed(std::string_view text, std::string_view fileName) {
   };
   try {
     return Json::parse(text, refuseDepth);
-  } catch (const Json::exception& error) {
-    throw FormatError(fmt::format("{} is not JSON: {}", fileName, error.what()));
+  } catch (const Json::parse_error& error) {
+    throw FormatError(
+        fmt::format("{} is not JSON: line {} cannot be read. Export it again from "
+                    "where it came from.",
+                    fileName, lineAt(text, error.byte)));
+  } catch (const Json::out_of_range&) {
+    throw FormatError(fmt::format("{} holds a number too large to be a place.", fileName));
   } catch (const FormatError& error) {
     throw FormatError(fmt::format("{} cannot be read: {}.", fileName, error.what()));
   }
