@@ -46,6 +46,8 @@ void addVerify(CLI::App& app, Action& chosen);
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
 // ".pdf" of "Plan.PDF".
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
+// "1 bed", "2 beds".
+[[nodiscard]] std::string counted(std::size_t count, const std::string& one);
 [[nodiscard]] Date today();
 
 // Painting needs fonts, and so a Qt application: made without a display if there is none yet.

@@ -33,6 +33,10 @@ std::string lowerExtension(const std::filesystem::path& path) {
   return extension;
 }
 
+std::string counted(std::size_t count, const std::string& one) {
+  return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
 Date today() {
   return std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
 }

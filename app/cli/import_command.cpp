@@ -22,10 +22,11 @@ ExitCode runImport(const ImportOptions& options, Console& console) {
   for (const std::string& warning : import.warnings) console.err << warning << '\n';
   if (import.edit.empty()) {
     console.err << options.source << " holds nothing to add.\n";
-    return ExitCode::Done;
+    return ExitCode::File;
   }
   file.commit(import.edit);
-  console.out << import.edit.label << ": " << import.edit.changes.size() << " things added\n";
+  console.out << import.edit.label << ": " << counted(import.edit.changes.size(), "thing")
+              << " added\n";
   return ExitCode::Done;
 }
 

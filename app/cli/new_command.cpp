@@ -82,6 +82,7 @@ ExitCode runNew(const NewOptions& options, Console& console) {
   Yard yard;
   yard.settings = settingsFrom(options);
   (void)YardFile::create(options.file, withSite(yard, options, console));
+  console.err << "Wrote " << options.file << '\n';
   return ExitCode::Done;
 }
 

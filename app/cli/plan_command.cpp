@@ -11,6 +11,8 @@ namespace tussock {
 
 namespace {
 
+constexpr std::size_t kMostSheets = 300;
+
 struct PlanCommand {
   std::string file, out, paper = "letter", scale, revision = "A";
 };
@@ -36,6 +38,9 @@ ExitCode runPlan(const PlanCommand& command, Console& console) {
   const PlanOptions options = optionsFrom(command);
   const YardFile file = YardFile::open(command.file, YardFile::Access::ReadOnly);
   const Plan plan = makePlan(file.yard(), shippedFacts(console), options);
+  if (plan.sheets.size() > kMostSheets)
+    throw UsageError("At that scale the plan has " + counted(plan.sheets.size(), "sheet") +
+                     ". Choose a smaller scale, or leave --scale out for the one that fits.");
   ensurePainting();
   if (extension == ".pdf") {
     writePlanPdf(plan, QString::fromStdString(command.out));

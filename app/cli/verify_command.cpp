@@ -14,8 +14,9 @@ ExitCode runVerify(const std::string& path, Console& console) {
   const auto problems = file.verify();
   for (const std::string& problem : problems) console.err << problem << '\n';
   if (!problems.empty()) return ExitCode::File;
-  console.out << "The file is sound: " << file.yard().beds.size() << " beds, "
-              << file.yard().drifts.size() << " drifts, " << file.history().size() << " edits.\n";
+  console.out << "The file is sound: " << counted(file.yard().beds.size(), "bed") << ", "
+              << counted(file.yard().drifts.size(), "drift") << ", "
+              << counted(file.history().size(), "edit") << ".\n";
   return ExitCode::Done;
 }
 

@@ -48,11 +48,40 @@ class CommandLine : public testing::Test {
   QTemporaryDir folder_;
 };
 
-TEST_F(CommandLine, TellsCommandsFromFiles) {
-  EXPECT_TRUE(isCommand({"check", "x.yard"}));
-  EXPECT_TRUE(isCommand({"--help"}));
-  EXPECT_FALSE(isCommand({"garden.yard"}));
-  EXPECT_FALSE(isCommand({}));
+TEST_F(CommandLine, OpensAWindowForAYardFileOnly) {
+  EXPECT_TRUE(asksForWindow({}));
+  EXPECT_TRUE(asksForWindow({"garden.yard"}));
+  write("plain", "");
+  EXPECT_TRUE(asksForWindow({path("plain")}));
+  for (const std::vector<std::string>& arguments : {std::vector<std::string>{"check", "x.yard"},
+                                                    {"check"},
+                                                    {"--help"},
+                                                    {"--bogus"},
+                                                    {"chek"},
+                                                    {"chek", "x.yard"},
+                                                    {"a.yard", "b.yard"},
+                                                    {""}})
+    EXPECT_FALSE(asksForWindow(arguments)) << arguments.front();
+}
+
+TEST_F(CommandLine, AMisspeltCommandIsWrongUsage) {
+  EXPECT_EQ(run({"chek", "x.yard"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"--bogus"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"a.yard", "b.yard"}).code, ExitCode::Usage);
+}
+
+TEST_F(CommandLine, ImportThatAddsNothingIsNotDone) {
+  const std::string yard = path("e.yard");
+  ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9"}).code, ExitCode::Done);
+  write("none.geojson", R"({"type":"FeatureCollection","features":[]})");
+  EXPECT_EQ(run({"import", yard, path("none.geojson")}).code, ExitCode::File);
+}
+
+TEST_F(CommandLine, RefusesAPlanOfHundredsOfSheets) {
+  const Outcome outcome = run({"plan", example(), "--scale", "1:1", "--out", path("big.pdf")});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("sheets"));
+  EXPECT_FALSE(std::filesystem::exists(path("big.pdf")));
 }
 
 TEST_F(CommandLine, HelpNamesEveryCommandAndExitsDone) {
