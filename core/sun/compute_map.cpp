@@ -5,6 +5,7 @@
 #include <thread>
 
 #include "core/sun/map.h"
+#include "core/sun/side_by_side.h"
 #include "core/sun/sun_tally.h"
 
 namespace tussock {
@@ -87,10 +88,8 @@ SunTally tallyOf(const Work& work, std::stop_token stop, const Progress& progres
     return tally;
   }
   SunTally other(work.grid);
-  {
-    const std::jthread helper([&] { addClasses(work, 1, 2, stop, {}, other); });
-    addClasses(work, 0, 2, stop, progress, tally);
-  }
+  sideBySide([&] { addClasses(work, 0, 2, stop, progress, tally); },
+             [&] { addClasses(work, 1, 2, stop, {}, other); });
   tally.add(other);
   return tally;
 }
