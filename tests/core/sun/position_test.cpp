@@ -154,6 +154,47 @@ TEST(DaylightTest, MidsummerInMinneapolisAgrees) {
               0.005);
 }
 
+struct AlmanacDay {
+  double latitude, longitude;
+  Date day;
+  UtcTime sunrise, sunset;
+  double minutes;
+};
+
+// Computed with PyEphem 4.1.4 (Debian 12): horizon -0:50 of the sun's centre, no air, at sea level.
+const AlmanacDay kAlmanac[] = {
+    {44.98, -93.27, 2026y / 3 / 20, utc(2026, 3, 20, 12, 15, 59), utc(2026, 3, 21, 0, 25, 42),
+     729.72},
+    {44.98, -93.27, 2026y / 6 / 21, utc(2026, 6, 21, 10, 26, 29), utc(2026, 6, 22, 2, 3, 25),
+     936.94},
+    {44.98, -93.27, 2026y / 9 / 22, utc(2026, 9, 22, 12, 0, 19), utc(2026, 9, 23, 0, 10, 19),
+     729.99},
+    {44.98, -93.27, 2026y / 12 / 21, utc(2026, 12, 21, 13, 48, 13), utc(2026, 12, 21, 22, 34, 20),
+     526.11},
+    {38.4, -86.9, 2026y / 3 / 20, utc(2026, 3, 20, 11, 50, 57), utc(2026, 3, 20, 23, 59, 37),
+     728.66},
+    {38.4, -86.9, 2026y / 6 / 21, utc(2026, 6, 21, 10, 24, 4), utc(2026, 6, 22, 1, 14, 52), 890.79},
+    {38.4, -86.9, 2026y / 9 / 22, utc(2026, 9, 22, 11, 35, 27), utc(2026, 9, 22, 23, 44, 25),
+     728.96},
+    {38.4, -86.9, 2026y / 12 / 21, utc(2026, 12, 21, 13, 1, 10), utc(2026, 12, 21, 22, 30, 24),
+     569.23},
+    {-35, 149, 2026y / 3 / 20, utc(2026, 3, 19, 20, 6, 43), utc(2026, 3, 20, 8, 15, 50), 729.13},
+    {-35, 149, 2026y / 6 / 21, utc(2026, 6, 20, 21, 11, 44), utc(2026, 6, 21, 6, 59, 43), 587.97},
+    {-35, 149, 2026y / 9 / 22, utc(2026, 9, 21, 19, 54, 11), utc(2026, 9, 22, 8, 0, 7), 725.93},
+    {-35, 149, 2026y / 12 / 21, utc(2026, 12, 20, 18, 46, 23), utc(2026, 12, 21, 9, 17, 21),
+     870.96}};
+
+TEST(DaylightTest, SunriseSunsetAndLengthAgreeWithAnAlmanac) {
+  for (const AlmanacDay& row : kAlmanac) {
+    SCOPED_TRACE(std::to_string(row.latitude) + " on " + formatDate(row.day));
+    const Daylight day = tussock::daylight(row.day, degrees(row.latitude), degrees(row.longitude));
+    ASSERT_TRUE(day.sunrise && day.sunset);
+    EXPECT_LE(std::abs((*day.sunrise - row.sunrise).count()), 20);
+    EXPECT_LE(std::abs((*day.sunset - row.sunset).count()), 20);
+    EXPECT_NEAR(day.hours * 60.0, row.minutes, 0.5);
+  }
+}
+
 TEST(DaylightTest, MidnightSunLastsAllDay) {
   const Daylight day = tussock::daylight(2026y / 6 / 21, degrees(70.0), degrees(25.0));
   EXPECT_EQ(day.hours, 24.0);
