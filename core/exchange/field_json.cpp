@@ -118,8 +118,10 @@ std::string jsonText(const Json& json) {
 Json parseJson(std::string_view text) {
   try {
     return Json::parse(text);
-  } catch (const Json::exception& error) {
-    throw FormatError(fmt::format("Not JSON: {}", error.what()));
+  } catch (const Json::parse_error& error) {
+    throw FormatError(fmt::format("Not JSON: it cannot be read from byte {} on.", error.byte));
+  } catch (const Json::exception&) {
+    throw FormatError("Not JSON: a number in it is too large.");
   }
 }
 
