@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A fresh folder for one test, gone with all that is in it afterwards. In memory where the system
-// has such a place: the tests write many files, each synchronised to disk.
+// has such a place, as the tests write many files, each synchronised to disk; on disk where what a
+// disk does is what is tested.
 #pragma once
 
 #include <cstdlib>
@@ -11,10 +12,12 @@ namespace tussock::test {
 
 class TemporaryFolder {
  public:
-  TemporaryFolder() {
+  enum class Place { Memory, Disk };
+
+  explicit TemporaryFolder(Place place = Place::Memory) {
     const std::filesystem::path memory = "/dev/shm";
-    const auto base =
-        std::filesystem::exists(memory) ? memory : std::filesystem::temp_directory_path();
+    const bool inMemory = place == Place::Memory && std::filesystem::exists(memory);
+    const auto base = inMemory ? memory : std::filesystem::temp_directory_path();
     std::string name = (base / "tussock-XXXXXX").string();
     path_ = mkdtemp(name.data());
   }

@@ -67,7 +67,7 @@ std::int64_t killAfter(const fs::path& path, std::chrono::microseconds delay, st
 
 TEST(Crash, AKilledWriterLeavesAWholeEditAndLosesNone) {
   const int rounds = std::getenv("TUSSOCK_LONG") != nullptr ? 2000 : 20;
-  const test::TemporaryFolder folder;
+  const test::TemporaryFolder folder(test::TemporaryFolder::Place::Disk);
   const fs::path path = folder / "a.yard";
   {
     YardFile file = YardFile::create(path, test::twoDrifts());

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/database.h"
 
+#include <csignal>
+#include <cstdio>
+
 #include <fcntl.h>
 #include <gmock/gmock.h>
 #include <sched.h>
 #include <sqlite3.h>
 #include <sys/mount.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -68,35 +72,72 @@ TEST(Connection, RunsNoTriggerOfTheFile) {
 
 enum Outcome { Right = 0, Wrong = 1, NoSmallDisk = 77 };
 
-// On a disk of 256 kB, in a mount namespace of its own.
-Outcome editUntilFull(const fs::path& folder) {
-  if (::unshare(CLONE_NEWNS) != 0 ||
-      ::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
-      ::mount("tmpfs", folder.c_str(), "tmpfs", 0, "size=256k") != 0)
-    return NoSmallDisk;
-  YardFile file = YardFile::create(folder / "a.yard", test::twoDrifts());
-  file.commit(test::renameTo(file.yard(), "Hill"));
+// An edit too large for the place, and after it one that fits.
+Outcome overfill(YardFile file, Reason expected) {
   const Yard before = file.yard();
   try {
     file.commit(test::renameTo(before, std::string(300000, 'x')));
     return Wrong;
   } catch (const StoreError& error) {
-    if (error.reason() != Reason::Full || !(file.yard() == before)) return Wrong;
+    if (error.reason() != expected || !(file.yard() == before)) return Wrong;
   }
+  if (!(YardFile::open(file.path()).yard() == before)) return Wrong;
   file.commit(test::renameTo(before, "Dale"));
   const bool sound = file.verify().empty() && YardFile::open(file.path()).yard() == file.yard();
   return sound ? Right : Wrong;
 }
 
-TEST(FullDisk, IsSaidAndTheFileStaysAsItWas) {
-  const test::TemporaryFolder folder;
+YardFile smallFile(const fs::path& folder) {
+  YardFile file = YardFile::create(folder / "a.yard", test::twoDrifts());
+  file.commit(test::renameTo(file.yard(), "Hill"));
+  return file;
+}
+
+// In a mount namespace of its own, which an ordinary user may have along with a user namespace.
+Outcome editUntilDiskIsFull(const fs::path& folder) {
+  if (::unshare(CLONE_NEWNS) != 0 && ::unshare(CLONE_NEWUSER | CLONE_NEWNS) != 0)
+    return NoSmallDisk;
+  if (::mount(nullptr, "/", nullptr, MS_REC | MS_PRIVATE, nullptr) != 0 ||
+      ::mount("tmpfs", folder.c_str(), "tmpfs", 0, "size=256k") != 0)
+    return NoSmallDisk;
+  return overfill(smallFile(folder), Reason::Full);
+}
+
+// The system refuses to let any file grow past a size (setrlimit(2)): needs no leave, and the file
+// is on the disk that people use.
+Outcome editUntilFileMayNotGrow(const fs::path& folder) {
+  YardFile file = smallFile(folder);
+  std::signal(SIGXFSZ, SIG_IGN);
+  const rlim_t most = fs::file_size(file.path()) + 65536;
+  const rlimit limit{most, most};
+  if (::setrlimit(RLIMIT_FSIZE, &limit) != 0) return Wrong;
+  return overfill(std::move(file), Reason::Other);
+}
+
+int outcomeOf(Outcome (*edit)(const fs::path&)) {
+  const test::TemporaryFolder folder(test::TemporaryFolder::Place::Disk);
   const pid_t child = ::fork();
-  if (child == 0) ::_exit(editUntilFull(folder.path()));
+  if (child == 0) {
+    try {
+      ::_exit(edit(folder.path()));
+    } catch (const std::exception& error) {
+      std::fprintf(stderr, "%s\n", error.what());
+      ::_exit(Wrong);
+    }
+  }
   int status = 0;
   ::waitpid(child, &status, 0);
-  ASSERT_TRUE(WIFEXITED(status));
-  if (WEXITSTATUS(status) == NoSmallDisk) GTEST_SKIP() << "no leave to mount a small disk here";
-  EXPECT_EQ(WEXITSTATUS(status), Right);
+  return WIFEXITED(status) ? WEXITSTATUS(status) : Wrong;
+}
+
+TEST(FullDisk, AFileThatMayNotGrowStaysAsItWas) {
+  EXPECT_EQ(outcomeOf(editUntilFileMayNotGrow), Right);
+}
+
+TEST(FullDisk, IsSaidAndTheFileStaysAsItWas) {
+  const int outcome = outcomeOf(editUntilDiskIsFull);
+  if (outcome == NoSmallDisk) GTEST_SKIP() << "no leave to mount a small disk here";
+  EXPECT_EQ(outcome, Right);
 }
 
 }  // namespace
