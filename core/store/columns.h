@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include "core/catalog/table.h"
 #include "core/exchange/field_json.h"
 #include "core/model/fields.h"
 
@@ -122,7 +123,9 @@ class ColumnReader {
   std::string takeText() {
     const auto column = row_.getColumn(next_++);
     if (!column.isText()) throw FormatError("expected text");
-    return column.getString();
+    std::string text = column.getString();
+    if (!isUtf8(text)) throw FormatError("the text is not UTF-8");
+    return text;
   }
 
   SQLite::Statement& row_;

@@ -9,6 +9,7 @@
 #include "core/store/opening.h"
 #include "core/store/rows.h"
 #include "core/store/schema.h"
+#include "core/store/soundness.h"
 
 namespace tussock {
 
@@ -89,6 +90,8 @@ void createDatabase(const fs::path& path, const Yard& yard) {
   if (!yard.photos.empty())
     throw storeError(Reason::Other, path,
                      "cannot be made with photos in it. Make the yard first, then add its photos.");
+  for (const std::string& fault : faultsOf(yard))
+    throw storeError(Reason::Other, path, fmt::format("cannot be made. ({})", fault));
   const UnfinishedFile unfinished(path);
   guarded(path, [&] {
     SQLite::Database database =

@@ -5,6 +5,7 @@
 
 #include <fmt/chrono.h>
 
+#include "core/catalog/table.h"
 #include "core/exchange/change_json.h"
 
 namespace tussock {
@@ -14,6 +15,10 @@ namespace {
 const std::string kEntry = "SELECT number, label, time_utc, state FROM history";
 
 HistoryEntry entryFrom(SQLite::Statement& row) {
+  for (const int column : {1, 2, 3})
+    if (!isUtf8(row.getColumn(column).getString()))
+      throw FormatError(
+          fmt::format("history {}: the text is not UTF-8", row.getColumn(0).getInt64()));
   const std::string state = row.getColumn(3).getString();
   if (state != "done" && state != "undone")
     throw FormatError("history: \"" + state + "\" is neither done nor undone");

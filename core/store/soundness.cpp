@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/table.h"
 #include "core/exchange/field_form.h"
 #include "core/model/fields.h"
 
@@ -45,13 +46,18 @@ class FieldFaults {
     }
   }
   void operator()(std::string_view name, const std::vector<ListedSpecies>& field) const {
-    for (const ListedSpecies& entry : field) (*this)(name, entry.share);
+    for (const ListedSpecies& entry : field)
+      (*this)(name, entry.species), (*this)(name, entry.share);
   }
   void operator()(std::string_view name, const std::vector<ThresholdOverride>& field) const {
-    for (const ThresholdOverride& entry : field) (*this)(name, entry.value);
+    for (const ThresholdOverride& entry : field)
+      (*this)(name, entry.threshold), (*this)(name, entry.value);
   }
   void operator()(std::string_view name, const Viewing& field) const {
     for (const Angle side : field.from) (*this)(name, side);
+  }
+  void operator()(std::string_view name, const std::string& field) const {
+    if (!isUtf8(field)) add(name, "is not text in UTF-8");
   }
   template <class F>
   void operator()(std::string_view name, const std::optional<F>& field) const {

@@ -65,7 +65,6 @@ void addRows(SQLite::Database& database, const Yard& yard, Faults& faults) {
   const Yard read = readYard(database);
   if (!(read == yard)) faults.emplace_back("The rows are not the yard that is open.");
   for (std::string& fault : faultsOf(read)) faults.push_back(std::move(fault));
-  (void)changeSetToJson(difference(Yard{}, read, {}));  // refuses text that is not UTF-8
   if (largestId(read) >= wholeNumber(database, "SELECT next_id FROM yard"))
     faults.emplace_back("The next id to give is one that is taken already.");
 }

@@ -64,6 +64,14 @@ TEST(Creating, LeavesNothingWhenTheYardIsRefused) {
   EXPECT_EQ(filesIn(folder), 0);
 }
 
+TEST(Creating, RefusesTextThatIsNotUtf8) {
+  const test::TemporaryFolder folder;
+  Yard yard;
+  yard.settings.name = "Hill \xff";
+  EXPECT_EQ(reasonForRefusing(folder / "a.yard", yard), StoreError::Reason::Other);
+  EXPECT_EQ(filesIn(folder), 0);
+}
+
 TEST(Creating, MarksTheFileAsAYard) {
   const test::TemporaryFolder folder;
   (void)YardFile::create(folder / "a.yard", Yard{});

@@ -55,7 +55,7 @@ class Opening : public testing::Test {
     }
   }
 
-  test::TemporaryFolder folder_;
+  test::TemporaryFolder folder_{test::TemporaryFolder::Place::Disk};
   fs::path path_ = folder_ / "a.yard";
 };
 
@@ -120,6 +120,36 @@ TEST_F(Opening, SaysWhenAPageIsOverwritten) {
 TEST_F(Opening, SaysWhichFieldCannotBeRead) {
   test::runSql(path_, "UPDATE bed SET outline_wkt = 'POLYGON ((0 0'");
   expectRefused(Reason::Damaged, "bed 2, outline_wkt");
+}
+
+TEST_F(Opening, SaysWhereTextIsNotUtf8) {
+  const std::string sound = test::bytesOf(path_);
+  for (const auto& [column, place] :
+       {std::pair("UPDATE settings SET name", "settings 1, name: the text is not UTF-8"),
+        {"UPDATE bed SET name", "bed 2, name: the text is not UTF-8"},
+        {"UPDATE drift SET species", "drift 3, species: the text is not UTF-8"},
+        {"UPDATE bed SET outline_wkt", "bed 2, outline_wkt: the text is not UTF-8"},
+        {"UPDATE settings SET thresholds_json",
+         "settings 1, thresholds_json: the text is not UTF-8"}}) {
+    test::writeBytes(path_, sound);
+    test::runSql(path_, std::string(column) + " = CAST(x'41ff42' AS TEXT)");
+    expectRefused(Reason::Damaged, place);
+  }
+}
+
+TEST_F(Opening, SaysWhenAStepsLabelIsNotUtf8) {
+  {
+    YardFile file = YardFile::open(path_);
+    file.commit(test::renameTo(file.yard(), "Hill"));
+  }
+  test::runSql(path_, "UPDATE history SET label = CAST(x'ff' AS TEXT)");
+  expectRefused(Reason::Damaged, "history 1: the text is not UTF-8");
+}
+
+TEST_F(Opening, SaysInPlainWordsWhenAListCannotBeRead) {
+  test::runSql(path_, "UPDATE settings SET thresholds_json = '[{\"threshold\":'");
+  expectRefused(Reason::Damaged, "settings 1, thresholds_json: Not JSON");
+  EXPECT_THAT(refusalOf(path_).message, testing::Not(HasSubstr("exception")));
 }
 
 TEST_F(Opening, SaysWhenATableIsMissing) {

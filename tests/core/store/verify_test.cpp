@@ -66,7 +66,6 @@ INSTANTIATE_TEST_SUITE_P(
         Tampering{"number too large",
                   "PRAGMA ignore_check_constraints = ON; UPDATE drift SET spacing_m = 9e999",
                   "spacing_m: is not a finite number"},
-        Tampering{"text not UTF-8", "UPDATE bed SET name = CAST(x'ff' AS TEXT)", "UTF-8"},
         Tampering{"row changed", "UPDATE settings SET name = 'Other'", "does not fit"},
         Tampering{"history not JSON", "UPDATE history SET change_json = '{' WHERE number = 2",
                   "History entry 2 (Rename to Hill) does not fit"},
