@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/rail.h"
 
+#include <algorithm>
 #include <QActionGroup>
 #include <QPainter>
 #include <QScrollArea>
@@ -15,6 +16,11 @@ namespace tussock {
 
 namespace {
 
+constexpr int kTall = 52;   // icon over name, at ease
+constexpr int kShort = 44;  // the least that holds both
+constexpr int kIconOnly = 32;
+constexpr int kGap = 2;
+
 // A rail button with the key letter in its corner.
 class RailButton : public QToolButton {
  public:
@@ -24,7 +30,7 @@ class RailButton : public QToolButton {
     setProperty("look", QStringLiteral("rail"));
     setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
     setIconSize(QSize(24, 24));
-    setFixedSize(60, 52);
+    setFixedSize(60, kTall);
     setFocusPolicy(Qt::TabFocus);
   }
 
@@ -58,7 +64,7 @@ Rail::Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent) : QWidget
   auto* inside = new QWidget;
   auto* column = new QVBoxLayout(inside);
   column->setContentsMargins(kSpace2, kSpace2, kSpace1, kSpace2);
-  column->setSpacing(2);
+  column->setSpacing(kGap);
   for (const ToolEntry& entry : tools.entries()) {
     auto* action = new QAction(icon(entry.icon), entry.label, &group);
     action->setObjectName(entry.name);
@@ -66,11 +72,25 @@ Rail::Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent) : QWidget
     action->setShortcut(entry.key);
     action->setToolTip(tr("%1 (%2)").arg(entry.label, entry.key.toString()));
     addAction(action);
-    column->addWidget(new RailButton(action, entry.key.toString()), 0, Qt::AlignHCenter);
+    buttons_.push_back(new RailButton(action, entry.key.toString()));
+    column->addWidget(buttons_.back(), 0, Qt::AlignHCenter);
   }
   column->addStretch();
   scroll->setWidget(inside);
   outer->addWidget(scroll);
+}
+
+// A low window shortens the buttons before it hides a tool, and takes the names off last.
+void Rail::resizeEvent(QResizeEvent*) {
+  const int count = static_cast<int>(buttons_.size());
+  if (count == 0) return;
+  const int each = (height() - 2 * kSpace2) / count - kGap;
+  const int tall = std::clamp(each, kIconOnly, kTall);
+  for (QToolButton* button : buttons_) {
+    button->setToolButtonStyle(tall < kShort ? Qt::ToolButtonIconOnly
+                                             : Qt::ToolButtonTextUnderIcon);
+    button->setFixedHeight(tall);
+  }
 }
 
 void Rail::paintEvent(QPaintEvent*) {

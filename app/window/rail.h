@@ -3,8 +3,10 @@
 #pragma once
 
 #include <QWidget>
+#include <vector>
 
 class QActionGroup;
+class QToolButton;
 
 namespace tussock {
 
@@ -18,7 +20,11 @@ class Rail : public QWidget {
   Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent = nullptr);
 
  protected:
+  void resizeEvent(QResizeEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+
+ private:
+  std::vector<QToolButton*> buttons_;
 };
 
 }  // namespace tussock
