@@ -44,11 +44,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   setObjectName(QStringLiteral("mainWindow"));
   usePrompts(std::make_unique<QtPrompts>(this));
   showTheme(ThemeChoice(settings_.value(QStringLiteral("theme")).toInt()));
-  pages_ = new QStackedWidget;
-  start_ = new StartPage;
-  pages_->addWidget(start_);
-  pages_->addWidget(makeWorkplace());
-  setCentralWidget(pages_);
+  setCentralWidget(makePages());
   actions_->fill(*menuBar(), *tools_);
   wireDocument();
   wireCanvas();
@@ -63,6 +59,22 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
 
 MainWindow::~MainWindow() {
   canvas_->setTool(nullptr);
+}
+
+// Messages stand above the pages: opening can fail before there is a yard to show.
+QWidget* MainWindow::makePages() {
+  messages_ = new MessageBar;
+  start_ = new StartPage;
+  pages_ = new QStackedWidget;
+  pages_->addWidget(start_);
+  pages_->addWidget(makeWorkplace());
+  auto* all = new QWidget;
+  auto* column = new QVBoxLayout(all);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(messages_);
+  column->addWidget(pages_, 1);
+  return all;
 }
 
 QWidget* MainWindow::makeWorkplace() {
@@ -85,19 +97,12 @@ QWidget* MainWindow::makeMiddle() {
   toolSet_ = std::make_unique<ToolSet>(*canvas_);
   inHand_ = new DriftInHand(*canvas_, this);
   ways_ = new WaysBar(*canvas_, canvas_);
-  messages_ = new MessageBar;
-  auto* centre = new QWidget;
-  auto* column = new QVBoxLayout(centre);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(messages_);
-  column->addWidget(canvas_, 1);
   auto* middle = new QWidget;
   auto* row = new QHBoxLayout(middle);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(0);
   row->addWidget(new Rail(*toolSet_, *tools_));
-  row->addWidget(centre, 1);
+  row->addWidget(canvas_, 1);
   margin_ = new MarginPanel(document_);
   row->addWidget(margin_);
   return middle;
@@ -112,9 +117,9 @@ void MainWindow::usePrompts(std::unique_ptr<Prompts> prompts) {
 void MainWindow::wireDocument() {
   connect(&document_, &Document::opened, this, &MainWindow::showYard);
   connect(&document_, &Document::changed, this, &MainWindow::showUndo);
-  for (auto signal : {&Document::editFailed, &Document::notice})
-    connect(&document_, signal, messages_, &MessageBar::tell);
-  connect(&document_, &Document::saved, messages_, &MessageBar::dismiss);
+  connect(&document_, &Document::notice, messages_, &MessageBar::tell);
+  connect(&document_, &Document::editFailed, messages_, &MessageBar::tellFailedEdit);
+  connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
 }
 
 void MainWindow::wireCanvas() {

@@ -47,6 +47,7 @@ class MainWindow : public QMainWindow {
   void closeEvent(QCloseEvent* event) override;
 
  private:
+  QWidget* makePages();
   QWidget* makeWorkplace();
   QWidget* makeMiddle();
   void wireDocument();

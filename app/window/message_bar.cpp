@@ -35,11 +35,22 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), words_(new QLabel) {
 }
 
 void MessageBar::tell(const QString& words) {
+  ofEdit_ = false;
   words_->setText(words);
   show();
 }
 
+void MessageBar::tellFailedEdit(const QString& words) {
+  tell(words);
+  ofEdit_ = true;
+}
+
+void MessageBar::editMade() {
+  if (ofEdit_) dismiss();
+}
+
 void MessageBar::dismiss() {
+  ofEdit_ = false;
   words_->clear();
   hide();
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A quiet bar at the top of the canvas: what went wrong or what to know, and the way out.
+// A quiet bar at the top of the window: what went wrong or what to know, and the way out.
 #pragma once
 
 #include <QFrame>
@@ -14,11 +14,15 @@ class MessageBar : public QFrame {
  public:
   explicit MessageBar(QWidget* parent = nullptr);
   void tell(const QString& words);
+  // Told of an edit that could not be made: the next one that can puts it away by itself.
+  void tellFailedEdit(const QString& words);
+  void editMade();
   void dismiss();
   [[nodiscard]] QString words() const;
 
  private:
   QLabel* words_;
+  bool ofEdit_ = false;
 };
 
 }  // namespace tussock

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+// What the window says when a file cannot be used, and how long it says it.
+#include <QFile>
+#include <QLabel>
+
+#include <gmock/gmock.h>
+#include <sqlite3.h>
+
+#include "app/window/main_window.h"
+#include "core/edit/draft.h"
+#include "core/store/yard_file.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace tussock {
+namespace {
+
+using test::YardBuilder;
+
+class MessagesTest : public test::WindowTest {
+ protected:
+  [[nodiscard]] MessageBar* bar() const { return window->findChild<MessageBar*>(); }
+  [[nodiscard]] QByteArray bytesOf(const QString& name) const {
+    QFile file(path(name));
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+  }
+  void write(const QString& name, const QByteArray& bytes) const {
+    QFile file(path(name));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+  }
+  // Opens the file through the window with no yard open, and expects to be told why not.
+  void expectRefused(const QString& name) {
+    const QByteArray before = bytesOf(name);
+    document.close();
+    prompts->yard = path(name);
+    trigger("actionOpen");
+    EXPECT_TRUE(bar()->isVisible()) << name.toStdString();
+    EXPECT_TRUE(bar()->words().contains(name)) << bar()->words().toStdString();
+    EXPECT_FALSE(document.isOpen());
+    EXPECT_EQ(bytesOf(name), before);
+  }
+  // Sets SQLite's user_version of a whole yard file.
+  void makeNewer(const QString& name) const {
+    sqlite3* file = nullptr;
+    ASSERT_EQ(sqlite3_open(path(name).toUtf8().constData(), &file), SQLITE_OK);
+    sqlite3_exec(file, "PRAGMA user_version = 99", nullptr, nullptr, nullptr);
+    sqlite3_close(file);
+  }
+};
+
+TEST_F(MessagesTest, AFileThatCannotBeOpenedIsToldOnTheStartPage) {
+  start();
+  write(QStringLiteral("notes.yard"), "a shopping list");
+  expectRefused(QStringLiteral("notes.yard"));
+  (void)YardFile::create(path(QStringLiteral("torn.yard")).toStdString(), YardBuilder().build());
+  write(QStringLiteral("torn.yard"), bytesOf(QStringLiteral("torn.yard")).left(5000));
+  expectRefused(QStringLiteral("torn.yard"));
+  (void)YardFile::create(path(QStringLiteral("next.yard")).toStdString(), YardBuilder().build());
+  makeNewer(QStringLiteral("next.yard"));
+  expectRefused(QStringLiteral("next.yard"));
+}
+
+TEST_F(MessagesTest, AnotherProgramsChangeStaysToldAfterOnesOwnEdit) {
+  start();
+  {
+    YardFile other = YardFile::open(document.path().toStdString());
+    Draft draft(other.yard());
+    Settings settings = other.yard().settings;
+    settings.notes = "from elsewhere";
+    draft.put(settings);
+    other.commit(draft.finish("Change notes"));
+  }
+  Draft draft(document.yard());
+  WaterPoint tap;
+  tap.id = document.ids().take<WaterPoint>();
+  draft.put(tap);
+  EXPECT_TRUE(document.commit(draft.finish("Mark water point")));
+  EXPECT_TRUE(bar()->isVisible());
+  EXPECT_TRUE(bar()->words().contains(QStringLiteral("Another program")));
+  EXPECT_EQ(inFile().settings.notes, "from elsewhere");
+  EXPECT_EQ(inFile().waterPoints.size(), 1u);
+}
+
+TEST_F(MessagesTest, AFailedEditIsPutAwayByTheNextThatIsMade) {
+  start();
+  emit document.editFailed(QStringLiteral("The disk is full."));
+  EXPECT_TRUE(bar()->isVisible());
+  Draft draft(document.yard());
+  WaterPoint tap;
+  tap.id = document.ids().take<WaterPoint>();
+  draft.put(tap);
+  EXPECT_TRUE(document.commit(draft.finish("Mark water point")));
+  EXPECT_FALSE(bar()->isVisible());
+}
+
+}  // namespace
+}  // namespace tussock
