@@ -12,7 +12,6 @@
 
 #include "app/cli/command_line.h"
 #include "core/catalog/catalogue.h"
-#include "core/units/date.h"
 
 namespace tussock {
 
@@ -48,7 +47,6 @@ void writeWhole(const std::filesystem::path& path, const std::string& bytes);
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
 // "1 bed", "2 beds".
 [[nodiscard]] std::string counted(std::size_t count, const std::string& one);
-[[nodiscard]] Date today();
 
 // Painting needs fonts, and so a Qt application: made without a display if there is none yet.
 void ensurePainting();

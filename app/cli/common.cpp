@@ -37,10 +37,6 @@ std::string counted(std::size_t count, const std::string& one) {
   return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
-Date today() {
-  return std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
-}
-
 void ensurePainting() {
   if (QCoreApplication::instance() != nullptr) return;
   qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -4,6 +4,7 @@
 #include <QImage>
 
 #include "app/cli/commands.h"
+#include "app/print/local_date.h"
 #include "app/print/plan_output.h"
 #include "core/exchange/geojson.h"
 #include "core/exchange/lists.h"
@@ -22,7 +23,7 @@ struct ExportOptions {
 
 Sheet overviewOf(const Yard& yard, const Catalogue& facts) {
   PlanOptions options;
-  options.date = today();
+  options.date = localToday();
   const Plan plan = makePlan(yard, facts, options);
   if (plan.sheets.empty())
     throw UsageError("Nothing is drawn in this yard yet, so there is no picture of it.");

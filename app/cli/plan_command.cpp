@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "app/cli/commands.h"
+#include "app/print/local_date.h"
 #include "app/print/plan_output.h"
 #include "core/sheets/plan.h"
 #include "core/store/yard_file.h"
@@ -19,7 +20,7 @@ struct PlanCommand {
 
 PlanOptions optionsFrom(const PlanCommand& command) {
   PlanOptions options;
-  options.date = today();
+  options.date = localToday();
   options.revision = command.revision;
   const auto paper = fromWord<Paper>(command.paper);
   if (!paper) throw UsageError("--paper is '" + command.paper + "'. Choose letter or a4.");

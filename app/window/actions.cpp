@@ -5,6 +5,8 @@
 
 #include "app/look/icons.h"
 #include "app/look/theme.h"
+#include "core/sheets/plan.h"
+#include "core/sheets/scale.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
@@ -33,16 +35,33 @@ Actions::Actions(QObject* parent)
           make("actionToSelection", tr("Show the &selection"), QKeySequence(tr("Shift+F")))),
       sun(make("actionSun", tr("&Hours of sun"), QKeySequence(tr("U")), "sun")),
       names(make("actionNames", tr("All &names"), QKeySequence(tr("N")))),
+      papers(this),
+      scales(this),
       themes(this),
       units(this),
       about(make("actionAbout", tr("&About Tussock"))) {
   sun->setCheckable(true);
   names->setCheckable(true);
+  addPlanChoices();
   addChoice(themes, "actionThemeSystem", tr("As the &system"), int(ThemeChoice::System));
   addChoice(themes, "actionThemeLight", tr("&Light"), int(ThemeChoice::Light));
   addChoice(themes, "actionThemeDark", tr("&Dark"), int(ThemeChoice::Dark));
   addChoice(units, "actionUnitsFeet", tr("&Feet and inches"), int(UnitSystem::FeetInches));
   addChoice(units, "actionUnitsMetres", tr("&Metres"), int(UnitSystem::Metres));
+}
+
+void Actions::addPlanChoices() {
+  addChoice(papers, "actionPaperUsual", tr("As the &units go"), -1);
+  addChoice(papers, "actionPaperLetter", tr("&Letter"), int(Paper::Letter));
+  addChoice(papers, "actionPaperA4", tr("&A4"), int(Paper::A4));
+  addChoice(scales, "actionScaleFits", tr("The largest that &fits"), 0);
+  for (const UnitSystem system : {UnitSystem::FeetInches, UnitSystem::Metres})
+    for (const int scale : bedScales(system)) {
+      const QString name = QStringLiteral("actionScale%1").arg(scale);
+      if (findChild<QAction*>(name)) continue;  // one scale may serve feet and metres
+      addChoice(scales, qPrintable(name), QString::fromStdString(describeScale(scale, system)),
+                scale);
+    }
 }
 
 QAction* Actions::make(const char* name, const QString& text, const QKeySequence& key,
@@ -75,6 +94,8 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   yard->addActions({photo, importSite, exportSite});
   yard->addSeparator();
   yard->addActions({plan, print});
+  yard->addMenu(tr("Plan's p&aper"))->addActions(papers.actions());
+  yard->addMenu(tr("Plan's sca&le"))->addActions(scales.actions());
   yard->addSeparator();
   yard->addAction(quit);
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});

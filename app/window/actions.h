@@ -38,6 +38,8 @@ class Actions : public QObject {
   QAction* toSelection;
   QAction* sun;
   QAction* names;
+  QActionGroup papers;  // data: Paper, or -1 for the one that goes with the units
+  QActionGroup scales;  // data: 24 for 1:24, or 0 for the one that fits
   QActionGroup themes;  // data: ThemeChoice
   QActionGroup units;   // data: UnitSystem
   QAction* about;
@@ -48,6 +50,7 @@ class Actions : public QObject {
  private:
   QAction* make(const char* name, const QString& text, const QKeySequence& key = {},
                 const char* iconName = nullptr);
+  void addPlanChoices();
   void addChoice(QActionGroup& group, const char* name, const QString& text, int value);
 };
 

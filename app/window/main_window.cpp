@@ -52,6 +52,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   wireFileActions();
   wireEditActions();
   wireLookActions();
+  wirePlanChoices();
   resize(kFirstSize);
   restoreGeometry(settings_.value(QStringLiteral("geometry")).toByteArray());
   showYard();

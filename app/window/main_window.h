@@ -56,6 +56,7 @@ class MainWindow : public QMainWindow {
   void wireFileActions();
   void wireEditActions();
   void wireLookActions();
+  void wirePlanChoices();
   void takeTool(const QString& name);
   void showYard();
   void showUndo();

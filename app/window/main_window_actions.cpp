@@ -81,6 +81,25 @@ void MainWindow::wireLookActions() {
           [this](QAction* action) { commands_->setUnits(UnitSystem(action->data().toInt())); });
 }
 
+// Paper and scale of the plan belong to whoever prints, not to the yard.
+void MainWindow::wirePlanChoices() {
+  const auto keep = [this](QActionGroup& group, const QString& key, int usual, auto take) {
+    const int kept = settings_.value(key, usual).toInt();
+    for (QAction* action : group.actions()) action->setChecked(action->data().toInt() == kept);
+    take(kept);
+    connect(&group, &QActionGroup::triggered, this, [this, key, take](QAction* action) {
+      settings_.setValue(key, action->data());
+      take(action->data().toInt());
+    });
+  };
+  keep(actions_->papers, QStringLiteral("planPaper"), -1, [this](int paper) {
+    planCommands_->setPaper(paper < 0 ? std::nullopt : std::optional(Paper(paper)));
+  });
+  keep(actions_->scales, QStringLiteral("planScale"), 0, [this](int scale) {
+    planCommands_->setBedScale(scale == 0 ? std::nullopt : std::optional(scale));
+  });
+}
+
 void MainWindow::showTheme(ThemeChoice choice) {
   for (QAction* action : actions_->themes.actions())
     action->setChecked(action->data().toInt() == int(choice));

@@ -1,41 +1,45 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/plan_commands.h"
 
-#include <QDate>
 #include <QFileInfo>
-#include <QLocale>
 #include <QPageSize>
 #include <QPrinter>
 
+#include "app/print/local_date.h"
 #include "app/print/plan_output.h"
 
 namespace tussock {
 
 namespace {
 
-Date today() {
-  const QDate day = QDate::currentDate();
-  return Date(std::chrono::year(day.year()), std::chrono::month(unsigned(day.month())),
-              std::chrono::day(unsigned(day.day())));
-}
-
-// Letter where inches are used, A4 elsewhere.
-PlanOptions usualOptions() {
-  PlanOptions options;
-  options.date = today();
-  options.paper =
-      QLocale().measurementSystem() == QLocale::MetricSystem ? Paper::A4 : Paper::Letter;
-  return options;
+std::optional<Paper> paperOf(const QPrinter& printer) {
+  switch (printer.pageLayout().pageSize().id()) {
+    case QPageSize::A4:
+      return Paper::A4;
+    case QPageSize::Letter:
+      return Paper::Letter;
+    default:
+      return std::nullopt;
+  }
 }
 
 }  // namespace
+
+PlanOptions PlanCommands::options() const {
+  const bool metric = document_.yard().settings.units == UnitSystem::Metres;
+  PlanOptions options;
+  options.date = localToday();
+  options.paper = paper_.value_or(metric ? Paper::A4 : Paper::Letter);
+  options.bedScale = bedScale_;
+  return options;
+}
 
 void PlanCommands::writePlan() {
   const QString name = QFileInfo(document_.path()).completeBaseName();
   const QString path = prompts_->planTo(name + QStringLiteral(".pdf"));
   if (path.isEmpty()) return;
   try {
-    const Plan plan = makePlan(document_.yard(), document_.facts(), usualOptions());
+    const Plan plan = makePlan(document_.yard(), document_.facts(), options());
     if (path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)) {
       (void)writePlanSvg(plan, path);
     } else {
@@ -47,12 +51,18 @@ void PlanCommands::writePlan() {
 }
 
 void PlanCommands::print() {
-  PlanOptions options = usualOptions();
   QPrinter printer(QPrinter::HighResolution);
   if (!prompts_->choosePrinter(printer)) return;
-  options.paper = printer.pageLayout().pageSize().id() == QPageSize::A4 ? Paper::A4 : Paper::Letter;
+  const auto paper = paperOf(printer);
+  if (!paper)
+    return emit troubled(
+        tr("The printer is set to %1. The plan is laid out on letter or A4: choose "
+           "one of them in the printer's settings.")
+            .arg(printer.pageLayout().pageSize().name()));
+  PlanOptions chosen = options();
+  chosen.paper = *paper;
   try {
-    printPlan(makePlan(document_.yard(), document_.facts(), options), printer);
+    printPlan(makePlan(document_.yard(), document_.facts(), chosen), printer);
   } catch (const std::exception& problem) {
     emit troubled(QString::fromUtf8(problem.what()));
   }
