@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Advance widths of Lato 2.0 (SIL Open Font License), read off the font files' hmtx tables: regular,
-// bold and italic, in thousandths of the text size, by ascending code point.
+// Advance widths of Lato 2.0 (SIL Open Font License), read off the font files' hmtx tables:
+// regular, bold and italic, in thousandths of the text size, by ascending code point.
 #pragma once
 
 #include <array>
