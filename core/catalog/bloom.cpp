@@ -59,11 +59,4 @@ BloomByWeek bloomByWeek(const Yard& yard, const Catalogue& catalogue, std::optio
   return weeks;
 }
 
-std::array<Area, kWeeksInYear> areaInFlower(const BloomByWeek& bloom) {
-  std::array<Area, kWeeksInYear> areas;
-  for (std::size_t week = 0; week < bloom.size(); ++week)
-    for (const BloomSpan& span : bloom[week]) areas[week] += span.ground;
-  return areas;
-}
-
 }  // namespace tussock

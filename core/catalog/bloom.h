@@ -33,6 +33,5 @@ using BloomByWeek = std::array<std::vector<BloomSpan>, kWeeksInYear>;
 // catalogue does not know are left out. The spans point into the catalogue, which must live on.
 [[nodiscard]] BloomByWeek bloomByWeek(const Yard& yard, const Catalogue& catalogue,
                                       std::optional<Id<Bed>> bed = std::nullopt);
-[[nodiscard]] std::array<Area, kWeeksInYear> areaInFlower(const BloomByWeek& bloom);
 
 }  // namespace tussock

@@ -46,12 +46,6 @@ Layer Species::usualLayer() const {
   return lowSedge || isMat(*this) ? Layer::Ground : Layer::Main;
 }
 
-std::string Species::sourceOf(std::string_view field) const {
-  const auto at = std::find_if(sources.begin(), sources.end(),
-                               [&](const FactSource& source) { return source.field == field; });
-  return at == sources.end() ? std::string{} : at->keys;
-}
-
 std::string_view genusOf(std::string_view botanicalName) {
   return botanicalName.substr(0, botanicalName.find(' '));
 }

@@ -105,7 +105,6 @@ struct Species {
   // From the first week of the first month to the last week of the last.
   [[nodiscard]] bool bloomsInWeek(int week) const;  // 0 to 51
   [[nodiscard]] Layer usualLayer() const;
-  [[nodiscard]] std::string sourceOf(std::string_view field) const;  // keys, or empty
 };
 
 // "Aster novae-angliae" from "Aster novae-angliae 'Purple Dome'": what stands before a cultivar.

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Planting patterns as point sets.
+// How many plants a pattern takes.
 #pragma once
 
 #include <numbers>
-#include <vector>
 
-#include "core/geometry/polygon.h"
+#include "core/units/length.h"
 
 namespace tussock {
 
@@ -15,10 +14,5 @@ namespace tussock {
 }
 [[nodiscard]] double triangularCount(Area ground, Length spacing);
 [[nodiscard]] double squareCount(Area ground, Length spacing);
-
-// All points of a triangular lattice of the given spacing inside `box`, through `origin`, with rows
-// turned `axis` anticlockwise from east.
-[[nodiscard]] std::vector<Point> triangularLattice(const Box& box, Length spacing, Point origin,
-                                                   Angle axis);
 
 }  // namespace tussock

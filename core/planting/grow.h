@@ -29,7 +29,6 @@ struct Growth {
   std::vector<Point> places;  // in one piece, an odd number or none
   int asked = 0;
   Angle axis;
-  [[nodiscard]] bool complete() const { return static_cast<int>(places.size()) == asked; }
 };
 
 // Obeys the placement rules always: inside by the set-back, clear of paving, trunks, buildings,

@@ -252,11 +252,6 @@ std::string YardFile::blob(const std::string& hash) const {
   });
 }
 
-bool YardFile::hasBlob(const std::string& hash) const {
-  if (state_->pending.find(hash) != nullptr) return true;
-  return guarded(state_->path, [&] { return BlobTable(state_->database).has(hash); });
-}
-
 std::vector<std::string> YardFile::verify() const {
   return faultsOf(state_->database, state_->yard);
 }

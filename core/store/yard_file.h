@@ -85,7 +85,6 @@ class YardFile {
   // written in the transaction of the first commit whose change set names the hash.
   std::string putBlob(const std::string& bytes);
   [[nodiscard]] std::string blob(const std::string& hash) const;  // throws StoreError(Damaged)
-  [[nodiscard]] bool hasBlob(const std::string& hash) const;
 
   // Everything wrong with the file's integrity; empty when it is sound.
   [[nodiscard]] std::vector<std::string> verify() const;

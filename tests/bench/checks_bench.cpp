@@ -9,6 +9,7 @@
 #include "core/checks/kept_findings.h"
 #include "core/geometry/lattice.h"
 #include "core/geometry/point_index.h"
+#include "tests/support/triangular_lattice.h"
 
 namespace tussock {
 namespace {
@@ -76,7 +77,7 @@ class YardMaker {
   void addDrifts(const Bed& bed, int number, Point low) {
     const Box inside{low + Point{0.2, 0.2}, low + Point{kBedWidth - 0.2, kBedDepth - 0.2}};
     std::vector<Point> places =
-        triangularLattice(inside, Length::centimetres(35), inside.low, Angle::degrees(20.0));
+        test::triangularLattice(inside, Length::centimetres(35), inside.low, Angle::degrees(20.0));
     places.resize(std::min<std::size_t>(places.size(), kPlantsPerBed));
     std::map<int, Drift> byTile;
     for (const Point place : places) {

@@ -59,8 +59,8 @@ TEST(Bloom, CountsTheYardOrOneBed) {
   ASSERT_EQ(both[kMidSeptember].size(), 2u);
   EXPECT_EQ(both[kMidSeptember][0].species->botanicalName, "Salvia two");  // more ground first
   EXPECT_TRUE(both[10].empty());
-  const auto areas = areaInFlower(both);
-  EXPECT_NEAR(areas[kMidSeptember].squareMetres(), 8 * 0.16 * 0.8660254, 1e-6);
+  EXPECT_NEAR(both[kMidSeptember][0].ground.squareMetres(), 5 * 0.16 * 0.8660254, 1e-6);
+  EXPECT_NEAR(both[kMidSeptember][1].ground.squareMetres(), 3 * 0.16 * 0.8660254, 1e-6);
 
   const Id<Bed> first = yard.beds.begin()->id;
   ASSERT_EQ(bloomByWeek(yard, kFacts, first)[kMidSeptember].size(), 1u);

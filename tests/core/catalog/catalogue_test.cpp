@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/catalog/species_row.h"
+#include "tests/support/fact_source.h"
 
 namespace tussock {
 namespace {
@@ -71,9 +72,9 @@ TEST(Catalogue, ReadsARow) {
   EXPECT_EQ(species->flowerColour, (Rgb{0x8A, 0x7F, 0xC0}));
   EXPECT_EQ(species->notes, "Leans, \"flops\"\nin rich soil");
   EXPECT_EQ(species->nativeStates, (std::vector<std::string>{"IL", "IN"}));
-  EXPECT_EQ(species->sourceOf("genus"), "USDA ALB");
-  EXPECT_EQ(species->sourceOf("spacing_cm"), "memory");
-  EXPECT_EQ(species->sourceOf("spread_cm"), "");
+  EXPECT_EQ(test::sourceOf(*species, "genus"), "USDA ALB");
+  EXPECT_EQ(test::sourceOf(*species, "spacing_cm"), "memory");
+  EXPECT_EQ(test::sourceOf(*species, "spread_cm"), "");
 }
 
 TEST(Catalogue, NamesFileLineColumnValueAndWhatWasExpected) {

@@ -11,6 +11,7 @@
 #include "core/catalog/catalogue.h"
 #include "core/catalog/resources.h"
 #include "core/catalog/species_row.h"
+#include "tests/support/fact_source.h"
 
 namespace tussock {
 namespace {
@@ -100,7 +101,7 @@ TEST_F(ShippedPlants, NameASourceForEveryValue) {
     const Species& species = at(cells[0]);
     for (std::size_t i = 0; i + 2 < kPlantColumns.size(); ++i) {  // all but notes and sources
       if (cells[i] == "unknown") continue;  // lists that disagree may be named, or none known
-      EXPECT_EQ(species.sourceOf(kPlantColumns[i]).empty(), cells[i].empty())
+      EXPECT_EQ(test::sourceOf(species, kPlantColumns[i]).empty(), cells[i].empty())
           << cells[0] << ", " << kPlantColumns[i];
     }
     for (const FactSource& source : species.sources)
@@ -135,8 +136,8 @@ TEST_P(PublishedFact, IsInTheTable) {
   const Species* species = reading.catalogue.find(fact.species);
   ASSERT_NE(species, nullptr);
   EXPECT_EQ(valueOf(*species, fact.field), fact.value);
-  EXPECT_NE(species->sourceOf(fact.field).find(fact.key), std::string::npos)
-      << species->sourceOf(fact.field);
+  EXPECT_NE(test::sourceOf(*species, fact.field).find(fact.key), std::string::npos)
+      << test::sourceOf(*species, fact.field);
 }
 
 // Symbols and growth forms: USDA NRCS, The PLANTS Database.

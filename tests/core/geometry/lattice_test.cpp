@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "core/geometry/point_index.h"
+#include "tests/support/triangular_lattice.h"
 
 namespace tussock {
 namespace {
@@ -53,7 +54,7 @@ class TurnedLattice : public testing::TestWithParam<double> {};
 TEST_P(TurnedLattice, StandsAtItsSpacingAndDensity) {
   const Length spacing = Length::metres(0.4);
   const Box box{{-3, 2}, {37, 32}};
-  const auto points = triangularLattice(box, spacing, {1.1, 2.2}, Angle::degrees(GetParam()));
+  const auto points = test::triangularLattice(box, spacing, {1.1, 2.2}, Angle::degrees(GetParam()));
   const double expected = triangularCount(Area::squareMetres(40 * 30), spacing);
   EXPECT_NEAR(static_cast<double>(points.size()) / expected, 1.0, 0.01);
   const PointIndex index(points);
@@ -74,7 +75,8 @@ TEST(TriangularGround, IsTheDensestPackingsCell) {
 }
 
 TEST(PointIndex, AgreesWithLookingAtEveryPoint) {
-  const auto points = triangularLattice({{0, 0}, {5, 5}}, Length::metres(0.3), {0, 0}, Angle());
+  const auto points =
+      test::triangularLattice({{0, 0}, {5, 5}}, Length::metres(0.3), {0, 0}, Angle());
   const PointIndex index(points);
   const Point centre{2.4, 2.7};
   std::size_t expected = 0;

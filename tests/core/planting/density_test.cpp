@@ -12,6 +12,7 @@
 #include "core/geometry/tolerance.h"
 #include "core/planting/grow.h"
 #include "tests/core/planting/random_ground.h"
+#include "tests/support/triangular_lattice.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock {
@@ -118,7 +119,7 @@ TEST(Rows, DoNotShowInAFilledBed) {
   const Length spacing = Length::metres(bed.spacing);
   // Turned by 5 degrees, so that the rows fall into the middle of bins: the strictest comparison.
   const auto lattice =
-      triangularLattice({{0, 0}, {bed.side, bed.side}}, spacing, {0, 0}, Angle::degrees(5));
+      test::triangularLattice({{0, 0}, {bed.side, bed.side}}, spacing, {0, 0}, Angle::degrees(5));
   const double strict = rowiness(lattice, bed.spacing);
   const double without = 1.0;  // directions at random fill all bins alike
   EXPECT_GT(strict, 3.5);
@@ -154,7 +155,7 @@ TEST(FilledBed, TakesItsPlantsDriftByDriftToo) {
                        [&](Point p) { return distance(p, at) < kLooseSpacing * spacing; });
   };
   for (const int count : {13, 3, 1})
-    for (const Point at : triangularLattice(box, Length::metres(spacing * 0.6), {0, 0}, {})) {
+    for (const Point at : test::triangularLattice(box, Length::metres(spacing * 0.6), {0, 0}, {})) {
       if (taken(at)) continue;
       GrowRequest request;
       request.bed = builder.lastBed();
