@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include <cctype>
 #include <cmath>
 #include <memory>
 #include <ostream>
+#include <QTimeZone>
 
 #include "app/cli/commands.h"
 #include "core/catalog/resources.h"
 #include "core/exchange/geojson.h"
+#include "core/model/settings_text.h"
 #include "core/store/yard_file.h"
 
 namespace tussock {
@@ -28,29 +29,33 @@ std::optional<MonthDay> frostDate(const std::string& text, const char* option) {
   return day;
 }
 
-bool isHardinessZone(const std::string& text) {
-  const bool half = !text.empty() && (text.back() == 'a' || text.back() == 'b');
-  const std::string digits = half ? text.substr(0, text.size() - 1) : text;
-  if (digits.empty() || digits.size() > 2) return false;
-  for (const char c : digits)
-    if (std::isdigit(static_cast<unsigned char>(c)) == 0) return false;
-  const int zone = std::stoi(digits);
-  return zone >= 1 && zone <= 13;
+std::string stateFrom(const std::string& text) {
+  const auto state = parseState(text);
+  if (!state)
+    throw UsageError("--state is '" + text +
+                     "', which is no US state. Give its two letters, such as IN.");
+  return *state;
 }
 
-bool isState(const std::string& text) {
-  return text.size() == 2 && std::isupper(static_cast<unsigned char>(text[0])) != 0 &&
-         std::isupper(static_cast<unsigned char>(text[1])) != 0;
+std::string hardinessFrom(const std::string& text) {
+  const auto zone = parseHardinessZone(text);
+  if (!zone)
+    throw UsageError("--hardiness is '" + text +
+                     "'. Give a zone from 1 to 13, with a or b, such as 6b.");
+  return *zone;
+}
+
+std::string timeZoneFrom(const std::string& text) {
+  if (!looksLikeTimeZone(text) ||
+      !QTimeZone::isTimeZoneIdAvailable(QByteArray::fromStdString(text)))
+    throw UsageError("--zone is '" + text +
+                     "', which is no time zone. Give its IANA name, such as America/Chicago.");
+  return text;
 }
 
 void expectSensible(const NewOptions& options) {
   if (!(std::abs(options.latitude) <= 90.0) || !(std::abs(options.longitude) <= 180.0))
     throw UsageError("Latitude must lie from -90 to 90 and longitude from -180 to 180 degrees.");
-  if (!options.state.empty() && !isState(options.state))
-    throw UsageError("--state is '" + options.state + "'. Give its two letters, such as IN.");
-  if (!options.hardiness.empty() && !isHardinessZone(options.hardiness))
-    throw UsageError("--hardiness is '" + options.hardiness +
-                     "'. Give a zone from 1 to 13, with a or b, such as 6b.");
   if (options.lastFrost.empty() != options.firstFrost.empty())
     throw UsageError("Give both --last-frost and --first-frost, or neither.");
 }
@@ -61,9 +66,9 @@ Settings settingsFrom(const NewOptions& options) {
   if (!options.name.empty()) settings.name = options.name;
   settings.latitude = Angle::degrees(options.latitude);
   settings.longitude = Angle::degrees(options.longitude);
-  settings.timeZone = options.zone;
-  settings.state = options.state;
-  settings.hardinessZone = options.hardiness;
+  settings.timeZone = timeZoneFrom(options.zone);
+  settings.state = stateFrom(options.state);
+  settings.hardinessZone = hardinessFrom(options.hardiness);
   settings.lastFrost = frostDate(options.lastFrost, "--last-frost");
   settings.firstFrost = frostDate(options.firstFrost, "--first-frost");
   return settings;

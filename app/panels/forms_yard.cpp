@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <QLineEdit>
-#include <QRegularExpression>
 #include <QTimeZone>
 
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "app/panels/place_words.h"
 #include "core/catalog/fit.h"
+#include "core/model/settings_text.h"
 #include "core/planting/totals.h"
 
 namespace tussock {
@@ -30,29 +30,26 @@ QString readCoordinate(const QString& typed, Axis axis, Angle& value) {
   return {};
 }
 
-// USDA zones run from 1a to 13b (planthardiness.ars.usda.gov).
 QString readZone(const QString& typed, std::string& value) {
-  static const QRegularExpression form(QStringLiteral("^(?:1[0-3]|[1-9])[ab]?$"));
-  const QString zone = typed.toLower();
-  if (!zone.isEmpty() && !form.match(zone).hasMatch())
+  const auto zone = parseHardinessZone(typed.toStdString());
+  if (!zone)
     return tr("Write a USDA hardiness zone from 1a to 13b, such as 6b, or leave it empty.");
-  value = zone.toStdString();
+  value = *zone;
   return {};
 }
 
 QString readState(const QString& typed, std::string& value) {
-  static const QRegularExpression form(QStringLiteral("^[A-Z]{2}$"));
-  const QString state = typed.toUpper();
-  if (!state.isEmpty() && !form.match(state).hasMatch())
-    return tr("Write the two letters of a state, such as IN, or leave it empty.");
-  value = state.toStdString();
+  const auto state = parseState(typed.toStdString());
+  if (!state) return tr("Write the two letters of a US state, such as IN, or leave it empty.");
+  value = *state;
   return {};
 }
 
 QString readTimeZone(const QString& typed, std::string& value) {
-  if (!QTimeZone::isTimeZoneIdAvailable(typed.toUtf8()))
+  const std::string zone = typed.toStdString();
+  if (!looksLikeTimeZone(zone) || !QTimeZone::isTimeZoneIdAvailable(typed.toUtf8()))
     return tr("Write a time zone by its IANA name, such as America/New_York.");
-  value = typed.toStdString();
+  value = zone;
   return {};
 }
 

@@ -112,6 +112,8 @@ TEST_F(CommandLine, WrongUsageIsTwoAndMakesNoFile) {
          "--first-frost", "10-18"},
         {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--last-frost", "04-20"},
         {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--hardiness", "99"},
+        {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--state", "ZZ"},
+        {"new", path("b.yard"), "--lat", "38", "--lon", "0", "--zone", "Nowhere/Atall"},
         {"new", path("b.yard"), "--lat", "north", "--lon", "0"},
         {"plant", path("b.yard")},
         {"check"}}) {

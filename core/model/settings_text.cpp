@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+#include "core/model/settings_text.h"
+
+#include <algorithm>
+
+namespace tussock {
+
+namespace {
+
+constexpr std::string_view kStates =
+    "AL AK AZ AR CA CO CT DE FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM "
+    "NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY DC AS GU MP PR VI";
+
+// Of ASCII only: the same whatever the locale.
+char upper(char c) {
+  return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+}
+bool isDigit(char c) {
+  return c >= '0' && c <= '9';
+}
+bool isLetter(char c) {
+  return upper(c) >= 'A' && upper(c) <= 'Z';
+}
+
+bool isZonePart(std::string_view part) {
+  return !part.empty() && isLetter(part.front()) &&
+         std::all_of(part.begin(), part.end(), [](char c) {
+           return isLetter(c) || isDigit(c) || c == '_' || c == '+' || c == '-';
+         });
+}
+
+}  // namespace
+
+std::optional<std::string> parseState(std::string_view text) {
+  std::string state(text);
+  std::transform(state.begin(), state.end(), state.begin(), upper);
+  if (state.empty()) return state;
+  const bool known = state.size() == 2 && isLetter(state[0]) && isLetter(state[1]) &&
+                     kStates.find(state) != std::string_view::npos;
+  return known ? std::optional(state) : std::nullopt;
+}
+
+std::optional<std::string> parseHardinessZone(std::string_view text) {
+  if (text.empty()) return std::string();
+  const char half = upper(text.back()) == 'A' ? 'a' : upper(text.back()) == 'B' ? 'b' : '\0';
+  const std::string_view digits = half != '\0' ? text.substr(0, text.size() - 1) : text;
+  if (digits.empty() || digits.size() > 2 || digits.front() == '0' ||
+      !std::all_of(digits.begin(), digits.end(), isDigit))
+    return std::nullopt;
+  const std::string number(digits);
+  if (std::stoi(number) > 13) return std::nullopt;
+  return half != '\0' ? number + half : number;
+}
+
+bool looksLikeTimeZone(std::string_view text) {
+  for (int part = 1; part <= 3; ++part) {
+    const std::size_t slash = text.find('/');
+    if (!isZonePart(text.substr(0, slash))) return false;
+    if (slash == std::string_view::npos) return true;
+    text.remove_prefix(slash + 1);
+  }
+  return false;
+}
+
+}  // namespace tussock
