@@ -42,11 +42,6 @@ void Analysis::forget() {
   findings_.reset();
 }
 
-bool Analysis::busy() const {
-  const std::lock_guard lock(mutex_);
-  return working_ || pending_.has_value();
-}
-
 void Analysis::wait() {
   {
     std::unique_lock lock(mutex_);

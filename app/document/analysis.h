@@ -34,7 +34,6 @@ class Analysis : public QObject {
 
   [[nodiscard]] SharedSunMap sunMap() const { return sunMap_; }
   [[nodiscard]] SharedFindings findings() const { return findings_; }
-  [[nodiscard]] bool busy() const;
 
  signals:
   void sunMapChanged();
@@ -68,7 +67,7 @@ class Analysis : public QObject {
   std::optional<Yard> mapFor_;
   KeptFindings kept_;
 
-  mutable std::mutex mutex_;  // guards what follows
+  std::mutex mutex_;  // guards what follows
   std::condition_variable_any wake_;
   std::condition_variable idle_;
   std::optional<Yard> pending_;

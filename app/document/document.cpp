@@ -251,10 +251,6 @@ SharedFindings Document::findings() const {
   return state_->analysis.findings();
 }
 
-bool Document::analysing() const {
-  return state_->analysis.busy();
-}
-
 void Document::waitForAnalysis() {
   state_->analysis.wait();
 }

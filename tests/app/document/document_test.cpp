@@ -120,7 +120,6 @@ TEST_F(DocumentTest, AnalysisFindsSunAndFindingsOfTheLatestYard) {
   ASSERT_TRUE(document.sunMap());
   EXPECT_TRUE(document.sunMap()->hoursAt({4, 2}));
   ASSERT_TRUE(document.findings());
-  EXPECT_FALSE(document.analysing());
   EXPECT_TRUE(std::any_of(document.findings()->begin(), document.findings()->end(),
                           [](const Finding& f) { return f.check == CheckId::Spacing; }));
 }
