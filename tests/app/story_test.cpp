@@ -2,6 +2,7 @@
 // The whole job, driven through the window: an empty yard, a photo and its scale, a bed, three
 // drifts, a finding and its mending, back to empty, forth again, and a plan on paper. Then file and
 // paper are read by other means.
+#include <QAction>
 #include <QLineEdit>
 #include <QPainter>
 #include <QProcess>
@@ -129,6 +130,7 @@ void Story::undoAll() {
   EXPECT_TRUE(empty.photos.empty());
   EXPECT_TRUE(empty.beds.empty());
   EXPECT_TRUE(empty.drifts.empty());
+  EXPECT_FALSE(window->findChild<QAction*>(QStringLiteral("actionUndo"))->isEnabled());
 }
 
 void Story::redoAll() {
@@ -169,6 +171,11 @@ TEST_F(Story, FromAnEmptyYardToAPlanOnPaper) {
 
   EXPECT_TRUE(
       YardFile::open(document.path().toStdString(), YardFile::Access::ReadOnly).verify().empty());
+  EXPECT_EQ(QProcess::execute(QStringLiteral("qpdf"), {QStringLiteral("--check"), prompts->plan}),
+            0);
+  EXPECT_EQ(QProcess::execute(QStringLiteral(TUSSOCK_PROGRAM),
+                              {QStringLiteral("verify"), document.path()}),
+            0);
   const QString text = textOfPlan();
   for (const Drift& drift : full.drifts) {
     const QString label = QStringLiteral("%1 × %2")
