@@ -123,7 +123,7 @@ ScaleBar scaleBar(double scale, UnitSystem units, double millimetres) {
       break;
     }
   ScaleBar bar{step.length, step.parts, step.length * unit, {}};
-  const std::string paper = feet ? fmt::format("{:.2f} in", bar.millimetres / 25.4)
+  const std::string paper = feet ? fmt::format("{:.4g} in", bar.millimetres / 25.4)
                                  : fmt::format("{:.0f} mm", bar.millimetres);
   bar.text = fmt::format("Measure this bar: {:g} {} at 1:{:g} is {} on paper", bar.real,
                          feet ? "ft" : "m", scale, paper);
