@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include <iostream>
-#include <QApplication>
 #include <string>
 #include <vector>
 
 #include "app/cli/command_line.h"
+#include "app/window/application.h"
 #include "app/window/run_window.h"
 
 int main(int argc, char** argv) {
   const std::vector<std::string> arguments(argv + 1, argv + argc);
   if (!tussock::asksForWindow(arguments))
     return static_cast<int>(tussock::runCommandLine(arguments, std::cout, std::cerr));
-  QApplication application(argc, argv);
+  tussock::Application application(argc, argv);
   return tussock::runWindow(application, QApplication::arguments().value(1));
 }

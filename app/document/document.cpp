@@ -137,6 +137,8 @@ bool Document::commit(const ChangeSet& edit) {
   } catch (const StoreError& problem) {
     if (problem.reason() == StoreError::Reason::Changed) return commitAgain(edit);
     return tell(textOf(problem));
+  } catch (const std::exception& problem) {
+    return tell(textOf(problem));
   }
   emit saved(QDateTime::currentDateTime());
   show(before, edit.label);
@@ -153,7 +155,7 @@ bool Document::commitAgain(const ChangeSet& edit) {
     return tell(tr("Another program has changed what “%1” was about to change. The yard as it is "
                    "in the file is shown; make the edit again if it is still wanted.")
                     .arg(QString::fromStdString(edit.label)));
-  } catch (const StoreError& problem) {
+  } catch (const std::exception& problem) {
     return tell(textOf(problem));
   }
   emit saved(QDateTime::currentDateTime());

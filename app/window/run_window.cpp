@@ -1,18 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/run_window.h"
 
-#include <QApplication>
-
 #include "app/document/document.h"
+#include "app/window/application.h"
 #include "app/window/main_window.h"
+#include "app/window/message_bar.h"
 
 namespace tussock {
 
-int runWindow(QApplication& application, const QString& file) {
+int runWindow(Application& application, const QString& file) {
   QApplication::setApplicationName(QStringLiteral("tussock"));
   QApplication::setApplicationDisplayName(QStringLiteral("Tussock"));
   Document document(readShippedCatalogue().catalogue);
   MainWindow window(document);
+  QObject::connect(&application, &Application::troubled, &window.messages(), &MessageBar::tell);
   window.show();
   if (!file.isEmpty()) window.commands().open(file);
   return application.exec();

@@ -4,11 +4,11 @@
 
 #include <QString>
 
-class QApplication;
-
 namespace tussock {
 
+class Application;
+
 // Opens `file`, or the start page when it is empty. Gives the exit code.
-int runWindow(QApplication& application, const QString& file);
+int runWindow(Application& application, const QString& file);
 
 }  // namespace tussock
