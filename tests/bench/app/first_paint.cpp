@@ -6,6 +6,7 @@
 #include <QMainWindow>
 #include <QTimer>
 
+#include "app/window/application.h"
 #include "app/window/run_window.h"
 
 namespace tussock::bench {
@@ -29,7 +30,7 @@ class EndAtPaint : public QObject {
 
 }  // namespace
 
-int endAtFirstPaint(QApplication& application, const QString& file) {
+int endAtFirstPaint(Application& application, const QString& file) {
   EndAtPaint end(file.isEmpty() ? QStringLiteral("empty") : QStringLiteral("canvas"));
   application.installEventFilter(&end);
   if (!file.isEmpty()) return runWindow(application, file);
