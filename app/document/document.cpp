@@ -78,6 +78,10 @@ void Document::takeIn(YardFile file, bool readOnly) {
   emit opened();
 }
 
+void Document::copyTo(const QString& path) const {
+  if (isOpen()) state_->file->copyTo(fileSystemPath(path));
+}
+
 void Document::close() {
   if (!isOpen()) return;
   letGo();

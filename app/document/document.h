@@ -36,6 +36,9 @@ class Document : public QObject {
   [[nodiscard]] const Catalogue& facts() const;
   [[nodiscard]] IdSource& ids();
 
+  // Writes a whole copy of the file, history too. Throws StoreError.
+  void copyTo(const QString& path) const;
+
   // True once the edit is on disk. False when it could not be written: editFailed says why, and the
   // yard shown is that of the file.
   bool commit(const ChangeSet& edit);

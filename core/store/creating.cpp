@@ -63,9 +63,9 @@ void giveName(const fs::path& from, const fs::path& to) {
     throw storeError(Reason::Other, to, fmt::format("could not be made ({}).", error.message()));
 }
 
-// A new name is durable once its folder is.
-void synchroniseFolder(const fs::path& folder) {
-  const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+// A file is durable once it is synchronised, and a new name once its folder is.
+void synchronise(const fs::path& path) {
+  const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
   if (handle < 0) return;
   ::fsync(handle);
   ::close(handle);
@@ -99,7 +99,20 @@ void createDatabase(const fs::path& path, const Yard& yard) {
     writeNew(database, yard);
   });
   giveName(unfinished.path(), path);
-  synchroniseFolder(path.parent_path());
+  synchronise(path.parent_path());
+}
+
+void copyDatabase(SQLite::Database& database, const fs::path& path) {
+  requirePlaceFor(path);
+  const UnfinishedFile unfinished(path);
+  guarded(path, [&] {
+    SQLite::Statement copy(database, "VACUUM INTO ?");
+    copy.bind(1, unfinished.path().string());
+    copy.exec();
+  });
+  synchronise(unfinished.path());
+  giveName(unfinished.path(), path);
+  synchronise(path.parent_path());
 }
 
 }  // namespace tussock

@@ -15,5 +15,7 @@ namespace tussock {
                                             YardFile::Access access);
 // Writes under another name in the same folder and gives it its own when it is whole.
 void createDatabase(const std::filesystem::path& path, const Yard& yard);
+// The same for a copy of an open database, as it was at one moment, whoever else writes.
+void copyDatabase(SQLite::Database& database, const std::filesystem::path& path);
 
 }  // namespace tussock

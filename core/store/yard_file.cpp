@@ -222,6 +222,10 @@ void YardFile::forgetHistory() {
   });
 }
 
+void YardFile::copyTo(const fs::path& path) const {
+  copyDatabase(state_->database, fs::absolute(path));
+}
+
 bool YardFile::changedOutside() const {
   if (state_->replaced()) return true;
   try {

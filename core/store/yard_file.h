@@ -77,6 +77,10 @@ class YardFile {
   // Drops the history and photos nobody names, and compacts the file.
   void forgetHistory();
 
+  // A whole copy under another name, history and photos too, as it is in the file at one moment.
+  // Throws StoreError(AlreadyExists) rather than write over a file.
+  void copyTo(const std::filesystem::path& path) const;
+
   // True when another program has written to the file since this one looked.
   [[nodiscard]] bool changedOutside() const;
   void reload();  // also when another file has taken the place of this one

@@ -29,6 +29,31 @@ TEST(YardFile, HoldsTheYardItWasMadeWith) {
   EXPECT_THAT(file.verify(), IsEmpty());
 }
 
+TEST(YardFile, ACopyIsWholeWithItsHistoryAndGoesItsOwnWay) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  file.commit(renameTo(file.yard(), "Hill"));
+  YardFile other = YardFile::open(folder / "a.yard");
+  other.commit(renameTo(other.yard(), "Vale"));  // this one has not looked since
+  file.copyTo(folder / "b.yard");
+  YardFile copy = YardFile::open(folder / "b.yard");
+  EXPECT_EQ(copy.yard(), other.yard());
+  EXPECT_THAT(copy.verify(), IsEmpty());
+  EXPECT_TRUE(copy.undo().has_value());
+  EXPECT_EQ(copy.yard().settings.name, "Hill");
+  EXPECT_EQ(YardFile::open(folder / "a.yard").yard().settings.name, "Vale");
+}
+
+TEST(YardFile, ACopyNeverReplacesAFile) {
+  const test::TemporaryFolder folder;
+  const YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  const Yard before = YardFile::create(folder / "b.yard", Yard{}).yard();
+  EXPECT_THROW(file.copyTo(folder / "b.yard"), StoreError);
+  EXPECT_THROW(file.copyTo(folder / "a.yard"), StoreError);
+  EXPECT_EQ(YardFile::open(folder / "b.yard").yard(), before);
+  EXPECT_EQ(file.yard(), twoDrifts());
+}
+
 TEST(YardFile, CommitIsThereAfterReopening) {
   const test::TemporaryFolder folder;
   YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
