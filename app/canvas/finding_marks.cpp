@@ -18,18 +18,6 @@ Point rimOf(const Polygon& place) {
                            [](Point a, Point b) { return a.y < b.y; });
 }
 
-QString iconOf(Severity severity) {
-  switch (severity) {
-    case Severity::Alert:
-      return QStringLiteral("finding-alert");
-    case Severity::Caution:
-      return QStringLiteral("finding-caution");
-    case Severity::Hint:
-      return QStringLiteral("finding-hint");
-  }
-  return {};
-}
-
 }  // namespace
 
 void FindingMarks::take(const std::vector<Finding>& findings, const Yard& yard) {
@@ -62,7 +50,7 @@ void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
   const QRectF view(QPointF(), mapping.view());
   for (const FindingMark& mark : marks_) {
     const QRectF box = boxOf(mark, mapping);
-    if (view.intersects(box)) paintIcon(painter, iconOf(mark.severity), box);
+    if (view.intersects(box)) paintIcon(painter, findingMark(mark.severity), box);
   }
 }
 

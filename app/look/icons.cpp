@@ -83,4 +83,16 @@ void paintIcon(QPainter& painter, const QString& name, const QRectF& rect) {
   render(painter, name, rect, currentTheme().ink);
 }
 
+QString findingMark(Severity severity) {
+  switch (severity) {
+    case Severity::Alert:
+      return QStringLiteral("finding-alert");
+    case Severity::Caution:
+      return QStringLiteral("finding-caution");
+    case Severity::Hint:
+      return QStringLiteral("finding-hint");
+  }
+  return {};
+}
+
 }  // namespace tussock

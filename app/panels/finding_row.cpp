@@ -22,18 +22,6 @@ namespace {
 
 constexpr int kMark = 18;
 
-QString markOf(Severity severity) {
-  switch (severity) {
-    case Severity::Alert:
-      return QStringLiteral("finding-alert");
-    case Severity::Caution:
-      return QStringLiteral("finding-caution");
-    case Severity::Hint:
-      return QStringLiteral("finding-hint");
-  }
-  return {};
-}
-
 QLabel* wrapped(const QString& name, const QString& look, QWidget* parent) {
   auto* label = new QLabel(parent);
   label->setObjectName(name);
@@ -181,7 +169,7 @@ bool FindingRow::eventFilter(QObject* watched, QEvent* event) {
 void FindingRow::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  paintIcon(painter, markOf(finding_.severity), QRectF(0, kSpace2, kMark, kMark));
+  paintIcon(painter, findingMark(finding_.severity), QRectF(0, kSpace2, kMark, kMark));
 }
 
 }  // namespace tussock
