@@ -55,12 +55,11 @@ bool YardCommands::create(const QString& path, const Yard& yard) {
 void YardCommands::saveCopy() {
   const QString path = prompts_->yardToSave(tr("Save a copy"), document_.path());
   if (path.isEmpty()) return;
-  if (QFileInfo::exists(path))
-    return emit troubled(tr("There is a file %1 already. Choose another name for the copy.")
-                             .arg(QFileInfo(path).fileName()));
-  // Every edit is on disk already, so the file itself is the copy.
-  if (!QFile::copy(document_.path(), path))
-    emit troubled(tr("The copy could not be written to %1. Choose another folder.").arg(path));
+  try {
+    document_.copyTo(path);
+  } catch (const StoreError& problem) {
+    emit troubled(QString::fromUtf8(problem.what()));
+  }
 }
 
 void YardCommands::bringInAsked(Point middle, double across) {

@@ -61,6 +61,18 @@ TEST_F(MessagesTest, AFileThatCannotBeOpenedIsToldOnTheStartPage) {
   expectRefused(QStringLiteral("next.yard"));
 }
 
+TEST_F(MessagesTest, ACopyIsAYardOfItsOwnAndNeverReplacesOne) {
+  start(YardBuilder().bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))").build());
+  prompts->yard = path(QStringLiteral("copy.yard"));
+  trigger("actionSaveCopy");
+  EXPECT_FALSE(bar()->isVisible());
+  EXPECT_EQ(YardFile::open(prompts->yard.toStdString()).yard(), yard());
+  const QByteArray before = bytesOf(QStringLiteral("copy.yard"));
+  trigger("actionSaveCopy");
+  EXPECT_TRUE(bar()->words().contains(QStringLiteral("copy.yard")));
+  EXPECT_EQ(bytesOf(QStringLiteral("copy.yard")), before);
+}
+
 TEST_F(MessagesTest, AnotherProgramsChangeStaysToldAfterOnesOwnEdit) {
   start();
   {
