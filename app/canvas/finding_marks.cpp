@@ -2,6 +2,8 @@
 #include "app/canvas/finding_marks.h"
 
 #include <algorithm>
+#include <map>
+#include <QPixmap>
 
 #include "app/look/icons.h"
 #include "core/checks/registry.h"
@@ -48,9 +50,14 @@ const FindingMark* FindingMarks::at(QPointF pixels, const SceneMapping& mapping)
 
 void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
   const QRectF view(QPointF(), mapping.view());
+  const double dpr = painter.device()->devicePixelRatioF();
+  std::map<Severity, QPixmap> pictures;
   for (const FindingMark& mark : marks_) {
     const QRectF box = boxOf(mark, mapping);
-    if (view.intersects(box)) paintIcon(painter, findingMark(mark.severity), box);
+    if (!view.intersects(box)) continue;
+    QPixmap& picture = pictures[mark.severity];
+    if (picture.isNull()) picture = icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr);
+    painter.drawPixmap(box.topLeft().toPoint(), picture);
   }
 }
 

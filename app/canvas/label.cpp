@@ -4,24 +4,36 @@
 #include <algorithm>
 #include <array>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPainterPath>
+#include <QPixmapCache>
 
 namespace tussock {
 
 namespace {
 
 constexpr double kHalo = 3.6;  // pixels, the width of its pen and the room left for it
+constexpr int kMostKnown = 4000;
 
 const QFont& fontOf(const Label& label, qsizetype line) {
   return line == 0 ? label.font : label.otherFont;
 }
 
+// Measured once: the same few words come again at every scale.
+QSizeF sizeOf(const QString& line, const QFont& font) {
+  static QHash<std::pair<QFont, QString>, QSizeF> known;
+  const std::pair key(font, line);
+  if (const auto found = known.constFind(key); found != known.constEnd()) return *found;
+  if (known.size() >= kMostKnown) known.clear();
+  const QFontMetricsF metrics(font);
+  return *known.insert(key, {metrics.horizontalAdvance(line), metrics.height()});
+}
+
 QSizeF sizeOf(const Label& label) {
   QSizeF size;
   for (qsizetype i = 0; i < label.lines.size(); ++i) {
-    const QFontMetricsF metrics(fontOf(label, i));
-    size.rwidth() = std::max(size.width(), metrics.horizontalAdvance(label.lines[i]));
-    size.rheight() += metrics.height();
+    const QSizeF line = sizeOf(label.lines[i], fontOf(label, i));
+    size = {std::max(size.width(), line.width()), size.height() + line.height()};
   }
   return size;
 }
@@ -46,7 +58,7 @@ QPainterPath pathOf(const PlacedLabel& placed) {
   return path;
 }
 
-QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
+QPixmap drawPicture(const PlacedLabel& placed, double dpr, const QColor& halo) {
   const QSizeF size = placed.box.size() + QSizeF(2.0 * kHalo, 2.0 * kHalo);
   QPixmap picture((size * dpr).toSize() + QSize(1, 1));
   picture.setDevicePixelRatio(dpr);
@@ -57,6 +69,21 @@ QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
   const QPainterPath path = pathOf(placed);
   painter.strokePath(path, QPen(halo, kHalo, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.fillPath(path, placed.label.ink);
+  return picture;
+}
+
+// Kept for all labels that read alike, whatever the scale.
+QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
+  const Label& label = placed.label;
+  const QString key = QStringLiteral("label/%1/%2/%3/%4/%5/%6")
+                          .arg(dpr)
+                          .arg(label.ink.rgba())
+                          .arg(halo.rgba())
+                          .arg(label.font.key(), label.otherFont.key(), label.lines.join('\n'));
+  QPixmap picture;
+  if (QPixmapCache::find(key, &picture)) return picture;
+  picture = drawPicture(placed, dpr, halo);
+  QPixmapCache::insert(key, picture);
   return picture;
 }
 
