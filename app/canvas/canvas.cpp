@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/canvas.h"
 
-#include <QPaintEvent>
+#include <chrono>
 
-#include "app/canvas/backdrop.h"
 #include "app/canvas/canvas_field.h"
-#include "app/canvas/furniture.h"
 #include "core/catalog/fit.h"
 
 namespace tussock {
@@ -15,6 +13,7 @@ constexpr double kFitMargin = 56.0;   // pixels
 constexpr double kPlaceMargin = 1.2;  // metres around a place that is shown
 constexpr double kClosest = 140.0;    // pixels a metre, at most, when a place is shown
 constexpr double kZoomStep = 1.25;
+constexpr std::chrono::milliseconds kZoomRest{80};
 constexpr double kEmptyYard = 20.0;  // metres across, shown when nothing is drawn yet
 }  // namespace
 
@@ -31,6 +30,8 @@ Canvas::Canvas(Document& document, QWidget* parent)
   setAttribute(Qt::WA_OpaquePaintEvent);
   setMinimumSize(240, 180);
   grabGesture(Qt::PinchGesture);
+  zooming_.setSingleShot(true);
+  connect(&zooming_, &QTimer::timeout, this, qOverload<>(&Canvas::update));
   look_.picture = [this](const std::string& hash) { return picture(hash); };
   follow();
   takeYard();
@@ -198,11 +199,11 @@ void Canvas::fit() {
 }
 
 void Canvas::zoomIn() {
-  setMapping(mapping_.zoomedAt(rect().toRectF().center(), kZoomStep));
+  zoomAt(rect().toRectF().center(), kZoomStep);
 }
 
 void Canvas::zoomOut() {
-  setMapping(mapping_.zoomedAt(rect().toRectF().center(), 1.0 / kZoomStep));
+  zoomAt(rect().toRectF().center(), 1.0 / kZoomStep);
 }
 
 void Canvas::showBox(const Box& box) {
@@ -213,6 +214,11 @@ void Canvas::showBox(const Box& box) {
 
 void Canvas::panBy(QPointF pixels) {
   setMapping(mapping_.panned(pixels));
+}
+
+void Canvas::zoomAt(QPointF at, double factor) {
+  zooming_.start(kZoomRest);
+  setMapping(mapping_.zoomedAt(at, factor));
 }
 
 void Canvas::setMapping(const SceneMapping& mapping) {
@@ -227,62 +233,6 @@ void Canvas::resizeEvent(QResizeEvent*) {
   mapping_ = mapping_.resized(size());
   if (!lookedAround_) fit();
   frame_.forget();
-}
-
-void Canvas::paintEvent(QPaintEvent*) {
-  look_.dpr = devicePixelRatioF();
-  const QPixmap& plan =
-      frame_.picture(mapping_, look_.dpr, [this](QPainter& painter, const QRectF& part) {
-        painter_.paint(painter, part, mapping_, look_);
-      });
-  QPainter painter(this);
-  painter.drawPixmap(0, 0, plan);
-  painter.setRenderHint(QPainter::Antialiasing);
-  paintOverlay(painter);
-}
-
-void Canvas::paintOverlay(QPainter& painter) {
-  preview_.paint(painter, scene_, mapping_, look_);
-  if (preview_.empty()) paintSelection(painter);
-  paintPlace(painter);
-  marks_.paint(painter, mapping_);
-  if (tool_) {
-    painter.save();
-    tool_->paint(painter, mapping_);
-    painter.restore();
-  }
-  if (figure_)
-    paintFigure(painter, mapping_.toPixels(figure_->at), figure_->figure, figure_->note,
-                look_.theme);
-  paintScaleBar(painter, mapping_, look_);
-  paintNorthArrow(painter, mapping_, look_);
-  if (sunShown() && !sun_.empty()) paintSunKey(painter, mapping_, look_);
-}
-
-void Canvas::paintSelection(QPainter& painter) {
-  painter.save();
-  painter.setTransform(mapping_.transform(), true);
-  for (const ObjectRef ref : document_.selection()) {
-    const Item* item = scene_.find(ref);
-    if (!item) continue;
-    painter.strokePath(item->shape(), linePen(faded(look_.theme.paper, 0.8), 4.5));
-    painter.strokePath(item->shape(), linePen(look_.theme.sky, 2.2));
-  }
-  painter.restore();
-  for (const ObjectRef ref : document_.selection())
-    if (const Item* item = scene_.find(ref))
-      painter_.paintLabels(painter, mapping_.toPixels(item->bounds()), mapping_, look_);
-}
-
-void Canvas::paintPlace(QPainter& painter) const {
-  painter.save();
-  painter.setTransform(mapping_.transform(), true);
-  for (const Polygon& part : place_) {
-    painter.setPen(linePen(look_.theme.alert, 2.0, Qt::DashLine));
-    painter.setBrush(faded(look_.theme.alert, 0.10));
-    painter.drawPath(pathOf(part));
-  }
-  painter.restore();
 }
 
 }  // namespace tussock

@@ -6,6 +6,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <QTimer>
 #include <QWidget>
 
 #include "app/canvas/finding_marks.h"
@@ -102,6 +103,8 @@ class Canvas : public QWidget {
   void takeSun();
   void repaintPlan();
   void setMapping(const SceneMapping& mapping);
+  void zoomAt(QPointF at, double factor);
+  void paintPlan(QPainter& painter);
   void hideReplaced();
   void afterToolEvent();
   void paintOverlay(QPainter& painter);
@@ -130,6 +133,7 @@ class Canvas : public QWidget {
   Tool* tool_ = nullptr;
   CanvasField* field_ = nullptr;
   std::optional<QPointF> panFrom_;
+  QTimer zooming_;  // runs until zooming has come to rest; then the plan is painted sharp
   bool spaceHeld_ = false;
   bool lookedAround_ = false;  // since the whole yard was shown
 };

@@ -89,7 +89,7 @@ void Canvas::wheelEvent(QWheelEvent* event) {
   if (event->modifiers() & Qt::ControlModifier) {
     if (notches != 0.0) emit countStepped(notches > 0.0 ? 1 : -1);
   } else {
-    setMapping(mapping_.zoomedAt(event->position(), std::pow(kWheelZoom, notches)));
+    zoomAt(event->position(), std::pow(kWheelZoom, notches));
   }
   event->accept();
 }
@@ -152,13 +152,13 @@ bool Canvas::event(QEvent* event) {
   if (event->type() == QEvent::NativeGesture) {
     const auto* gesture = static_cast<QNativeGestureEvent*>(event);
     if (gesture->gestureType() == Qt::ZoomNativeGesture)
-      return setMapping(mapping_.zoomedAt(gesture->position(), 1.0 + gesture->value())), true;
+      return zoomAt(gesture->position(), 1.0 + gesture->value()), true;
   }
   if (event->type() == QEvent::Gesture) {
     auto* gestures = static_cast<QGestureEvent*>(event);
     if (auto* pinch = static_cast<QPinchGesture*>(gestures->gesture(Qt::PinchGesture))) {
       const QPointF at = mapFromGlobal(pinch->hotSpot());
-      return setMapping(mapping_.zoomedAt(at, pinch->scaleFactor())), true;
+      return zoomAt(at, pinch->scaleFactor()), true;
     }
   }
   return QWidget::event(event);

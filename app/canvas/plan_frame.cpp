@@ -8,8 +8,9 @@
 namespace tussock {
 
 namespace {
-constexpr double kWhole = 0.02;  // pixels: nearer than this counts as a whole pixel
-}
+constexpr double kWhole = 0.02;       // pixels: nearer than this counts as a whole pixel
+constexpr double kMostStretch = 2.5;  // times larger or smaller; beyond, little can be made out
+}  // namespace
 
 const QPixmap& PlanFrame::picture(const SceneMapping& mapping, double dpr, const Paint& paint) {
   const std::optional<QPoint> shift = shiftTo(mapping, dpr);
@@ -27,6 +28,16 @@ const QPixmap& PlanFrame::picture(const SceneMapping& mapping, double dpr, const
   }
   stale_ = false;
   return picture_;
+}
+
+bool PlanFrame::paintStretched(QPainter& painter, const SceneMapping& mapping,
+                               const QColor& paper) const {
+  const double stretch = mapping.scale() / mapping_.scale();
+  const bool near = stretch <= kMostStretch && stretch >= 1.0 / kMostStretch;
+  if (stale_ || !near || mapping.view() != mapping_.view()) return false;
+  painter.fillRect(QRectF(QPointF(), mapping.view()), paper);
+  painter.drawPixmap(mapping.toPixels(mapping_.visible()), picture_, QRectF(picture_.rect()));
+  return true;
 }
 
 std::optional<QPoint> PlanFrame::shiftTo(const SceneMapping& mapping, double dpr) const {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The plan as last painted. Panning moves the picture and paints only the strips that come in.
+// The plan as last painted. Panning moves the picture and paints only the strips that come in;
+// zooming may stretch it until the wheel rests.
 #pragma once
 
 #include <functional>
@@ -18,6 +19,10 @@ class PlanFrame {
 
   void forget() { stale_ = true; }
   const QPixmap& picture(const SceneMapping& mapping, double dpr, const Paint& paint);
+  // The last picture, stretched to suit. False, and nothing painted, when there is none that is
+  // near enough in scale and still true.
+  [[nodiscard]] bool paintStretched(QPainter& painter, const SceneMapping& mapping,
+                                    const QColor& paper) const;
   // How many times everything had to be painted; for tests.
   [[nodiscard]] int wholePaintings() const { return wholePaintings_; }
 

@@ -46,5 +46,31 @@ TEST(PlanFrame, ZoomingPaintsAll) {
   EXPECT_EQ(recorder.painted, QRegion(0, 0, 400, 300));
 }
 
+TEST(PlanFrame, StretchesTheLastPictureToAnotherScale) {
+  Recorder recorder;
+  const SceneMapping mapping(Point{0, 0}, 40.0, QSizeF(400, 300));
+  recorder.show(mapping);
+  const SceneMapping nearer = mapping.zoomedAt({200, 150}, 1.5);
+  QImage image(400, 300, QImage::Format_RGB32);
+  QPainter painter(&image);
+  ASSERT_TRUE(recorder.frame.paintStretched(painter, nearer, Qt::white));
+  painter.end();
+  EXPECT_EQ(image.pixelColor(nearer.toPixels(Point{1.5, 1.5}).toPoint()), QColor(Qt::red));
+  EXPECT_EQ(image.pixelColor(nearer.toPixels(Point{0.9, 0.9}).toPoint()), QColor(Qt::white));
+  EXPECT_EQ(recorder.frame.wholePaintings(), 1);
+}
+
+TEST(PlanFrame, StretchesNothingThatIsFarFromTheScaleOrNoLongerTrue) {
+  Recorder recorder;
+  const SceneMapping mapping(Point{0, 0}, 40.0, QSizeF(400, 300));
+  QImage image(400, 300, QImage::Format_RGB32);
+  QPainter painter(&image);
+  EXPECT_FALSE(recorder.frame.paintStretched(painter, mapping, Qt::white));
+  recorder.show(mapping);
+  EXPECT_FALSE(recorder.frame.paintStretched(painter, mapping.zoomedAt({0, 0}, 9.0), Qt::white));
+  recorder.frame.forget();
+  EXPECT_FALSE(recorder.frame.paintStretched(painter, mapping.zoomedAt({0, 0}, 1.2), Qt::white));
+}
+
 }  // namespace
 }  // namespace tussock

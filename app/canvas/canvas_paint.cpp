@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+// What the canvas paints: the plan as kept, and over it what comes and goes.
+#include <QPaintEvent>
+
+#include "app/canvas/canvas.h"
+#include "app/canvas/furniture.h"
+
+namespace tussock {
+
+void Canvas::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  paintPlan(painter);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintOverlay(painter);
+}
+
+void Canvas::paintPlan(QPainter& painter) {
+  if (zooming_.isActive() && frame_.paintStretched(painter, mapping_, look_.theme.paper)) return;
+  look_.dpr = devicePixelRatioF();
+  const QPixmap& plan =
+      frame_.picture(mapping_, look_.dpr, [this](QPainter& onPlan, const QRectF& part) {
+        painter_.paint(onPlan, part, mapping_, look_);
+      });
+  painter.drawPixmap(0, 0, plan);
+}
+
+void Canvas::paintOverlay(QPainter& painter) {
+  preview_.paint(painter, scene_, mapping_, look_);
+  if (preview_.empty()) paintSelection(painter);
+  paintPlace(painter);
+  marks_.paint(painter, mapping_);
+  if (tool_) {
+    painter.save();
+    tool_->paint(painter, mapping_);
+    painter.restore();
+  }
+  if (figure_)
+    paintFigure(painter, mapping_.toPixels(figure_->at), figure_->figure, figure_->note,
+                look_.theme);
+  paintScaleBar(painter, mapping_, look_);
+  paintNorthArrow(painter, mapping_, look_);
+  if (sunShown() && !sun_.empty()) paintSunKey(painter, mapping_, look_);
+}
+
+void Canvas::paintSelection(QPainter& painter) {
+  painter.save();
+  painter.setTransform(mapping_.transform(), true);
+  for (const ObjectRef ref : document_.selection()) {
+    const Item* item = scene_.find(ref);
+    if (!item) continue;
+    painter.strokePath(item->shape(), linePen(faded(look_.theme.paper, 0.8), 4.5));
+    painter.strokePath(item->shape(), linePen(look_.theme.sky, 2.2));
+  }
+  painter.restore();
+  for (const ObjectRef ref : document_.selection())
+    if (const Item* item = scene_.find(ref))
+      painter_.paintLabels(painter, mapping_.toPixels(item->bounds()), mapping_, look_);
+}
+
+void Canvas::paintPlace(QPainter& painter) const {
+  painter.save();
+  painter.setTransform(mapping_.transform(), true);
+  for (const Polygon& part : place_) {
+    painter.setPen(linePen(look_.theme.alert, 2.0, Qt::DashLine));
+    painter.setBrush(faded(look_.theme.alert, 0.10));
+    painter.drawPath(pathOf(part));
+  }
+  painter.restore();
+}
+
+}  // namespace tussock
