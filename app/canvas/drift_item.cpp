@@ -2,6 +2,7 @@
 // A drift: its plants, one soft outline around them with a light wash, and its label.
 #include <algorithm>
 
+#include "app/canvas/drift_picture.h"
 #include "app/canvas/items.h"
 #include "app/look/glyphs.h"
 #include "core/planting/edit_drift.h"
@@ -14,6 +15,7 @@ constexpr double kNamesFrom = 85.0;   // pixels a metre from which names are wri
 constexpr int kLargestSprite = 128;   // pixels; larger symbols are drawn afresh
 constexpr double kWidest = 1.25;      // of the spacing, for a symbol
 constexpr double kPlainSpread = 0.4;  // metres, for a species without facts
+constexpr double kOverhang = 4.0;     // pixels that lines and rounding take
 
 Depth depthOf(Layer layer) {
   switch (layer) {
@@ -48,15 +50,15 @@ class DriftItem : public Item {
   void paint(QPainter& painter, const SceneMapping& mapping,
              const CanvasLook& look) const override {
     const Species* species = look.facts.find(drift_.species);
-    const GlyphLook glyph = glyphOf(species, look);
-    const QColor wash = glyph.inFlower && glyph.flower.isValid() ? glyph.flower : glyph.foliage;
-    painter.save();
-    painter.setTransform(mapping.transform(), true);
-    painter.setPen(linePen(faded(look.theme.ink, 0.30), 0.8));
-    painter.setBrush(faded(wash, look.theme.dark ? 0.20 : 0.24));
-    painter.drawPath(shape());
-    painter.restore();
-    paintPlants(painter, mapping, glyph, radiusOf(species, look), look.dpr);
+    const DriftPicture::Look drawn{glyphOf(species, look), radiusOf(species, look), look.theme.ink,
+                                   look.theme.dark};
+    const double overhang = mapping.pixels(drawn.radius) + kOverhang;
+    const QRectF box =
+        mapping.toPixels(bounds()).adjusted(-overhang, -overhang, overhang, overhang);
+    picture_.lay(painter, box, mapping, drawn, [&](QPainter& on, const SceneMapping& there) {
+      paintWash(on, there, drawn);
+      paintPlants(on, there, drawn.glyph, drawn.radius, look.dpr);
+    });
   }
 
   void addLabels(std::vector<Label>& labels, const SceneMapping& mapping,
@@ -96,6 +98,18 @@ class DriftItem : public Item {
     return spread / 2.0 * seasonShare(*species, look.week);
   }
 
+  void paintWash(QPainter& painter, const SceneMapping& mapping,
+                 const DriftPicture::Look& drawn) const {
+    const GlyphLook& glyph = drawn.glyph;
+    const QColor wash = glyph.inFlower && glyph.flower.isValid() ? glyph.flower : glyph.foliage;
+    painter.save();
+    painter.setTransform(mapping.transform(), true);
+    painter.setPen(linePen(faded(drawn.ink, 0.30), 0.8));
+    painter.setBrush(faded(wash, drawn.dark ? 0.20 : 0.24));
+    painter.drawPath(shape());
+    painter.restore();
+  }
+
   void paintPlants(QPainter& painter, const SceneMapping& mapping, const GlyphLook& glyph,
                    double radius, double dpr) const {
     const double pixels = std::max(1.5, mapping.pixels(radius));
@@ -114,6 +128,7 @@ class DriftItem : public Item {
   QString code_;
   Point middle_;
   double width_ = 0.0;  // metres, of the largest piece
+  mutable DriftPicture picture_;
 };
 
 }  // namespace
