@@ -56,7 +56,8 @@ void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
     const QRectF box = boxOf(mark, mapping);
     if (!view.intersects(box)) continue;
     QPixmap& picture = pictures[mark.severity];
-    if (picture.isNull()) picture = icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr);
+    if (picture.isNull())
+      picture = icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr);
     painter.drawPixmap(box.topLeft().toPoint(), picture);
   }
 }
