@@ -12,6 +12,9 @@ struct Maker {
   Made operator()(const PlanCode&) const { return nullptr; }
   Made operator()(const Acceptance&) const { return nullptr; }
   Made operator()(const ForeignFeature&) const { return nullptr; }
+  Made operator()(const SunReading&) const { return nullptr; }
+  Made operator()(const OwnSpecies&) const { return nullptr; }
+  Made operator()(const Arrangement&) const { return nullptr; }
   Made operator()(const LotLine& o) const { return makeLotItem(o); }
   Made operator()(const Building& o) const { return makeBuildingItem(o); }
   Made operator()(const Barrier& o) const { return makeBarrierItem(o); }

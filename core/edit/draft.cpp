@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/edit/draft.h"
 
+#include <algorithm>
 #include <set>
 
 #include <fmt/format.h>
@@ -32,6 +33,12 @@ struct Mover {
     for (Plant& plant : o.plants) plant.at += step;
     return true;
   }
+  bool operator()(SunReading& o) const { return shift(o.at); }
+  bool operator()(Arrangement& o) const {
+    for (KeptDrift& drift : o.drifts)
+      for (Point& place : drift.places) place += step;
+    return true;
+  }
   bool operator()(auto&) const { return false; }
 
  private:
@@ -43,13 +50,23 @@ struct Mover {
   }
 };
 
-// With the drifts of every bed among them.
-std::set<ObjectRef> withDrifts(const Yard& yard, const std::vector<ObjectRef>& refs) {
+// With the drifts and kept arrangements of every bed among them.
+std::set<ObjectRef> withContents(const Yard& yard, const std::vector<ObjectRef>& refs) {
   std::set<ObjectRef> all(refs.begin(), refs.end());
   for (const ObjectRef ref : refs)
-    if (const auto bed = idIf<Bed>(ref))
+    if (const auto bed = idIf<Bed>(ref)) {
       for (const Drift* drift : driftsIn(yard, *bed)) all.insert(refTo(drift->id));
+      for (const Arrangement* kept : arrangementsOf(yard, *bed)) all.insert(refTo(kept->id));
+    }
   return all;
+}
+
+// How many drifts go that were not named themselves.
+std::size_t driftsBeside(const std::set<ObjectRef>& all, const std::vector<ObjectRef>& named) {
+  const std::set<ObjectRef> asked(named.begin(), named.end());
+  return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](ObjectRef ref) {
+    return idIf<Drift>(ref).has_value() && !asked.contains(ref);
+  }));
 }
 
 std::string nameForLabel(ObjectRef ref, std::size_t count) {
@@ -73,18 +90,18 @@ void Draft::remove(ObjectRef ref) {
 
 ChangeSet removeObjects(const Yard& yard, const std::vector<ObjectRef>& refs) {
   Draft draft(yard);
-  const auto all = withDrifts(yard, refs);
+  const auto all = withContents(yard, refs);
   for (const ObjectRef ref : all) draft.remove(ref);
   if (refs.empty()) return {};
   std::string label = "Delete " + nameForLabel(refs.front(), refs.size());
-  if (const std::size_t drifts = all.size() - std::set(refs.begin(), refs.end()).size(); drifts > 0)
+  if (const std::size_t drifts = driftsBeside(all, refs); drifts > 0)
     label += fmt::format(" with {} {}", drifts, drifts == 1 ? "drift" : "drifts");
   return draft.finish(label);
 }
 
 ChangeSet moveObjects(const Yard& yard, const std::vector<ObjectRef>& refs, Point step) {
   Draft draft(yard);
-  for (const ObjectRef ref : withDrifts(yard, refs)) {
+  for (const ObjectRef ref : withContents(yard, refs)) {
     auto object = objectAt(yard, ref);
     if (!object) continue;
     std::visit(

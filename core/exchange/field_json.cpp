@@ -18,13 +18,26 @@ const Json& listOf(const Json& json) {
   return json;
 }
 
-// The members of a list entry; both must be there and nothing else.
-const Json& member(const Json& entry, const char* name) {
-  if (!entry.is_object() || entry.size() != 2 || !entry.contains(name))
+// A member of a list entry that has so many; all must be there and nothing else.
+const Json& member(const Json& entry, const char* name, std::size_t size = 2) {
+  if (!entry.is_object() || entry.size() != size || !entry.contains(name))
     throw FormatError(
-        fmt::format("expected list entries with two members, \"{}\" one of them", name));
+        fmt::format("expected list entries with {} members, \"{}\" one of them", size, name));
   return entry.at(name);
 }
+
+// Every field of a kept drift but its places, which are a list of pairs.
+template <class D>
+void visitKeptDrift(D& drift, auto&& f) {
+  f("species", drift.species);
+  f("layer", drift.layer);
+  f("spacing_m", drift.spacing);
+  f("size", drift.size);
+  f("pattern", drift.pattern);
+  f("axis_rad", drift.axis);
+  f("stretch", drift.stretch);
+}
+constexpr std::size_t kKeptDriftMembers = 8;
 
 }  // namespace
 
@@ -50,6 +63,33 @@ Json toJson(const std::vector<ThresholdOverride>& field) {
   Json list = Json::array();
   for (const ThresholdOverride& entry : field)
     list.push_back(Json{{"threshold", entry.threshold}, {"value", toJson(entry.value)}});
+  return list;
+}
+
+Json toJson(const std::vector<SkylinePoint>& field) {
+  Json list = Json::array();
+  for (const SkylinePoint& entry : field)
+    list.push_back(
+        Json{{"azimuth_rad", toJson(entry.azimuth)}, {"elevation_rad", toJson(entry.elevation)}});
+  return list;
+}
+
+Json toJson(const std::vector<OwnFact>& field) {
+  Json list = Json::array();
+  for (const OwnFact& entry : field)
+    list.push_back(Json{{"column", entry.column}, {"value", entry.value}});
+  return list;
+}
+
+Json toJson(const std::vector<KeptDrift>& field) {
+  Json list = Json::array();
+  for (const KeptDrift& drift : field) {
+    Json& entry = list.emplace_back(Json::object());
+    visitKeptDrift(drift,
+                   [&](const char* name, const auto& value) { entry[name] = toJson(value); });
+    Json& places = entry["places"] = Json::array();
+    for (const Point place : drift.places) places.push_back(toJson(place));
+  }
   return list;
 }
 
@@ -105,6 +145,33 @@ void fromJson(const Json& json, std::vector<ThresholdOverride>& field) {
   for (const Json& entry : listOf(json))
     field.push_back(
         {textFromJson(member(entry, "threshold")), numberFromJson(member(entry, "value"))});
+}
+
+void fromJson(const Json& json, std::vector<SkylinePoint>& field) {
+  field.clear();
+  for (const Json& entry : listOf(json)) {
+    SkylinePoint& point = field.emplace_back();
+    fromJson(member(entry, "azimuth_rad"), point.azimuth);
+    fromJson(member(entry, "elevation_rad"), point.elevation);
+  }
+}
+
+void fromJson(const Json& json, std::vector<OwnFact>& field) {
+  field.clear();
+  for (const Json& entry : listOf(json))
+    field.push_back({textFromJson(member(entry, "column")), textFromJson(member(entry, "value"))});
+}
+
+void fromJson(const Json& json, std::vector<KeptDrift>& field) {
+  field.clear();
+  for (const Json& entry : listOf(json)) {
+    KeptDrift& drift = field.emplace_back();
+    visitKeptDrift(drift, [&](const char* name, auto& value) {
+      fromJson(member(entry, name, kKeptDriftMembers), value);
+    });
+    for (const Json& place : listOf(member(entry, "places", kKeptDriftMembers)))
+      fromJson(place, drift.places.emplace_back());
+  }
 }
 
 std::string jsonText(const Json& json) {

@@ -37,6 +37,9 @@ template <TextField T>
 [[nodiscard]] Json toJson(const std::vector<Plant>& field);  // [[id, x, y], ...]
 [[nodiscard]] Json toJson(const std::vector<ListedSpecies>& field);
 [[nodiscard]] Json toJson(const std::vector<ThresholdOverride>& field);
+[[nodiscard]] Json toJson(const std::vector<SkylinePoint>& field);
+[[nodiscard]] Json toJson(const std::vector<OwnFact>& field);
+[[nodiscard]] Json toJson(const std::vector<KeptDrift>& field);
 template <class T>
 [[nodiscard]] Json toJson(const std::optional<T>& field) {
   return field ? toJson(*field) : Json(nullptr);
@@ -48,6 +51,9 @@ void fromJson(const Json& json, Point& field);
 void fromJson(const Json& json, std::vector<Plant>& field);
 void fromJson(const Json& json, std::vector<ListedSpecies>& field);
 void fromJson(const Json& json, std::vector<ThresholdOverride>& field);
+void fromJson(const Json& json, std::vector<SkylinePoint>& field);
+void fromJson(const Json& json, std::vector<OwnFact>& field);
+void fromJson(const Json& json, std::vector<KeptDrift>& field);
 [[nodiscard]] double numberFromJson(const Json& json);
 [[nodiscard]] std::int64_t wholeFromJson(const Json& json);
 [[nodiscard]] const std::string& textFromJson(const Json& json);

@@ -61,6 +61,8 @@ void visitProperties(T& o, F&& f) {
   f("eave_m", o.eave);
   f("ridge_m", o.ridge);
   f("ridge_azimuth_deg", o.ridgeAzimuth, kDegrees);
+  f("base_m", o.base);
+  f("overhang_m", o.overhang);
 }
 
 template <ConstOrNot<Barrier> T, class F>
@@ -85,6 +87,8 @@ void visitProperties(T& o, F&& f) {
   f("leaf_on", o.leafOn);
   f("leaf_off", o.leafOff);
   f("evergreen", o.evergreen);
+  f("growth_m", o.growth);
+  f("mature_height_m", o.matureHeight);
 }
 
 template <ConstOrNot<SteppingPlace> T, class F>
@@ -117,6 +121,7 @@ void visitProperties(T& o, F&& f) {
   f("setback_m", o.setback);
   f("viewing", o.viewing);
   f("plant_list", o.plantList);
+  f("wildness", o.wildness, kShare);
 }
 
 template <ConstOrNot<Patch> T, class F>
@@ -131,6 +136,7 @@ void visitProperties(T& o, F&& f) {
   f("spacing_m", o.spacing, kSpacing);
   f("layer", o.layer);
   f("size", o.size);
+  f("pattern", o.pattern);
   f("locked", o.locked);
   f("axis_deg", o.axis, kDegrees);
   f("stretch", o.stretch, kStretch);

@@ -49,7 +49,8 @@ struct Bed {
   std::optional<Length> setback;  // from the edge to a plant's centre; half its spacing if more
   Viewing viewing;
   std::vector<ListedSpecies> plantList;
-  std::string foreign;  // GeoJSON properties we do not know, as a JSON object, or empty
+  double wildness = 0.5;  // 0 formal: few, large, even groups; 1 natural: many, small, mixed
+  std::string foreign;    // GeoJSON properties we do not know, as a JSON object, or empty
 
   bool operator==(const Bed&) const = default;
 };

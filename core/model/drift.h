@@ -27,6 +27,17 @@ struct EnumWords<StockSize> {
                                                    {StockSize::Existing, "existing"}}};
 };
 
+// How the plants of a drift stand to each other.
+enum class Pattern { Staggered, Triangular, Square, Single, Matrix };
+template <>
+struct EnumWords<Pattern> {
+  static constexpr WordTable<Pattern, 5> values{{{Pattern::Staggered, "staggered"},
+                                                 {Pattern::Triangular, "triangular"},
+                                                 {Pattern::Square, "square"},
+                                                 {Pattern::Single, "single"},
+                                                 {Pattern::Matrix, "matrix"}}};
+};
+
 struct Plant {
   Id<Plant> id;
   Point at;
@@ -41,6 +52,7 @@ struct Drift {
   Layer layer = Layer::Main;
   Length spacing;  // on centre
   StockSize size = StockSize::Plug;
+  Pattern pattern = Pattern::Staggered;
   bool locked = false;
   Angle axis;            // of the drift's length, anticlockwise from east
   double stretch = 3.0;  // length over width asked for
@@ -52,6 +64,32 @@ struct Drift {
 };
 
 [[nodiscard]] std::vector<Point> positionsOf(const Drift& drift);
+
+// One drift of an arrangement that is kept, without ids: they are given when it is chosen.
+struct KeptDrift {
+  std::string species;
+  Layer layer = Layer::Main;
+  Length spacing;
+  StockSize size = StockSize::Plug;
+  Pattern pattern = Pattern::Staggered;
+  Angle axis;
+  double stretch = 3.0;
+  std::vector<Point> places;
+
+  bool operator==(const KeptDrift&) const = default;
+};
+
+// A way of planting a bed that is kept under a name beside the one on the ground.
+struct Arrangement {
+  Id<Arrangement> id;
+  Id<Bed> bed;
+  std::string name;
+  int seed = 1;           // the arrangement is made again from seed and wildness
+  double wildness = 0.5;  // see Bed
+  std::vector<KeptDrift> drifts;
+
+  bool operator==(const Arrangement&) const = default;
+};
 
 // The short code that stands for a species on plans. Kept for good, so that a code is never
 // given to another species after a plant has left.

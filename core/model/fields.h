@@ -28,6 +28,7 @@ void visitFields(T& o, F&& f) {
   f("first_frost", o.firstFrost);
   f("slope_rad", o.slope);
   f("aspect_rad", o.aspect);
+  f("skyline_json", o.skyline);
   f("units", o.units);
   f("sun_profile", o.sunProfile);
   f("thresholds_json", o.thresholds);
@@ -50,6 +51,8 @@ void visitFields(T& o, F&& f) {
   f("eave_m", o.eave);
   f("ridge_m", o.ridge);
   f("ridge_azimuth_rad", o.ridgeAzimuth);
+  f("base_m", o.base);
+  f("overhang_m", o.overhang);
   f("foreign_json", o.foreign);
 }
 
@@ -79,6 +82,8 @@ void visitFields(T& o, F&& f) {
   f("leaf_on", o.leafOn);
   f("leaf_off", o.leafOff);
   f("evergreen", o.evergreen);
+  f("growth_m", o.growth);
+  f("mature_height_m", o.matureHeight);
   f("foreign_json", o.foreign);
 }
 
@@ -133,6 +138,7 @@ void visitFields(T& o, F&& f) {
   f("setback_m", o.setback);
   f("viewing", o.viewing);
   f("plant_list_json", o.plantList);
+  f("wildness", o.wildness);
   f("foreign_json", o.foreign);
 }
 
@@ -152,6 +158,7 @@ void visitFields(T& o, F&& f) {
   f("layer", o.layer);
   f("spacing_m", o.spacing);
   f("size", o.size);
+  f("pattern", o.pattern);
   f("locked", o.locked);
   f("axis_rad", o.axis);
   f("stretch", o.stretch);
@@ -187,6 +194,29 @@ void visitFields(T& o, F&& f) {
 template <ConstOrNot<ForeignFeature> T, class F>
 void visitFields(T& o, F&& f) {
   f("json", o.json);
+}
+
+template <ConstOrNot<SunReading> T, class F>
+void visitFields(T& o, F&& f) {
+  f("at", o.at);
+  f("day", o.day);
+  f("hours", o.hours);
+  f("note", o.note);
+}
+
+template <ConstOrNot<OwnSpecies> T, class F>
+void visitFields(T& o, F&& f) {
+  f("botanical_name", o.botanicalName);
+  f("facts_json", o.facts);
+}
+
+template <ConstOrNot<Arrangement> T, class F>
+void visitFields(T& o, F&& f) {
+  f("bed_id", o.bed);
+  f("name", o.name);
+  f("seed", o.seed);
+  f("wildness", o.wildness);
+  f("drifts_json", o.drifts);
 }
 
 }  // namespace tussock

@@ -27,6 +27,14 @@ struct ThresholdOverride {
   bool operator==(const ThresholdOverride&) const = default;
 };
 
+// How high hills and far buildings stand in one direction.
+struct SkylinePoint {
+  Angle azimuth;  // clockwise from true north
+  Angle elevation;
+
+  bool operator==(const SkylinePoint&) const = default;
+};
+
 struct Settings {
   Id<Settings> id{1};  // there is one
   std::string name = "New yard";
@@ -39,6 +47,7 @@ struct Settings {
   std::optional<MonthDay> firstFrost;
   Angle slope;                                // of the ground, 0 level
   Angle aspect;                               // azimuth the slope faces
+  std::vector<SkylinePoint> skyline;          // joined by straight lines; empty when open
   UnitSystem units = UnitSystem::FeetInches;  // as shown; metres are kept
   std::string sunProfile = "usual";           // which table of sun classes
   std::vector<ThresholdOverride> thresholds;

@@ -89,6 +89,17 @@ struct Photo {
   bool operator==(const Photo&) const = default;
 };
 
+// Hours of direct sun that somebody saw at a point on a day.
+struct SunReading {
+  Id<SunReading> id;
+  Point at;
+  Date day{};
+  double hours = 0.0;
+  std::string note;
+
+  bool operator==(const SunReading&) const = default;
+};
+
 // A GeoJSON feature of a kind we do not know, kept to be written back.
 struct ForeignFeature {
   Id<ForeignFeature> id;

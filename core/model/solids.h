@@ -27,6 +27,8 @@ struct Building {
   Length eave = Length::metres(3.0);   // top of a flat roof
   Length ridge = Length::metres(3.0);  // equal to the eave on a flat roof
   std::optional<Angle> ridgeAzimuth;   // of the ridge line; the long side when not given
+  Length base;                         // of its underside above the ground; 0 when it stands on it
+  Length overhang;                     // of the roof beyond the footprint
   std::string foreign;
 
   bool operator==(const Building&) const = default;
@@ -76,6 +78,8 @@ struct Tree {
   MonthDay leafOn{std::chrono::April, std::chrono::day{20}};
   MonthDay leafOff{std::chrono::November, std::chrono::day{1}};
   bool evergreen = false;
+  Length growth;                       // of its height in a year; 0 when not told
+  std::optional<Length> matureHeight;  // at which it stops
   std::string foreign;
 
   bool operator==(const Tree&) const = default;

@@ -67,6 +67,13 @@ std::vector<const Drift*> driftsIn(const Yard& yard, Id<Bed> bed) {
   return result;
 }
 
+std::vector<const Arrangement*> arrangementsOf(const Yard& yard, Id<Bed> bed) {
+  std::vector<const Arrangement*> result;
+  for (const Arrangement& arrangement : yard.arrangements)
+    if (arrangement.bed == bed) result.push_back(&arrangement);
+  return result;
+}
+
 Box boundsOf(const Yard& yard) {
   Box box;
   auto outline = [](const auto& o) { return boundsOf(o.outline); };

@@ -8,6 +8,7 @@
 #include "core/model/bed.h"
 #include "core/model/collection.h"
 #include "core/model/drift.h"
+#include "core/model/own_species.h"
 #include "core/model/settings.h"
 #include "core/model/site.h"
 #include "core/model/solids.h"
@@ -32,6 +33,9 @@ struct Yard {
   Collection<Photo> photos;
   Collection<Acceptance> acceptances;
   Collection<ForeignFeature> foreignFeatures;
+  Collection<SunReading> sunReadings;
+  Collection<OwnSpecies> ownSpecies;
+  Collection<Arrangement> arrangements;
 
   bool operator==(const Yard&) const = default;
 };
@@ -39,7 +43,7 @@ struct Yard {
 // Any one object of a yard.
 using Object = std::variant<Settings, LotLine, Building, Barrier, Tree, Paving, SteppingPlace,
                             WaterPoint, HeightLimit, BuriedLine, Bed, Patch, Drift, PlanCode, Photo,
-                            Acceptance, ForeignFeature>;
+                            Acceptance, ForeignFeature, SunReading, OwnSpecies, Arrangement>;
 
 // The word for a kind of object: its table in the file, its tag in change sets.
 template <class T>
@@ -78,6 +82,12 @@ template <>
 inline constexpr std::string_view kKind<Acceptance> = "acceptance";
 template <>
 inline constexpr std::string_view kKind<ForeignFeature> = "foreign_feature";
+template <>
+inline constexpr std::string_view kKind<SunReading> = "sun_reading";
+template <>
+inline constexpr std::string_view kKind<OwnSpecies> = "own_species";
+template <>
+inline constexpr std::string_view kKind<Arrangement> = "arrangement";
 
 // Points at an object of any kind: the position of its type in Object, and its id.
 struct ObjectRef {
@@ -110,6 +120,7 @@ template <class F>
 void forEachObject(const Yard& yard, F&& f);
 
 [[nodiscard]] std::vector<const Drift*> driftsIn(const Yard& yard, Id<Bed> bed);
+[[nodiscard]] std::vector<const Arrangement*> arrangementsOf(const Yard& yard, Id<Bed> bed);
 // Around everything drawn; empty when nothing is.
 [[nodiscard]] Box boundsOf(const Yard& yard);
 // The lot line's box, else everything drawn.

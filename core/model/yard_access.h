@@ -41,8 +41,14 @@ auto& collectionIn(Y& yard) {
     return yard.photos;
   else if constexpr (std::is_same_v<T, Acceptance>)
     return yard.acceptances;
-  else
+  else if constexpr (std::is_same_v<T, ForeignFeature>)
     return yard.foreignFeatures;
+  else if constexpr (std::is_same_v<T, SunReading>)
+    return yard.sunReadings;
+  else if constexpr (std::is_same_v<T, OwnSpecies>)
+    return yard.ownSpecies;
+  else
+    return yard.arrangements;
 }
 }  // namespace detail
 
@@ -65,7 +71,8 @@ void forEachObject(const Yard& yard, F&& f) {
   each(yard.pavings), each(yard.steppingPlaces), each(yard.waterPoints);
   each(yard.heightLimits), each(yard.buriedLines), each(yard.beds), each(yard.patches);
   each(yard.drifts), each(yard.planCodes), each(yard.photos), each(yard.acceptances);
-  each(yard.foreignFeatures);
+  each(yard.foreignFeatures), each(yard.sunReadings), each(yard.ownSpecies);
+  each(yard.arrangements);
 }
 
 }  // namespace tussock

@@ -92,6 +92,7 @@ DriftEdit plantDrift(const Yard& yard, const Species& species, const GrowRequest
               usual.layer,
               usual.spacing,
               size,
+              Pattern::Staggered,
               false,
               growth.axis,
               usual.stretch,

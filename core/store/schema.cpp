@@ -26,6 +26,7 @@ CREATE TABLE settings (
   first_frost TEXT,
   slope_rad REAL NOT NULL CHECK (abs(slope_rad) < 1.58),
   aspect_rad REAL NOT NULL CHECK (abs(aspect_rad) < 9e999),
+  skyline_json TEXT NOT NULL,
   units TEXT NOT NULL CHECK (units IN ('feet', 'metres')),
   sun_profile TEXT NOT NULL,
   thresholds_json TEXT NOT NULL,
@@ -48,6 +49,8 @@ CREATE TABLE building (
   eave_m REAL NOT NULL CHECK (abs(eave_m) < 9e999),
   ridge_m REAL NOT NULL CHECK (abs(ridge_m) < 9e999),
   ridge_azimuth_rad REAL CHECK (abs(ridge_azimuth_rad) < 9e999),
+  base_m REAL NOT NULL CHECK (abs(base_m) < 9e999),
+  overhang_m REAL NOT NULL CHECK (abs(overhang_m) < 9e999),
   foreign_json TEXT NOT NULL
 ) STRICT;
 
@@ -78,6 +81,8 @@ CREATE TABLE tree (
   leaf_on TEXT NOT NULL,
   leaf_off TEXT NOT NULL,
   evergreen INTEGER NOT NULL CHECK (evergreen IN (0, 1)),
+  growth_m REAL NOT NULL CHECK (abs(growth_m) < 9e999),
+  mature_height_m REAL CHECK (abs(mature_height_m) < 9e999),
   foreign_json TEXT NOT NULL
 ) STRICT;
 
@@ -134,6 +139,7 @@ CREATE TABLE bed (
   setback_m REAL CHECK (abs(setback_m) < 9e999),
   viewing TEXT NOT NULL,
   plant_list_json TEXT NOT NULL,
+  wildness REAL NOT NULL CHECK (wildness BETWEEN 0 AND 1),
   foreign_json TEXT NOT NULL
 ) STRICT;
 
@@ -152,6 +158,8 @@ CREATE TABLE drift (
   layer TEXT NOT NULL CHECK (layer IN ('main', 'ground', 'bulbs')),
   spacing_m REAL NOT NULL CHECK (abs(spacing_m) < 9e999),
   size TEXT NOT NULL CHECK (size IN ('seed', 'plug', 'quart', 'gallon', 'existing')),
+  pattern TEXT NOT NULL
+    CHECK (pattern IN ('staggered', 'triangular', 'square', 'single', 'matrix')),
   locked INTEGER NOT NULL CHECK (locked IN (0, 1)),
   axis_rad REAL NOT NULL CHECK (abs(axis_rad) < 9e999),
   stretch REAL NOT NULL CHECK (abs(stretch) < 9e999),
@@ -198,6 +206,31 @@ CREATE TABLE foreign_feature (
   id INTEGER PRIMARY KEY CHECK (id > 1),
   json TEXT NOT NULL
 ) STRICT;
+
+CREATE TABLE sun_reading (
+  id INTEGER PRIMARY KEY CHECK (id > 1),
+  at_x_m REAL NOT NULL CHECK (abs(at_x_m) < 9e999),
+  at_y_m REAL NOT NULL CHECK (abs(at_y_m) < 9e999),
+  day TEXT NOT NULL,
+  hours REAL NOT NULL CHECK (hours BETWEEN 0 AND 24),
+  note TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE own_species (
+  id INTEGER PRIMARY KEY CHECK (id > 1),
+  botanical_name TEXT NOT NULL,
+  facts_json TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE arrangement (
+  id INTEGER PRIMARY KEY CHECK (id > 1),
+  bed_id INTEGER NOT NULL REFERENCES bed (id) DEFERRABLE INITIALLY DEFERRED,
+  name TEXT NOT NULL,
+  seed INTEGER NOT NULL,
+  wildness REAL NOT NULL CHECK (wildness BETWEEN 0 AND 1),
+  drifts_json TEXT NOT NULL
+) STRICT;
+CREATE INDEX arrangement_bed ON arrangement (bed_id);
 
 CREATE TABLE blob (
   hash TEXT PRIMARY KEY CHECK (length(hash) = 64),

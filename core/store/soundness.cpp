@@ -53,6 +53,20 @@ class FieldFaults {
     for (const ThresholdOverride& entry : field)
       (*this)(name, entry.threshold), (*this)(name, entry.value);
   }
+  void operator()(std::string_view name, const std::vector<SkylinePoint>& field) const {
+    for (const SkylinePoint& entry : field)
+      (*this)(name, entry.azimuth), (*this)(name, entry.elevation);
+  }
+  void operator()(std::string_view name, const std::vector<OwnFact>& field) const {
+    for (const OwnFact& entry : field) (*this)(name, entry.column), (*this)(name, entry.value);
+  }
+  void operator()(std::string_view name, const std::vector<KeptDrift>& field) const {
+    for (const KeptDrift& drift : field) {
+      (*this)(name, drift.species), (*this)(name, drift.spacing);
+      (*this)(name, drift.axis), (*this)(name, drift.stretch);
+      for (const Point place : drift.places) (*this)(name, place);
+    }
+  }
   void operator()(std::string_view name, const Viewing& field) const {
     for (const Angle side : field.from) (*this)(name, side);
   }

@@ -40,7 +40,7 @@ struct Filler {
   const std::vector<Id<Bed>>& beds;
 
   void operator()(std::string_view name, double& field) const {
-    const bool share = name.starts_with("open") || name == "opacity";
+    const bool share = name.starts_with("open") || name == "opacity" || name == "wildness";
     field = share ? within(random, 0, 1) : within(random, 0.001, 9);
   }
   void operator()(std::string_view, Length& field) const {
@@ -95,6 +95,26 @@ struct Filler {
     field.clear();
     for (int i = upTo(random, 3); i > 0; --i)
       field.push_back({"threshold " + std::to_string(i), within(random, -9, 9)});
+  }
+  void operator()(std::string_view, std::vector<SkylinePoint>& field) const {
+    field.clear();
+    for (int i = upTo(random, 3); i > 0; --i)
+      field.push_back({Angle::radians(within(random, 0, 6)), Angle::radians(within(random, 0, 1))});
+  }
+  void operator()(std::string_view, std::vector<OwnFact>& field) const {
+    field.clear();
+    for (int i = upTo(random, 3); i > 0; --i)
+      field.push_back({"column_" + std::to_string(i), "\"value\", " + std::to_string(i)});
+  }
+  void operator()(std::string_view, std::vector<KeptDrift>& field) const {
+    field.clear();
+    for (int i = upTo(random, 3); i > 0; --i) {
+      KeptDrift& kept = field.emplace_back();
+      kept.species = "Carex " + std::to_string(i);
+      kept.spacing = Length::metres(within(random, 0.1, 2));
+      kept.pattern = Pattern::Square;
+      kept.places = {randomPoint(random), randomPoint(random)};
+    }
   }
   // Keeps some plants, in another order and place, and adds some.
   void operator()(std::string_view, std::vector<Plant>& field) const {
