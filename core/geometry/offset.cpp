@@ -52,6 +52,16 @@ std::vector<Polygon> outset(const Polygon& polygon, Length by) {
   return fromBoost(buffered(toBoost(polygon), by.metres()));
 }
 
+std::vector<Polygon> mitredOutset(const Polygon& polygon, Length by) {
+  if (by <= Length()) return {polygon};
+  BoostMultiPolygon result;
+  bg::buffer(toBoost(polygon), result,
+             bg::strategy::buffer::distance_symmetric<double>(by.metres()),
+             bg::strategy::buffer::side_straight(), bg::strategy::buffer::join_miter(5.0),
+             bg::strategy::buffer::end_flat(), bg::strategy::buffer::point_circle(kCircleSides));
+  return fromBoost(result);
+}
+
 std::vector<Polygon> strip(const Polyline& line, Length width) {
   BoostLine boostLine;
   for (const Point p : line) boostLine.push_back({p.x, p.y});

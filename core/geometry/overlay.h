@@ -18,6 +18,8 @@ namespace tussock {
 // The ground at least `by` inside the edge; what is left after a set-back.
 [[nodiscard]] std::vector<Polygon> inset(const Polygon& polygon, Length by);
 [[nodiscard]] std::vector<Polygon> outset(const Polygon& polygon, Length by);
+// The same with corners kept sharp, as eaves are; very sharp ones are cut off at five times `by`.
+[[nodiscard]] std::vector<Polygon> mitredOutset(const Polygon& polygon, Length by);
 // A strip of the given full width along a line, mitred, flat ends.
 [[nodiscard]] std::vector<Polygon> strip(const Polyline& line, Length width);
 // One soft outline that wraps discs of `radius` around the points, bridging gaps up to `bridge`.

@@ -23,12 +23,21 @@ Range centresIn(double low, double high, double origin, double cell, int count) 
 
 }  // namespace
 
-SunMap::SunMap(Box area, Length cell, int columns, int rows)
-    : area_(area), cell_(cell), columns_(columns), rows_(rows) {
+const MonthHours* SunYear::worst() const {
+  const auto least = std::min_element(
+      months.begin(), months.end(),
+      [](const MonthHours& a, const MonthHours& b) { return a.hours.total() < b.hours.total(); });
+  return least == months.end() ? nullptr : &*least;
+}
+
+SunMap::SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months)
+    : area_(area), cell_(cell), columns_(columns), rows_(rows), months_(std::move(months)) {
   const std::size_t size = static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows);
   before_.resize(size);
   after_.resize(size);
+  monthly_.resize(size * months_.size() * 2);
   covered_.resize(size);
+  unknown_.resize(size);
 }
 
 std::size_t SunMap::index(int column, int row) const {
@@ -51,6 +60,25 @@ void SunMap::set(int column, int row, SunHours hours) {
   after_[i] = static_cast<float>(hours.afterNoon);
 }
 
+SunHours SunMap::monthAt(std::size_t month, int column, int row) const {
+  const std::size_t i = 2 * (month * before_.size() + index(column, row));
+  return {monthly_[i], monthly_[i + 1]};
+}
+
+void SunMap::setMonth(std::size_t month, int column, int row, SunHours hours) {
+  const std::size_t i = 2 * (month * before_.size() + index(column, row));
+  monthly_[i] = static_cast<float>(hours.beforeNoon);
+  monthly_[i + 1] = static_cast<float>(hours.afterNoon);
+}
+
+bool SunMap::known(int column, int row) const {
+  return unknown_[index(column, row)] == 0;
+}
+
+void SunMap::setUnknown(int column, int row) {
+  unknown_[index(column, row)] = 1;
+}
+
 bool SunMap::underBuilding(int column, int row) const {
   return covered_[index(column, row)] != 0;
 }
@@ -59,12 +87,27 @@ void SunMap::setUnderBuilding(int column, int row) {
   covered_[index(column, row)] = 1;
 }
 
-std::optional<SunHours> SunMap::hoursAt(Point p) const {
+std::optional<SunMap::Cell> SunMap::cellAt(Point p) const {
   if (empty() || !isFinite(p)) return std::nullopt;
   const Point cells = (p - area_.low) * (1.0 / cell_.metres());
   if (cells.x < 0.0 || cells.y < 0.0 || cells.x > columns_ || cells.y > rows_) return std::nullopt;
-  return at(std::min(static_cast<int>(cells.x), columns_ - 1),
-            std::min(static_cast<int>(cells.y), rows_ - 1));
+  const Cell cell{std::min(static_cast<int>(cells.x), columns_ - 1),
+                  std::min(static_cast<int>(cells.y), rows_ - 1)};
+  return known(cell.column, cell.row) ? std::optional(cell) : std::nullopt;
+}
+
+std::optional<SunHours> SunMap::hoursAt(Point p) const {
+  const auto cell = cellAt(p);
+  return cell ? std::optional(at(cell->column, cell->row)) : std::nullopt;
+}
+
+std::optional<SunYear> SunMap::yearAt(Point p) const {
+  const auto cell = cellAt(p);
+  if (!cell) return std::nullopt;
+  SunYear year{at(cell->column, cell->row), {}};
+  for (std::size_t i = 0; i < months_.size(); ++i)
+    year.months.push_back({months_[i], monthAt(i, cell->column, cell->row)});
+  return year;
 }
 
 std::optional<double> SunMap::meanHours(const Polygon& polygon) const {
@@ -76,7 +119,7 @@ std::optional<double> SunMap::meanHours(const Polygon& polygon) const {
   int count = 0;
   for (int row = up.first; row < up.end; ++row)
     for (int column = across.first; column < across.end; ++column) {
-      if (!contains(polygon, centreOf(column, row))) continue;
+      if (!known(column, row) || !contains(polygon, centreOf(column, row))) continue;
       sum += at(column, row).total();
       ++count;
     }

@@ -3,6 +3,7 @@
 // above 0 degrees true altitude and nothing in between, told at the cell's centre.
 #pragma once
 
+#include <chrono>
 #include <functional>
 #include <optional>
 #include <stop_token>
@@ -12,6 +13,9 @@
 
 namespace tussock {
 
+// Which means are kept: of the season (or day) only, or of each of its months too.
+enum class SunDetail { Season, Months };
+
 struct SunMapRequest {
   Box area;
   Length cell = Length::centimetres(25);
@@ -19,6 +23,9 @@ struct SunMapRequest {
   // One day, or the growing season of the yard when absent.
   std::optional<Date> day;
   int year = 2026;  // in which the season begins
+  SunDetail detail = SunDetail::Season;
+  // The ground that is asked for; all of the area when there is none.
+  std::vector<Polygon> only;
 };
 
 struct SunHours {
@@ -27,10 +34,21 @@ struct SunHours {
   [[nodiscard]] double total() const { return beforeNoon + afterNoon; }
 };
 
+// Mean hours a day of the days of one month that lie in the season.
+struct MonthHours {
+  std::chrono::month month;
+  SunHours hours;
+};
+struct SunYear {
+  SunHours mean;                                  // of the season
+  std::vector<MonthHours> months;                 // in the season's order
+  [[nodiscard]] const MonthHours* worst() const;  // with the fewest hours; null when there are none
+};
+
 class SunMap {
  public:
   SunMap() = default;
-  SunMap(Box area, Length cell, int columns, int rows);
+  SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months = {});
 
   [[nodiscard]] bool empty() const { return columns_ == 0; }
   [[nodiscard]] int columns() const { return columns_; }
@@ -40,33 +58,49 @@ class SunMap {
   [[nodiscard]] Point centreOf(int column, int row) const;  // row 0 is the southernmost
   [[nodiscard]] SunHours at(int column, int row) const;
   void set(int column, int row, SunHours hours);
+  // In the season's order; empty unless they were asked for.
+  [[nodiscard]] const std::vector<std::chrono::month>& months() const { return months_; }
+  [[nodiscard]] SunHours monthAt(std::size_t month, int column,
+                                 int row) const;  // by place in months
+  void setMonth(std::size_t month, int column, int row, SunHours hours);
+  // False for cells that are no part of the ground asked for; their hours are 0.
+  [[nodiscard]] bool known(int column, int row) const;
+  void setUnknown(int column, int row);
   [[nodiscard]] bool underBuilding(int column, int row) const;
   void setUnderBuilding(int column, int row);
-  // Mean hours a day at a point; nothing outside the map.
+  // Mean hours a day at a point; nothing outside the map, or where it is not known.
   [[nodiscard]] std::optional<SunHours> hoursAt(Point p) const;
-  // Mean over the cells whose centre lies in the polygon; nothing when there are none.
+  [[nodiscard]] std::optional<SunYear> yearAt(Point p) const;
+  // Mean over the known cells whose centre lies in the polygon; nothing when there are none.
   [[nodiscard]] std::optional<double> meanHours(const Polygon& polygon) const;
 
  private:
+  struct Cell {
+    int column, row;
+  };
   [[nodiscard]] std::size_t index(int column, int row) const;
+  [[nodiscard]] std::optional<Cell> cellAt(Point p) const;
   Box area_;
   Length cell_;
   int columns_ = 0, rows_ = 0;
   std::vector<float> before_, after_;
-  std::vector<char> covered_;
+  std::vector<std::chrono::month> months_;
+  std::vector<float> monthly_;  // by month and cell: before and after noon
+  std::vector<char> covered_, unknown_;
 };
 
 using Progress = std::function<void(double share)>;  // 0 to 1, called from the working thread
 
 // Two threads share the work where there are two cores; the result does not depend on it.
-// Throws std::invalid_argument, saying what to do, when the grid would need more than 256 MB, or
-// the cell or the step is not above zero. Returns nothing when stopped; an empty area gives an
-// empty map.
+// Throws std::invalid_argument, saying what to do, when the grid would need more than 256 MB, the
+// area or the place is not finite, or the cell or the step is not above zero. Returns nothing when
+// stopped; an empty area gives an empty map.
 [[nodiscard]] std::optional<SunMap> computeSunMap(const Yard& yard, const SunMapRequest& request,
                                                   std::stop_token stop = {},
                                                   const Progress& progress = {});
-// The map the checks, the window and the sheets share: growing season, over the site (see siteBox)
-// and a metre around the beds, 0.25 m; cells are doubled while there are more than 400,000.
+// The map the checks, the window and the sheets share: growing season with its months, over the
+// site (see siteBox) and a metre around the beds, 0.25 m; cells are doubled while there are more
+// than 400,000.
 [[nodiscard]] SunMapRequest seasonRequest(const Yard& yard);
 // True when both yards give the same sun map: place, season, area and what casts shade are equal.
 [[nodiscard]] bool sameSun(const Yard& a, const Yard& b);

@@ -5,13 +5,17 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 #include "core/geometry/overlay.h"
 #include "core/sun/convex_pieces.h"
+#include "core/sun/legs.h"
 
 namespace tussock {
 
 namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
 
 // The rectangle a pitched roof stands on: u along the ridge, v across it, from the centre.
 struct Frame {
@@ -35,23 +39,19 @@ Frame frameAlong(const Ring& ring, Point along) {
   return frame;
 }
 
-Frame frameOf(const Building& building) {
-  const Ring& ring = building.footprint.outer;
+Frame frameOf(const Ring& ground, const Building& building) {
   if (building.ridgeAzimuth && std::isfinite(building.ridgeAzimuth->radians()))
-    return frameAlong(ring, directionOf(*building.ridgeAzimuth));
-  const double axis = smallestRectangle(ring, Length()).axis.radians();
-  return frameAlong(ring, {std::cos(axis), std::sin(axis)});
+    return frameAlong(ground, directionOf(*building.ridgeAzimuth));
+  const double axis = smallestRectangle(ground, Length()).axis.radians();
+  return frameAlong(ground, {std::cos(axis), std::sin(axis)});
 }
 
 // Height is a concave function over the rectangle, so what lies under it over a convex piece of the
 // footprint is convex.
 class PitchedRoof {
  public:
-  explicit PitchedRoof(const Building& building)
-      : frame_(frameOf(building)),
-        hip_(building.roof == Roof::Hip),
-        eave_(building.eave.metres()),
-        rise_(building.ridge.metres() - eave_) {}
+  PitchedRoof(const Frame& frame, Roof kind, double eave, double rise)
+      : frame_(frame), hip_(kind == Roof::Hip), eave_(eave), rise_(rise) {}
 
   [[nodiscard]] double heightAt(Point p) const {
     const Point d = p - frame_.centre;
@@ -81,42 +81,120 @@ class PitchedRoof {
   double eave_, rise_;
 };
 
-ConvexSolid bodyUnder(const PitchedRoof& roof, const Ring& piece) {
+ConvexSolid bodyUnder(const PitchedRoof& roof, const Ring& piece, double bottom) {
   ConvexSolid body;
   const auto addTop = [&](Point p) { body.corners.push_back({p, roof.heightAt(p)}); };
-  for (const Point p : piece) body.corners.push_back({p, 0.0}), addTop(p);
+  for (const Point p : piece) body.corners.push_back({p, bottom}), addTop(p);
   for (const auto& [a, b] : roof.creases())
     for (const Point p : clippedTo(piece, a, b)) addTop(p);
   return body;
 }
 
-ConvexSolid prism(const Ring& piece, double height) {
+ConvexSolid prism(const Ring& piece, double bottom, double top) {
   ConvexSolid body;
   for (const Point p : piece) {
-    body.corners.push_back({p, 0.0});
-    body.corners.push_back({p, height});
+    body.corners.push_back({p, bottom});
+    body.corners.push_back({p, top});
   }
   return body;
 }
 
-}  // namespace
+struct Heights {
+  double base = 0.0, eave = 0.0, ridge = 0.0;
+};
 
-std::vector<ConvexSolid> bodiesOf(const Building& building) {
-  const double eave = building.eave.metres();
-  const double ridge = building.ridge.metres();
-  if (!std::isfinite(eave) || eave < 0.0) return {};
-  const bool pitched = building.roof != Roof::Flat && std::isfinite(ridge) && ridge > eave;
-  if (!pitched && eave == 0.0) return {};
+// Nothing when they leave no body.
+std::optional<Heights> heightsOf(const Building& building) {
+  Heights heights{building.base.metres(), building.eave.metres(), building.ridge.metres()};
+  if (!std::isfinite(heights.eave) || heights.eave < 0.0) return std::nullopt;
+  if (!std::isfinite(heights.base) || heights.base < 0.0) heights.base = 0.0;
+  const bool pitched = building.roof != Roof::Flat && std::isfinite(heights.ridge);
+  if (!pitched || heights.ridge < heights.eave) heights.ridge = heights.eave;
+  if (heights.base > heights.eave || heights.base >= heights.ridge) return std::nullopt;
+  return heights;
+}
+
+// The gable of the narrow leg ends under the ridge of the wide one; a hip runs on to the corner,
+// where its slopes and those of the other meet in a hip and a valley.
+Ring groundOfNarrow(const Legs& legs, Roof kind) {
+  Ring ground = legs.narrow.ground;
+  if (kind == Roof::Hip) return ground;
+  const Point step = legs.narrow.along * (legs.wide.width / 2.0);
+  ground[0] += step;
+  ground[3] += step;
+  return ground;
+}
+
+// Both legs slope alike, so that the narrow one has the lower ridge.
+std::vector<ConvexSolid> roofsOn(const Legs& legs, Roof kind, const Heights& heights,
+                                 double bottom) {
+  const double rise = heights.ridge - heights.eave;
+  const Frame wide = frameAlong(legs.wide.ground, legs.wide.along);
+  const Frame narrow = frameAlong(legs.narrow.ground, legs.narrow.along);
+  const double lower = rise * narrow.halfWidth / wide.halfWidth;
+  return {bodyUnder(PitchedRoof(wide, kind, heights.eave, rise), legs.wide.ground, bottom),
+          bodyUnder(PitchedRoof(narrow, kind, heights.eave, lower), groundOfNarrow(legs, kind),
+                    bottom)};
+}
+
+// Ridges run along the legs unless the ridge was given another direction.
+bool ridgesRunAlong(const Legs& legs, const Building& building) {
+  if (!building.ridgeAzimuth || !std::isfinite(building.ridgeAzimuth->radians())) return true;
+  const double off = std::abs(cross(legs.wide.along, directionOf(*building.ridgeAzimuth)));
+  return std::min(off, std::sqrt(std::max(0.0, 1.0 - off * off))) < std::sin(10.0 * kDegree);
+}
+
+// What lies under the roof over `plan`, from `bottom` up.
+std::vector<ConvexSolid> bodiesOver(const Polygon& plan, const Building& building,
+                                    const Heights& heights, double bottom) {
   std::vector<ConvexSolid> result;
-  const std::vector<Ring> pieces = convexPieces(building.footprint);
-  if (pieces.empty()) return {};
-  if (!pitched) {
-    for (const Ring& piece : pieces) result.push_back(prism(piece, eave));
+  const std::vector<Ring> pieces = convexPieces(plan);
+  if (heights.ridge <= heights.eave) {
+    for (const Ring& piece : pieces) result.push_back(prism(piece, bottom, heights.eave));
     return result;
   }
-  const PitchedRoof roof(building);
-  for (const Ring& piece : pieces) result.push_back(bodyUnder(roof, piece));
+  if (pieces.empty()) return {};
+  const auto legs = legsOf(plan);
+  if (legs && ridgesRunAlong(*legs, building))
+    return roofsOn(*legs, building.roof, heights, bottom);
+  const PitchedRoof roof(frameOf(plan.outer, building), building.roof, heights.eave,
+                         heights.ridge - heights.eave);
+  for (const Ring& piece : pieces) result.push_back(bodyUnder(roof, piece, bottom));
   return result;
+}
+
+// Eaves that reach past the walls are boxed in: level underneath, at the height of the eave.
+std::vector<ConvexSolid> bodiesWithEaves(const Building& building, const Heights& heights) {
+  std::vector<ConvexSolid> result;
+  for (const Ring& piece : convexPieces(building.footprint))
+    result.push_back(prism(piece, heights.base, heights.eave));
+  if (result.empty()) return {};
+  for (const Polygon& plan : mitredOutset(building.footprint, building.overhang))
+    for (ConvexSolid& body : bodiesOver(plan, building, heights, heights.eave))
+      result.push_back(std::move(body));
+  return result;
+}
+
+// From heights over the ground at `middle` to heights over the ground below.
+void standOn(Point rise, Point middle, std::vector<ConvexSolid>& bodies) {
+  if (rise == Point()) return;
+  for (ConvexSolid& body : bodies)
+    for (SitePoint& corner : body.corners)
+      if (corner.up != 0.0) corner.up = std::max(0.0, corner.up - dot(rise, corner.at - middle));
+}
+
+}  // namespace
+
+std::vector<ConvexSolid> bodiesOf(const Building& building, Point rise) {
+  const auto heights = heightsOf(building);
+  if (!heights) return {};
+  const double overhang = building.overhang.metres();
+  const bool eaves = std::isfinite(overhang) && overhang > 0.0;
+  std::vector<ConvexSolid> bodies =
+      eaves ? bodiesWithEaves(building, *heights)
+            : bodiesOver(building.footprint, building, *heights, heights->base);
+  if (!bodies.empty()) standOn(rise, centroidOf(building.footprint), bodies);
+  return bodies;
 }
 
 }  // namespace tussock

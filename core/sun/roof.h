@@ -9,7 +9,9 @@
 
 namespace tussock {
 
-// The bodies of one building, without a group. Empty when its heights are no heights.
-[[nodiscard]] std::vector<ConvexSolid> bodiesOf(const Building& building);
+// The bodies of one building, without a group, on ground that rises by `rise` (see Horizon). Walls
+// reach down to the ground; eave, ridge and base are level, measured from the ground at the middle
+// of the footprint. Empty when its heights are no heights.
+[[nodiscard]] std::vector<ConvexSolid> bodiesOf(const Building& building, Point rise = {});
 
 }  // namespace tussock

@@ -2,6 +2,7 @@
 // The map that is shared, and when it is still the same.
 #include <cmath>
 
+#include "core/sun/horizon.h"
 #include "core/sun/map.h"
 
 namespace tussock {
@@ -28,7 +29,7 @@ Box areaOf(const Yard& yard) {
 
 bool sameShade(const Building& a, const Building& b) {
   return a.footprint == b.footprint && a.roof == b.roof && a.eave == b.eave && a.ridge == b.ridge &&
-         a.ridgeAzimuth == b.ridgeAzimuth;
+         a.ridgeAzimuth == b.ridgeAzimuth && a.base == b.base && a.overhang == b.overhang;
 }
 
 bool sameShade(const Barrier& a, const Barrier& b) {
@@ -54,7 +55,7 @@ bool samePlaceAndSeason(const Settings& a, const Settings& b) {
   const GrowingSeason season = growingSeason(a);
   const GrowingSeason other = growingSeason(b);
   return a.latitude == b.latitude && a.longitude == b.longitude && season.first == other.first &&
-         season.last == other.last;
+         season.last == other.last && Horizon(a) == Horizon(b);
 }
 
 }  // namespace
@@ -62,6 +63,7 @@ bool samePlaceAndSeason(const Settings& a, const Settings& b) {
 SunMapRequest seasonRequest(const Yard& yard) {
   SunMapRequest request;
   request.area = areaOf(yard);
+  request.detail = SunDetail::Months;
   const auto cells = [&] {
     return request.area.width() / request.cell.metres() * request.area.height() /
            request.cell.metres();

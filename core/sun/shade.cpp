@@ -13,13 +13,28 @@ namespace {
 constexpr int kCrownSides = 64;
 constexpr int kTrunkSides = 16;
 
-// Where light goes: away from the sun over the ground, so many metres for each metre of height.
+// Where light goes: away from the sun over the ground, so many metres for each metre of height; on
+// a slope as many more or fewer as the ground falls or rises that way.
 struct Cast {
   Point away;
-  double reach = 0.0;
+  double reach = 0.0;       // over level ground
+  Point rise;               // of the ground
+  double slopeReach = 0.0;  // over it
 
+  Cast(const SunPosition& sun, Point groundRise)
+      : away(directionOf(sun.azimuth) * -1.0), rise(groundRise) {
+    const double steepness = std::tan(sun.altitude.radians());
+    reach = 1.0 / steepness;
+    slopeReach = 1.0 / (steepness + dot(rise, away));
+  }
   [[nodiscard]] Point across() const { return {-away.y, away.x}; }
-  [[nodiscard]] Point ground(Point at, double up) const { return at + away * (up * reach); }
+  [[nodiscard]] Point level(Point at, double up) const { return at + away * (up * reach); }
+  [[nodiscard]] Point ground(Point at, double up) const { return at + away * (up * slopeReach); }
+  // Takes an outline from the level through a place on the ground along the light to the ground.
+  void lower(Point through, Ring& outline) const {
+    if (rise == Point()) return;
+    for (Point& p : outline) p = ground(p, -dot(rise, p - through));
+  }
 };
 
 struct Turn {
@@ -62,10 +77,10 @@ void shrinkToHull(Ring& points, Ring& hull) {
   hull.pop_back();
 }
 
-void castBody(const ConvexSolid& body, const Cast& cast, Ring& outline) {
+void castCorners(const std::vector<SitePoint>& corners, const Cast& cast, Ring& outline) {
   thread_local Ring points;
   points.clear();
-  for (const SitePoint& corner : body.corners) points.push_back(cast.ground(corner.at, corner.up));
+  for (const SitePoint& corner : corners) points.push_back(cast.ground(corner.at, corner.up));
   shrinkToHull(points, outline);
 }
 
@@ -73,7 +88,7 @@ void castBody(const ConvexSolid& body, const Cast& cast, Ring& outline) {
 void castEllipsoid(const Crown& crown, const Cast& cast, Ring& outline) {
   const double size = sameArea(kCrownSides);
   const double half = (crown.top - crown.base) / 2.0 * cast.reach;
-  const Point centre = cast.ground(crown.at, (crown.base + crown.top) / 2.0);
+  const Point centre = cast.level(crown.at, (crown.base + crown.top) / 2.0);
   const Point u = cast.away * (size * std::hypot(crown.radius, half));
   const Point v = cast.across() * (size * crown.radius);
   for (const Turn& turn : turns<kCrownSides>())
@@ -85,8 +100,8 @@ template <int kSides>
 void castColumn(Point at, double radius, double base, double top, const Cast& cast, Ring& outline) {
   const Point u = cast.away * (radius * sameArea(kSides));
   const Point v = cast.across() * (radius * sameArea(kSides));
-  const Point far = cast.ground(at, top);
-  const Point near = cast.ground(at, base);
+  const Point far = cast.level(at, top);
+  const Point near = cast.level(at, base);
   const auto& table = turns<kSides>();
   const auto point = [&](Point centre, int i) {
     const Turn& turn = table[static_cast<std::size_t>(i % kSides)];
@@ -99,7 +114,7 @@ void castColumn(Point at, double radius, double base, double top, const Cast& ca
 // The disc at the base and the tangents to it from the tip's shadow.
 void castCone(const Crown& crown, const Cast& cast, Ring& outline) {
   const double radius = crown.radius * sameArea(kCrownSides);
-  const Point centre = cast.ground(crown.at, crown.base);
+  const Point centre = cast.level(crown.at, crown.base);
   const double tip = (crown.top - crown.base) * cast.reach;
   const Point u = cast.away * radius;
   const Point v = cast.across() * radius;
@@ -114,7 +129,7 @@ void castCone(const Crown& crown, const Cast& cast, Ring& outline) {
     if (turn.cosine < cosine) outline.push_back(centre + u * turn.cosine + v * turn.sine);
 }
 
-void castCrown(const Crown& crown, const Cast& cast, Ring& outline) {
+void castOnLevel(const Crown& crown, const Cast& cast, Ring& outline) {
   switch (crown.shape) {
     case CrownShape::Ellipsoid:
       return castEllipsoid(crown, cast, outline);
@@ -123,6 +138,17 @@ void castCrown(const Crown& crown, const Cast& cast, Ring& outline) {
     case CrownShape::Column:
       return castColumn<kCrownSides>(crown.at, crown.radius, crown.base, crown.top, cast, outline);
   }
+}
+
+void castCrown(const Crown& crown, const Cast& cast, Ring& outline) {
+  if (!crown.corners.empty()) return castCorners(crown.corners, cast, outline);
+  castOnLevel(crown, cast, outline);
+  cast.lower(crown.at, outline);
+}
+
+void castTrunk(const Crown& crown, const Cast& cast, Ring& outline) {
+  castColumn<kTrunkSides>(crown.at, crown.trunkRadius, 0.0, crown.base, cast, outline);
+  cast.lower(crown.at, outline);
 }
 
 // Hands out the shadows of a vector one by one, keeping the room their outlines already have.
@@ -146,23 +172,25 @@ class Refill {
 
 }  // namespace
 
+bool sunlit(const Solids& solids, const SunPosition& sun) {
+  return solids.horizon.clears(sun);
+}
+
 void castShadows(const Solids& solids, const SunPosition& sun, MonthDay day,
                  std::vector<Shadow>& shadows) {
   Refill refill(shadows);
-  if (sun.altitude > Angle()) {
-    const Cast cast{directionOf(sun.azimuth) * -1.0, 1.0 / std::tan(sun.altitude.radians())};
+  if (sunlit(solids, sun)) {
+    const Cast cast(sun, solids.horizon.rise());
     int group = 0;
     for (const ConvexSolid& body : solids.bodies) {
-      castBody(body, cast, refill.next(body.openness, body.group).outline);
+      castCorners(body.corners, cast, refill.next(body.openness, body.group).outline);
       group = body.group + 1;
     }
     for (const Crown& crown : solids.crowns) {
       const double openness = opennessOn(crown, day);
       if (crown.radius > 0.0 && openness < 1.0)
         castCrown(crown, cast, refill.next(openness, group).outline);
-      if (crown.trunkRadius > 0.0)
-        castColumn<kTrunkSides>(crown.at, crown.trunkRadius, 0.0, crown.base, cast,
-                                refill.next(0.0, group + 1).outline);
+      if (crown.trunkRadius > 0.0) castTrunk(crown, cast, refill.next(0.0, group + 1).outline);
       group += 2;
     }
   }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Shadows on level ground at one instant.
+// Shadows on the ground at one instant.
 #pragma once
 
 #include <vector>
@@ -15,7 +15,8 @@ struct Shadow {
   double openness = 0.0;  // share of direct sun let through
   int group = 0;          // shadows of one object, which dim the sun once where they overlap
 };
-// In order of group; nothing when the sun's centre is not above the horizon. Round crowns are drawn
+// In order of group; nothing when the sun does not clear the horizon (see Horizon::clears), for
+// then there is no sun to keep off: sunlit() tells. Round crowns are drawn
 // with 64 sides of the same area as the true ellipse, so that the edge is within 0.0008 of its half
 // axis; trunks with 16.
 [[nodiscard]] std::vector<Shadow> shadowsOf(const Solids& solids, const SunPosition& sun,
@@ -23,8 +24,10 @@ struct Shadow {
 // The same into a vector that is used again, so that nothing is allocated from step to step.
 void castShadows(const Solids& solids, const SunPosition& sun, MonthDay day,
                  std::vector<Shadow>& shadows);
-// Share of direct sun that reaches p: the product of the openness of the objects whose shadow is
-// over it.
+// True where open ground of the yard has direct sun.
+[[nodiscard]] bool sunlit(const Solids& solids, const SunPosition& sun);
+// Share of direct sun that reaches p when the yard is sunlit: the product of the openness of the
+// objects whose shadow is over it.
 [[nodiscard]] double directShare(const std::vector<Shadow>& shadows, Point p);
 
 }  // namespace tussock

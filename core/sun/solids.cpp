@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/sun/convex_pieces.h"
 #include "core/sun/roof.h"
@@ -74,7 +75,48 @@ std::vector<ConvexSolid> bodiesOf(const Barrier& barrier) {
   return result;
 }
 
-Crown crownOf(const Tree& tree) {
+double radiusAt(const Crown& crown, double share) {  // of the height from base to top
+  switch (crown.shape) {
+    case CrownShape::Ellipsoid:
+      return crown.radius * 2.0 * std::sqrt(std::max(0.0, share * (1.0 - share)));
+    case CrownShape::Cone:
+      return crown.radius * (1.0 - share);
+    case CrownShape::Column:
+      return crown.radius;
+  }
+  return 0.0;
+}
+
+// The crown as rings of corners, those under ground left out, and the line where it enters it.
+std::vector<SitePoint> cornersAbove(const Crown& crown, Point rise) {
+  constexpr int kRings = 24;
+  constexpr int kSides = 64;
+  std::vector<SitePoint> corners;
+  for (int side = 0; side < kSides; ++side) {
+    const double angle = 2.0 * std::numbers::pi * side / kSides;
+    const Point out{std::cos(angle), std::sin(angle)};
+    SitePoint below;
+    for (int ring = kRings; ring >= 0; --ring) {
+      const double share = (1.0 - std::cos(std::numbers::pi * ring / kRings)) / 2.0;
+      const Point step = out * radiusAt(crown, share);
+      const double up = crown.base + (crown.top - crown.base) * share - dot(rise, step);
+      const SitePoint corner{crown.at + step, up};
+      if (up >= 0.0) corners.push_back(corner);
+      if (ring < kRings && (up < 0.0) != (below.up < 0.0)) {
+        const double part = below.up / (below.up - up);
+        corners.push_back({below.at + (corner.at - below.at) * part, 0.0});
+      }
+      below = corner;
+    }
+  }
+  return corners;
+}
+
+bool isPartlyBuried(const Crown& crown, Point rise) {
+  return crown.radius > 0.0 && crown.base < crown.radius * std::hypot(rise.x, rise.y);
+}
+
+Crown crownOf(const Tree& tree, Point rise) {
   Crown crown;
   const double height = tree.height.metres();
   const double base = tree.crownBase.metres();
@@ -91,6 +133,10 @@ Crown crownOf(const Tree& tree) {
   crown.leafOn = tree.leafOn;
   crown.leafOff = tree.leafOff;
   crown.evergreen = tree.evergreen;
+  if (isPartlyBuried(crown, rise)) {
+    crown.corners = cornersAbove(crown, rise);
+    if (crown.corners.empty()) crown.radius = 0.0;
+  }
   return crown;
 }
 
@@ -117,12 +163,14 @@ double opennessOn(const Crown& crown, MonthDay day) {
 
 Solids solidsOf(const Yard& yard) {
   Solids solids;
+  solids.horizon = Horizon(yard.settings);
+  const Point rise = solids.horizon.rise();
   int group = 0;
-  for (const Building& building : yard.buildings) addGroup(bodiesOf(building), group, solids);
+  for (const Building& building : yard.buildings) addGroup(bodiesOf(building, rise), group, solids);
   for (const Barrier& barrier : yard.barriers) addGroup(bodiesOf(barrier), group, solids);
   for (const Tree& tree : yard.trees) {
     if (!isPositive(tree.height.metres()) || !isFinite(tree.at)) continue;
-    const Crown crown = crownOf(tree);
+    const Crown crown = crownOf(tree, rise);
     if (crown.radius > 0.0 || crown.trunkRadius > 0.0) solids.crowns.push_back(crown);
   }
   return solids;

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-// The shade-casting bodies of a yard: convex pieces standing on level ground, and crowns. The
-// ground's slope and aspect are not taken into account.
+// The shade-casting bodies of a yard, convex pieces and crowns, on ground that is a plane. Heights
+// are plumb and count from the ground right below.
 #pragma once
 
 #include <vector>
 
 #include "core/model/yard.h"
+#include "core/sun/horizon.h"
 
 namespace tussock {
 
@@ -30,8 +31,10 @@ struct Crown {
   double radius = 0.0, base = 0.0, top = 0.0;  // metres
   double trunkRadius = 0.0;
   double opennessLeaf = 0.0, opennessBare = 0.0;
-  MonthDay leafOn, leafOff;
+  MonthDay leafOn{}, leafOff{};
   bool evergreen = false;
+  // Of the part above the ground, where a slope buries some of the crown; else empty.
+  std::vector<SitePoint> corners;
 };
 // In leaf from leafOn up to the day before leafOff, over the new year where leafOn is the later;
 // all year when the two are one day.
@@ -41,10 +44,13 @@ struct Crown {
 struct Solids {
   std::vector<ConvexSolid> bodies;
   std::vector<Crown> crowns;
+  Horizon horizon{};
 };
 // Bodies in order of their group. Heights and sizes that are zero, negative or not finite cast
 // nothing; openness is held between 0 and 1. A gable or hip roof stands on the smallest rectangle
-// around the footprint (or the one along the ridge azimuth) and is cut to the footprint.
+// around the footprint (or the one along the ridge azimuth) and is cut to the footprint; a house in
+// the shape of an L has one on each leg. Walls, fences and hedges follow the ground; buildings are
+// level; trees are plumb.
 [[nodiscard]] Solids solidsOf(const Yard& yard);
 
 }  // namespace tussock

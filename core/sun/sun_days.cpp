@@ -34,7 +34,9 @@ DayClass classOf(const std::vector<DatedSun>& days) {
       std::min_element(days.begin(), days.end(), [mean](const DatedSun& a, const DatedSun& b) {
         return std::abs(a.declination - mean) < std::abs(b.declination - mean);
       });
-  return {nearest->day, static_cast<int>(days.size())};
+  DayClass result{nearest->day, static_cast<int>(days.size()), {}};
+  for (const DatedSun& day : days) ++result.inMonth[static_cast<unsigned>(day.day.month()) - 1u];
+  return result;
 }
 
 std::vector<bool> leavesOn(Date day, const Solids& solids) {
@@ -44,13 +46,54 @@ std::vector<bool> leavesOn(Date day, const Solids& solids) {
   return leaves;
 }
 
-void addHalf(HalfDay half, UtcTime from, UtcTime to, Angle latitude, Angle longitude,
-             int stepMinutes, std::vector<SunStep>& steps) {
-  const double seconds = static_cast<double>((to - from).count());
+struct Site {
+  Angle latitude, longitude;
+  const Horizon& horizon;
+
+  [[nodiscard]] SunPosition sunAt(UtcTime time) const {
+    return sunPosition(time, latitude, longitude);
+  }
+  [[nodiscard]] bool lit(UtcTime time) const { return horizon.clears(sunAt(time)); }
+};
+
+struct Span {
+  UtcTime from, to;
+  [[nodiscard]] UtcTime middle() const { return from + (to - from) / 2; }
+};
+
+// The second at which the sun comes out or goes in, when it does so once between.
+UtcTime changeIn(Span span, const Site& site) {
+  const bool first = site.lit(span.from);
+  while (span.to - span.from > std::chrono::seconds(1))
+    (site.lit(span.middle()) == first ? span.from : span.to) = span.middle();
+  return span.to;
+}
+
+// What is left of a part of the day; empty when the sun is hidden. The sun is at 0 degrees at the
+// ends of the day, so an end that touches them goes by what is a second inside.
+Span litPart(Span span, const Site& site) {
+  if (site.horizon.isOpen()) return span;
+  const Span inner{span.from + std::chrono::seconds(1), span.to - std::chrono::seconds(1)};
+  const bool from = site.lit(inner.from);
+  if (from == site.lit(inner.to)) return site.lit(span.middle()) ? span : Span{span.to, span.to};
+  const UtcTime change = changeIn(inner, site);
+  return from ? Span{span.from, change} : Span{change, span.to};
+}
+
+void addHalf(HalfDay half, Span whole, const Site& site, int stepMinutes,
+             std::vector<SunStep>& steps) {
+  const double seconds = static_cast<double>((whole.to - whole.from).count());
   const int parts = std::max(1, static_cast<int>(std::ceil(seconds / 60.0 / stepMinutes - 1e-9)));
+  const auto at = [&](double part) {
+    return whole.from + std::chrono::seconds(std::llround(seconds * part / parts));
+  };
   for (int i = 0; i < parts; ++i) {
-    const UtcTime middle = from + std::chrono::seconds(std::llround(seconds * (i + 0.5) / parts));
-    steps.push_back({sunPosition(middle, latitude, longitude), seconds / 3600.0 / parts, half});
+    const Span lit = litPart({at(i), at(i + 1)}, site);
+    if (lit.from >= lit.to) continue;
+    const bool all = lit.from == at(i) && lit.to == at(i + 1);
+    const double length = all ? seconds / parts : static_cast<double>((lit.to - lit.from).count());
+    const UtcTime middle = all ? at(i + 0.5) : lit.middle();
+    steps.push_back({site.sunAt(middle), length / 3600.0, half});
   }
 }
 
@@ -83,14 +126,16 @@ std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& sol
   return result;
 }
 
-std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude, int stepMinutes) {
+std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude, int stepMinutes,
+                             const Horizon& horizon) {
   const Daylight up = timeAbove(Angle(), day, latitude, longitude);
   std::vector<SunStep> steps;
   if (up.hours <= 0.0) return steps;
   const UtcTime rise = up.sunrise.value_or(up.transit - std::chrono::hours(12));
   const UtcTime set = up.sunset.value_or(up.transit + std::chrono::hours(12));
-  addHalf(HalfDay::BeforeNoon, rise, up.transit, latitude, longitude, stepMinutes, steps);
-  addHalf(HalfDay::AfterNoon, up.transit, set, latitude, longitude, stepMinutes, steps);
+  const Site site{latitude, longitude, horizon};
+  addHalf(HalfDay::BeforeNoon, {rise, up.transit}, site, stepMinutes, steps);
+  addHalf(HalfDay::AfterNoon, {up.transit, set}, site, stepMinutes, steps);
   return steps;
 }
 

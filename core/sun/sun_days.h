@@ -3,6 +3,7 @@
 // of a day at which shade is cast.
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "core/model/settings.h"
@@ -15,6 +16,7 @@ namespace tussock {
 struct DayClass {
   Date day;
   int days = 0;
+  std::array<int, 12> inMonth{};  // of those days; January first
 };
 // Width of a band: one degree, and more where steps of over ten minutes are coarser than that
 // anyway.
@@ -35,8 +37,8 @@ struct SunStep {
   HalfDay half = HalfDay::BeforeNoon;
 };
 // Each half of the time with the sun's centre above 0 degrees, in equal parts no longer than
-// stepMinutes.
+// stepMinutes; less what the horizon keeps of it, to a second where it does so once in a part.
 [[nodiscard]] std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude,
-                                           int stepMinutes);
+                                           int stepMinutes, const Horizon& horizon = {});
 
 }  // namespace tussock

@@ -135,23 +135,6 @@ TEST(RoofTest, HipEndsSlopeLikeTheSides) {
   EXPECT_FALSE(hasCorner(solids.bodies[0], 0, 3, 5));
 }
 
-TEST(RoofTest, PitchedRoofOverAnLShapeIsCutToIt) {
-  Building building = house(Roof::Gable, 3, 6);
-  building.footprint = {{{0, 0}, {12, 0}, {12, 4}, {6, 4}, {6, 6}, {0, 6}}, {}};
-  const Solids solids = solidsOf(yardWith(building));
-  EXPECT_EQ(solids.bodies.size(), 2u);
-  for (const ConvexSolid& body : solids.bodies) {
-    EXPECT_EQ(body.group, 0);
-    EXPECT_LE(highest(body), 6.0 + 1e-9);
-    for (const SitePoint& corner : body.corners)
-      EXPECT_LT(contains(building.footprint, corner.at)
-                    ? 0.0
-                    : distanceToEdge(building.footprint, corner.at),
-                1e-6);
-  }
-  EXPECT_TRUE(hasCorner(solids.bodies[0], 12, 4, 5));  // two thirds of the way up from the eave
-}
-
 TEST(RoofTest, RidgeNoHigherThanTheEaveIsFlat) {
   const Solids solids = solidsOf(yardWith(house(Roof::Gable, 3, 3)));
   ASSERT_EQ(solids.bodies.size(), 1u);

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+// A sun map's work laid out: the grid, the classes of days and what they are counted towards. Used
+// by the map and the map that follows edits.
+#pragma once
+
+#include <chrono>
+#include <vector>
+
+#include "core/sun/map.h"
+#include "core/sun/row_spans.h"
+#include "core/sun/sun_days.h"
+#include "core/sun/sun_tally.h"
+
+namespace tussock {
+
+// The means that are kept: one of the whole span, or one for each of its months.
+struct Spans {
+  std::vector<std::chrono::month> months;  // empty: one mean of all days
+  std::vector<int> days;                   // in each mean
+};
+struct Part {
+  std::size_t mean = 0;  // which
+  int days = 0;
+};
+
+struct SunWork {
+  SunMapRequest request;
+  Grid grid;
+  Solids solids;
+  std::vector<DayClass> classes;
+  Spans spans;
+  Angle latitude, longitude;
+
+  // Of a class's days, how many count towards which mean.
+  [[nodiscard]] std::vector<Part> partsOf(const DayClass& days) const;
+  [[nodiscard]] std::vector<SunStep> stepsOf(const DayClass& days) const;
+};
+// Throws as computeSunMap does.
+[[nodiscard]] SunWork workOf(const Yard& yard, const SunMapRequest& request);
+// Sums of hours over all days, one count for each mean, as the map.
+[[nodiscard]] SunMap mapOf(const SunWork& work, const std::vector<SunCount>& sums,
+                           const Yard& yard);
+
+}  // namespace tussock
