@@ -31,8 +31,10 @@ void RowLight::sortEvents(const std::vector<Span>& spans) {
     if (static_cast<std::size_t>(span.group) >= over_.size())
       over_.resize(static_cast<std::size_t>(span.group) + 1);
   }
+  // Wholly in order, so that the same spans always give the same sums.
   std::sort(events_.begin(), events_.end(), [](const Event& a, const Event& b) {
-    return a.column != b.column ? a.column < b.column : a.group < b.group;
+    if (a.column != b.column) return a.column < b.column;
+    return a.group != b.group ? a.group < b.group : a.change > b.change;
   });
 }
 

@@ -13,6 +13,8 @@ namespace tussock {
 struct SitePoint {
   Point at;
   double up = 0.0;  // metres above the ground
+
+  bool operator==(const SitePoint&) const = default;
 };
 
 // A convex body given by its corners; opaque but for its openness. Pieces of one building or wall
@@ -21,6 +23,8 @@ struct ConvexSolid {
   std::vector<SitePoint> corners;
   double openness = 0.0;
   int group = 0;
+
+  bool operator==(const ConvexSolid&) const = default;
 };
 
 // A tree's crown on its trunk, which is opaque and reaches from the ground to the crown's base.
@@ -35,6 +39,8 @@ struct Crown {
   bool evergreen = false;
   // Of the part above the ground, where a slope buries some of the crown; else empty.
   std::vector<SitePoint> corners;
+
+  bool operator==(const Crown&) const = default;
 };
 // In leaf from leafOn up to the day before leafOff, over the new year where leafOn is the later;
 // all year when the two are one day.

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/live_map.h"
+
+#include <algorithm>
+
+#include "core/sun/shade_tracks.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::size_t kMostTrackBytes = 64'000'000;  // beyond this nothing is kept
+
+bool sameLeaves(const Solids& a, const Solids& b) {
+  return std::equal(a.crowns.begin(), a.crowns.end(), b.crowns.begin(), b.crowns.end(),
+                    [](const Crown& x, const Crown& y) {
+                      return x.leafOn == y.leafOn && x.leafOff == y.leafOff &&
+                             x.evergreen == y.evergreen;
+                    });
+}
+
+bool samePlaceAndSeason(const Settings& a, const Settings& b) {
+  return a.latitude == b.latitude && a.longitude == b.longitude &&
+         growingSeason(a) == growingSeason(b);
+}
+
+struct Change {
+  std::size_t caster;
+  ShadeTrack track;
+};
+
+}  // namespace
+
+struct LiveSunMap::State {
+  SunMapRequest request;
+  Work lastWork = Work::Whole;
+  std::optional<Settings> settings;  // of the last yard; nothing before it, or when it was not kept
+  SunWork work;
+  std::vector<SeasonStep> steps;
+  std::vector<Caster> casters;
+  std::vector<ShadeTrack> tracks;
+  std::vector<SunCount> sums;
+  RowLight light;
+  std::vector<Span> spans;
+
+  [[nodiscard]] bool canFollow(const Settings& now, const Solids& solids,
+                               const std::vector<Caster>& next) const {
+    if (!settings || !samePlaceAndSeason(*settings, now)) return false;
+    if (!(solids.horizon == work.solids.horizon) || !sameLeaves(solids, work.solids)) return false;
+    return std::equal(casters.begin(), casters.end(), next.begin(), next.end(),
+                      [](const Caster& a, const Caster& b) {
+                        return a.firstGroup == b.firstGroup &&
+                               a.solids.crowns.size() == b.solids.crowns.size();
+                      });
+  }
+
+  void addRow(std::size_t step, int row, double sign) {
+    spans.clear();
+    for (const ShadeTrack& track : tracks) track.spansIn(step, row, spans);
+    const SeasonStep& at = steps[step];
+    light.add(spans, sign * at.hours * kUnitsPerHour, sums[0].changesOf(at.half, row));
+  }
+
+  // False when the tracks would take too much room, or when stopped.
+  bool trackAll(std::stop_token stop) {
+    tracks.clear();
+    std::size_t bytes = 0;
+    for (const Caster& caster : casters) {
+      if (stop.stop_requested() || bytes > kMostTrackBytes) return false;
+      tracks.emplace_back(caster, steps, work.grid);
+      bytes += tracks.back().bytes();
+    }
+    return bytes <= kMostTrackBytes;
+  }
+
+  void start(const Yard& yard) {
+    lastWork = Work::Whole;
+    settings.reset();
+    work = workOf(yard, request);
+    steps = seasonStepsOf(work);
+    casters = castersOf(work.solids);
+    sums.assign(1, SunCount(work.grid));
+  }
+
+  bool countAll(std::stop_token stop) {
+    for (std::size_t step = 0; step < steps.size(); ++step) {
+      if (stop.stop_requested()) return false;
+      sums[0].open[static_cast<int>(steps[step].half)] +=
+          wholeUnits(steps[step].hours * kUnitsPerHour);
+      for (int row = 0; row < work.grid.rows; ++row) addRow(step, row, 1.0);
+    }
+    return true;
+  }
+
+  std::optional<SunMap> computeWhole(const Yard& yard, std::stop_token stop) {
+    start(yard);
+    if (!trackAll(stop)) {
+      tracks.clear();
+      return stop.stop_requested() ? std::nullopt : computeSunMap(yard, request, stop);
+    }
+    if (!countAll(stop)) return std::nullopt;
+    settings = yard.settings;
+    return mapOf(work, sums, yard);
+  }
+
+  // Rows in which a changed solid has or had shade, counted out before and in after.
+  void recount(std::vector<Change>& changes, std::stop_token stop) {
+    for (std::size_t step = 0; step < steps.size() && !stop.stop_requested(); ++step) {
+      std::vector<char>& touched = touched_;
+      touched.assign(static_cast<std::size_t>(work.grid.rows), 0);
+      for (const Change& change : changes)
+        for (const auto& [first, end] :
+             {tracks[change.caster].rowsAt(step), change.track.rowsAt(step)})
+          std::fill(touched.begin() + first, touched.begin() + end, char{1});
+      const auto addTouched = [&](double sign) {
+        for (int row = 0; row < work.grid.rows; ++row)
+          if (touched[static_cast<std::size_t>(row)] != 0) addRow(step, row, sign);
+      };
+      addTouched(-1.0);
+      for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+      addTouched(1.0);
+      for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+    }
+    for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+  }
+
+  std::optional<SunMap> follow(const Yard& yard, Solids solids, std::vector<Caster> next,
+                               std::stop_token stop) {
+    lastWork = Work::ChangedSolids;
+    std::vector<Change> changes;
+    for (std::size_t i = 0; i < next.size(); ++i)
+      if (!(next[i] == casters[i])) changes.push_back({i, {next[i], steps, work.grid}});
+    recount(changes, stop);
+    settings.reset();
+    if (stop.stop_requested()) return std::nullopt;
+    settings = yard.settings;
+    casters = std::move(next);
+    work.solids = std::move(solids);
+    return mapOf(work, sums, yard);
+  }
+
+ private:
+  std::vector<char> touched_;
+};
+
+SunMapRequest previewRequest(const Yard& yard) {
+  SunMapRequest request = seasonRequest(yard);
+  request.detail = SunDetail::Season;
+  request.stepMinutes = 15;
+  return request;
+}
+
+LiveSunMap::LiveSunMap(SunMapRequest request) : state_(std::make_unique<State>()) {
+  request.detail = SunDetail::Season;
+  state_->request = std::move(request);
+}
+LiveSunMap::~LiveSunMap() = default;
+LiveSunMap::LiveSunMap(LiveSunMap&&) noexcept = default;
+LiveSunMap& LiveSunMap::operator=(LiveSunMap&&) noexcept = default;
+
+std::optional<SunMap> LiveSunMap::update(const Yard& yard, std::stop_token stop) {
+  if (state_->request.area.empty()) return SunMap();
+  Solids solids = solidsOf(yard);
+  std::vector<Caster> next = castersOf(solids);
+  if (!state_->canFollow(yard.settings, solids, next)) return state_->computeWhole(yard, stop);
+  return state_->follow(yard, std::move(solids), std::move(next), stop);
+}
+
+LiveSunMap::Work LiveSunMap::lastWork() const {
+  return state_->lastWork;
+}
+
+}  // namespace tussock

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/shade_tracks.h"
+
+#include <algorithm>
+
+namespace tussock {
+
+std::vector<SeasonStep> seasonStepsOf(const SunWork& work) {
+  std::vector<SeasonStep> steps;
+  for (const DayClass& days : work.classes) {
+    const MonthDay day(days.day.month(), days.day.day());
+    for (const SunStep& step : work.stepsOf(days))
+      steps.push_back({step.sun, day, step.hours * days.days, step.half});
+  }
+  return steps;
+}
+
+bool Caster::operator==(const Caster& other) const {
+  return firstGroup == other.firstGroup && solids.bodies == other.solids.bodies &&
+         solids.crowns == other.solids.crowns;
+}
+
+std::vector<Caster> castersOf(const Solids& solids) {
+  std::vector<Caster> casters;
+  int group = 0;
+  for (const ConvexSolid& body : solids.bodies) {
+    if (casters.empty() || casters.back().firstGroup != body.group)
+      casters.push_back({{{}, {}, solids.horizon}, body.group});
+    casters.back().solids.bodies.push_back(body);
+    casters.back().solids.bodies.back().group = 0;
+    group = body.group + 1;
+  }
+  for (const Crown& crown : solids.crowns) {
+    casters.push_back({{{}, {crown}, solids.horizon}, group});
+    group += 2;
+  }
+  return casters;
+}
+
+ShadeTrack::ShadeTrack(const Caster& caster, const std::vector<SeasonStep>& steps,
+                       const Grid& grid) {
+  RowSpans finder(grid);
+  std::vector<Shadow> shadows;
+  starts_.reserve(steps.size() + 1);
+  starts_.push_back(0);
+  for (const SeasonStep& step : steps) {
+    castShadows(caster.solids, step.sun, step.day, shadows);
+    for (const Shadow& shadow : shadows) {
+      finder.follow(shadow.outline);
+      if (finder.first() == finder.end()) continue;
+      tracks_.push_back({caster.firstGroup + shadow.group, finder.first(), finder.end(),
+                         shadow.openness, columns_.size()});
+      for (int row = finder.first(); row < finder.end(); ++row) columns_.push_back(finder.at(row));
+    }
+    starts_.push_back(tracks_.size());
+  }
+}
+
+ShadeTrack::Rows ShadeTrack::rowsAt(std::size_t step) const {
+  if (starts_[step] == starts_[step + 1]) return {0, 0};
+  Rows rows{tracks_[starts_[step]].first, tracks_[starts_[step]].end};
+  for (std::size_t i = starts_[step] + 1; i < starts_[step + 1]; ++i) {
+    rows.first = std::min(rows.first, tracks_[i].first);
+    rows.end = std::max(rows.end, tracks_[i].end);
+  }
+  return rows;
+}
+
+}  // namespace tussock

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+// A map that follows edits is the map computed whole, to the last bit.
+#include "core/sun/live_map.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/core/sun/ray_scene.h"
+
+namespace tussock {
+namespace {
+
+using namespace std::chrono_literals;
+
+void expectSame(const SunMap& a, const SunMap& b) {
+  ASSERT_EQ(a.rows(), b.rows());
+  ASSERT_EQ(a.columns(), b.columns());
+  for (int row = 0; row < a.rows(); ++row)
+    for (int column = 0; column < a.columns(); ++column) {
+      ASSERT_EQ(a.at(column, row).beforeNoon, b.at(column, row).beforeNoon) << column << ' ' << row;
+      ASSERT_EQ(a.at(column, row).afterNoon, b.at(column, row).afterNoon) << column << ' ' << row;
+      ASSERT_EQ(a.underBuilding(column, row), b.underBuilding(column, row));
+    }
+}
+
+SunMapRequest small() {
+  SunMapRequest request;
+  request.area = {{0, 0}, {16, 12}};
+  request.cell = Length::metres(0.5);
+  request.stepMinutes = 30;
+  return request;
+}
+
+class Following : public testing::TestWithParam<unsigned> {
+ protected:
+  std::mt19937_64 random{GetParam()};
+  Yard yard = test::yardOf(test::randomScene(random));
+
+  double uniform(double low, double high) {
+    return std::uniform_real_distribution<double>(low, high)(random);
+  }
+  // Moves, raises or widens one thing.
+  void changeOne() {
+    const int kind = std::uniform_int_distribution<int>(0, 2)(random);
+    if (kind == 0 && yard.trees.size() > 0) {
+      Tree tree = *yard.trees.begin();
+      tree.at += {uniform(-2, 2), uniform(-2, 2)};
+      tree.height = tree.height * uniform(1.0, 1.3);
+      tree.crownRadius = tree.crownRadius * uniform(0.8, 1.2);
+      yard.trees = yard.trees.with(tree);
+    } else if (kind == 1 && yard.buildings.size() > 0) {
+      Building building = *yard.buildings.begin();
+      building.footprint = moved(building.footprint, {uniform(-1, 1), uniform(-1, 1)});
+      building.eave = building.eave + Length::metres(0.2);
+      building.ridge = building.ridge + Length::metres(0.2);
+      yard.buildings = yard.buildings.with(building);
+    } else if (yard.barriers.size() > 0) {
+      Barrier barrier = *yard.barriers.begin();
+      barrier.height = Length::metres(uniform(0.8, 3.0));
+      yard.barriers = yard.barriers.with(barrier);
+    }
+  }
+};
+
+TEST_P(Following, EqualsTheWholeMapAfterEachChange) {
+  yard.settings.latitude = Angle::degrees(uniform(-55, 65));
+  yard.settings.slope = Angle::degrees(uniform(0, 8));
+  yard.settings.aspect = Angle::degrees(uniform(0, 360));
+  LiveSunMap live(small());
+  for (int edit = 0; edit < 4; ++edit) {
+    const auto followed = live.update(yard);
+    const auto whole = computeSunMap(yard, small());
+    ASSERT_TRUE(followed && whole);
+    EXPECT_EQ(live.lastWork() == LiveSunMap::Work::Whole, edit == 0);
+    expectSame(*followed, *whole);
+    changeOne();
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(RandomScenes, Following, testing::Range(1u, 31u));
+
+struct LiveYard : testing::Test {
+  std::mt19937_64 random{5};
+  Yard yard = test::yardOf(test::randomScene(random));
+  LiveSunMap live{small()};
+
+  LiveYard() {
+    Tree tree;
+    tree.id = Id<Tree>(800);
+    tree.at = {8, 4};
+    yard.trees = yard.trees.with(tree);
+    yard.settings.latitude = Angle::degrees(45);
+    (void)live.update(yard);
+  }
+  void expectWholeAndSame() {
+    const auto followed = live.update(yard);
+    EXPECT_EQ(live.lastWork(), LiveSunMap::Work::Whole);
+    expectSame(*followed, *computeSunMap(yard, small()));
+  }
+};
+
+TEST_F(LiveYard, ANewSolidIsComputedWhole) {
+  Tree tree;
+  tree.id = Id<Tree>(900);
+  tree.at = {4, 4};
+  yard.trees = yard.trees.with(tree);
+  expectWholeAndSame();
+}
+
+TEST_F(LiveYard, OtherLeafDatesAreComputedWhole) {
+  Tree tree = *yard.trees.find(Id<Tree>(800));
+  tree.leafOn = std::chrono::June / 20;
+  yard.trees = yard.trees.with(tree);
+  expectWholeAndSame();
+}
+
+TEST_F(LiveYard, AnotherPlaceOrSkylineIsComputedWhole) {
+  yard.settings.latitude = Angle::degrees(30);
+  expectWholeAndSame();
+  yard.settings.skyline = {{Angle::degrees(90), Angle::degrees(15)}};
+  expectWholeAndSame();
+}
+
+TEST_F(LiveYard, WhatCastsNoShadeChangesNothing) {
+  const auto before = live.update(yard);
+  yard.settings.name = "Another name";
+  const auto after = live.update(yard);
+  EXPECT_EQ(live.lastWork(), LiveSunMap::Work::ChangedSolids);
+  expectSame(*before, *after);
+}
+
+TEST_F(LiveYard, StoppedHalfwayItStartsAgain) {
+  Tree tree = *yard.trees.find(Id<Tree>(800));
+  tree.at = {3, 3};
+  yard.trees = yard.trees.with(tree);
+  std::stop_source source;
+  source.request_stop();
+  EXPECT_FALSE(live.update(yard, source.get_token()));
+  expectWholeAndSame();
+}
+
+TEST(PreviewTest, CoversTheSameGroundMoreCoarsely) {
+  Yard yard;
+  Bed bed;
+  bed.id = Id<Bed>(2);
+  bed.outline = rectangle({0, 0}, {10, 4});
+  yard.beds = yard.beds.with(bed);
+  EXPECT_EQ(previewRequest(yard).area, seasonRequest(yard).area);
+  EXPECT_EQ(previewRequest(yard).stepMinutes, 15);
+  EXPECT_EQ(previewRequest(yard).detail, SunDetail::Season);
+}
+
+}  // namespace
+}  // namespace tussock
