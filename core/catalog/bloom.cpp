@@ -5,6 +5,8 @@
 #include <cmath>
 #include <map>
 
+#include "core/geometry/lattice.h"
+
 namespace tussock {
 
 namespace {
@@ -44,9 +46,12 @@ WeekSet weeksInFlower(const Species& species) {
   return weeks;
 }
 
+Area groundPerPlant(Pattern pattern, Length spacing) {
+  return pattern == Pattern::Square ? spacing * spacing : triangularGround(spacing);
+}
+
 Area groundOf(const Drift& drift) {
-  const double share = std::sqrt(3.0) / 2.0 * static_cast<double>(drift.plants.size());
-  return drift.spacing * drift.spacing * share;
+  return groundPerPlant(drift.pattern, drift.spacing) * static_cast<double>(drift.plants.size());
 }
 
 BloomByWeek bloomByWeek(const Yard& yard, const Catalogue& catalogue, std::optional<Id<Bed>> bed) {

@@ -19,7 +19,9 @@ using WeekSet = std::uint64_t;  // bit w for week w of the year, 0 to 51
 [[nodiscard]] bool showsFlowers(const Species& species);
 [[nodiscard]] WeekSet weeksInFlower(const Species& species);
 
-// Ground that a drift covers at its spacing: n s² √3/2, the share of a triangular pattern.
+// Ground of one plant at its spacing: s² in a square pattern, else s² √3/2, the triangular share.
+[[nodiscard]] Area groundPerPlant(Pattern pattern, Length spacing);
+// Ground that a drift covers at its spacing.
 [[nodiscard]] Area groundOf(const Drift& drift);
 
 // A species in flower and the ground its plants cover.

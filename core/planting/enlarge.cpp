@@ -6,6 +6,7 @@
 
 #include "core/planting/front.h"
 #include "core/planting/one_piece.h"
+#include "core/planting/patterns.h"
 
 namespace tussock {
 
@@ -23,18 +24,44 @@ std::vector<Point> placesOf(const std::vector<std::size_t>& kept,
   return places;
 }
 
+std::vector<Point> staggeredPlaces(const Ground& ground, const GrowRequest& request,
+                                   const std::vector<Point>& standing) {
+  Front front(ground, request.spacing, figureOf(request), packingFor(request.count));
+  for (const Point p : standing) front.take(p);
+  front.growTo(request.count);
+  return front.places();
+}
+
+std::vector<Point> morePlaces(const Ground& ground, const GrowRequest& request,
+                              const std::vector<Point>& standing) {
+  switch (request.pattern) {
+    case Pattern::Triangular:
+    case Pattern::Square:
+      return strictPlaces(ground, request, standing);
+    case Pattern::Single:
+      return singlePlaces(ground, request, standing);
+    case Pattern::Matrix:
+      return matrixPlaces(ground, request, standing);
+    case Pattern::Staggered:
+      break;
+  }
+  return staggeredPlaces(ground, request, standing);
+}
+
 }  // namespace
 
 std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
                             std::vector<Point> standing) {
   const Ground ground(yard, request, reachOf(request));
   if (ground.empty()) return standing;
-  Front front(ground, request.spacing, figureOf(request), packingFor(request.count));
-  for (const Point p : standing) front.take(p);
-  front.growTo(request.count);
-  std::vector<Point> places = front.places();
-  if (places.size() % 2 == 0 && places.size() > standing.size()) places.pop_back();
-  return places;
+  std::vector<Point> onGroundStanding;
+  for (const Point p : standing) onGroundStanding.push_back(ground.slope().onGround(p));
+  const auto places = morePlaces(ground, onGround(request, ground.slope()), onGroundStanding);
+  const std::size_t stood = standing.size();
+  for (std::size_t i = stood; i < places.size(); ++i)
+    standing.push_back(ground.slope().onPlan(places[i]));
+  if (standing.size() % 2 == 0 && standing.size() > stood) standing.pop_back();
+  return standing;
 }
 
 std::vector<std::size_t> shrunk(const GrowRequest& request, const std::vector<Point>& standing) {
@@ -47,7 +74,8 @@ std::vector<std::size_t> shrunk(const GrowRequest& request, const std::vector<Po
   while (static_cast<int>(kept.size()) > request.count) {
     // The outermost whose leaving does not part the drift; in any case the outermost.
     auto leaving = std::find_if(kept.rbegin(), kept.rend(), [&](std::size_t i) {
-      return inOnePiece(placesOf(kept, standing, i), request.spacing);
+      return !isOnePiece(request.pattern) ||
+             inOnePiece(placesOf(kept, standing, i), request.spacing);
     });
     if (leaving == kept.rend()) leaving = kept.rbegin();
     kept.erase(std::next(leaving).base());

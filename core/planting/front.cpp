@@ -39,6 +39,7 @@ Packing packingFor(int count) {
 
 // A figure between a rhombus and an ellipse, so that the ends taper.
 double DriftFigure::distanceTo(Point p) const {
+  if (corridor != nullptr) return corridor->along(p);
   constexpr double kTaper = 1.6;  // 2 is an ellipse, 1 a rhombus
   const Point local = rotated(p - middle, -axis);
   const double root = std::sqrt(stretch);
@@ -58,6 +59,7 @@ Front::Front(const Ground& ground, Length spacing, DriftFigure figure, Packing p
 }
 
 bool Front::fits(Point p) const {
+  if (figure_.corridor != nullptr && !figure_.corridor->holds(p)) return false;
   const auto& neighbours = ground_.neighbours();
   const auto keepsOff = [&](std::size_t item) {
     double least = packing_.least * spacing_;
@@ -80,20 +82,28 @@ void Front::take(Point p) {
   grid_.add(p);
   places_.push_back(p);
   const Circle circle = circleOf(grid_.size() - 1);
-  if (places_.size() == 1) offerAround(circle);
+  if (places_.size() == 1 || figure_.corridor != nullptr) offerAround(circle);
   if (packing_.lengthens) offerAlong(circle);
   offerBeside(circle);
 }
 
-void Front::offer(Point p) {
-  if (fits(p)) candidates_.push({figure_.distanceTo(p), offered_++, p});
+void Front::begin(Point p) {
+  take(p);
+  if (places_.size() > 1) offerAround(circleOf(grid_.size() - 1));
+}
+
+void Front::offer(Point p, double later) {
+  if (fits(p)) candidates_.push({figure_.distanceTo(p) + later, offered_++, p});
 }
 
 void Front::offerAround(const Circle& circle) {
-  constexpr int kDirections = 12;
-  for (int i = 0; i < kDirections; ++i)
+  // Along a line any plant may have to lead the way, but one that nestles against two goes first.
+  const bool leads = figure_.corridor != nullptr;
+  const int directions = leads ? 36 : 12;
+  for (int i = 0; i < directions; ++i)
     offer(rotated(circle.centre + Point{circle.radius, 0.0},
-                  figure_.axis + Angle::degrees(360.0 / kDirections * i), circle.centre));
+                  figure_.axis + Angle::degrees(360.0 / directions * i), circle.centre),
+          leads ? spacing_ : 0.0);
 }
 
 // Now to this side of the axis, now to that.

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/planting/contacts.h"
+#include "core/planting/corridor.h"
 #include "core/planting/disc_grid.h"
 #include "core/planting/ground.h"
 
@@ -18,6 +19,7 @@ struct DriftFigure {
   Point middle;
   Angle axis;
   double stretch = 3.0;
+  const Corridor* corridor = nullptr;  // the drift follows a line instead, from its beginning on
 
   // Grows from 0 at the middle; equal on the outline of one size of the figure. Metres.
   [[nodiscard]] double distanceTo(Point p) const;
@@ -52,6 +54,8 @@ class Front {
   [[nodiscard]] bool fits(Point p) const;
   // Takes a place, whether it fits or not (the plants of a drift that is being enlarged).
   void take(Point p);
+  // Takes a free place and offers those all around it, as for the first of a drift.
+  void begin(Point p);
   // Until `count` places are taken or no more fit.
   void growTo(int count);
   [[nodiscard]] const std::vector<Point>& places() const { return places_; }
@@ -68,7 +72,7 @@ class Front {
     }
   };
   [[nodiscard]] Circle circleOf(std::size_t item) const;
-  void offer(Point p);
+  void offer(Point p, double later = 0.0);  // `later` metres after its turn
   void offerBeside(const Circle& circle);
   void offerAround(const Circle& circle);
   void offerAlong(const Circle& circle);

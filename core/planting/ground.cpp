@@ -25,12 +25,21 @@ Length setBackFor(const Bed& bed, Length spacing) {
   return std::max(bed.setback.value_or(Length()), spacing / 2.0);
 }
 
+GrowRequest onGround(GrowRequest request, const Slope& slope) {
+  request.at = slope.onGround(request.at);
+  if (request.axis) request.axis = slope.onGround(*request.axis);
+  return request;
+}
+
 Ground::Ground(const Yard& yard, const GrowRequest& request, double reach)
-    : bed_(yard.beds.find(request.bed)), half_(request.spacing.metres() / 2.0) {
-  if (bed_ == nullptr) return;
-  box_ = intersectionOf(boundsOf(bed_->outline), Box{request.at, request.at}.grown(reach));
+    : slope_(yard.settings), half_(request.spacing.metres() / 2.0) {
+  const Bed* bed = yard.beds.find(request.bed);
+  if (bed == nullptr) return;
+  bed_ = slope_.onGround(bed->outline);
+  const Point at = slope_.onGround(request.at);
+  box_ = intersectionOf(boundsOf(bed_), Box{at, at}.grown(reach));
   if (box_.empty()) return;
-  addBorders(bed_->outline, setBackFor(*bed_, request.spacing).metres());
+  addBorders(bed_, setBackFor(*bed, request.spacing).metres());
   for (const Paving& paving : yard.pavings) addSolid(paving.outline);
   for (const Building& building : yard.buildings) addSolid(building.footprint);
   addBarriers(yard);
@@ -42,7 +51,7 @@ bool Ground::holds(Point p) const {
   if (!box_.contains(p)) return false;
   for (const Border& border : borders_)
     if (distanceToSegment(p, border.from, border.to) < border.least - kRounding) return false;
-  if (!contains(bed_->outline, p)) return false;
+  if (!contains(bed_, p)) return false;
   return std::none_of(solids_.begin(), solids_.end(),
                       [p](const Polygon& solid) { return contains(solid, p); });
 }
@@ -50,16 +59,20 @@ bool Ground::holds(Point p) const {
 void Ground::addBarriers(const Yard& yard) {
   for (const Barrier& barrier : yard.barriers) {
     if (!barrier.footprint.empty()) addSolid(barrier.footprint);
-    const double least = half_ + barrier.thickness.metres() / 2.0;
+    const double least = half_ + slope_.stretch() * barrier.thickness.metres() / 2.0;
     const Box near = box_.grown(least);
-    for (std::size_t i = 1; i < barrier.line.size(); ++i)
-      if (near.overlaps(boundsOf({barrier.line[i - 1], barrier.line[i]})))
-        borders_.push_back({barrier.line[i - 1], barrier.line[i], least});
+    for (std::size_t i = 1; i < barrier.line.size(); ++i) {
+      const Border border{slope_.onGround(barrier.line[i - 1]), slope_.onGround(barrier.line[i]),
+                          least};
+      if (near.overlaps(boundsOf({border.from, border.to}))) borders_.push_back(border);
+    }
   }
 }
 
 void Ground::addRound(const Yard& yard) {
-  auto add = [&](Point at, double radius) {
+  auto add = [&](Point plan, double planRadius) {
+    const Point at = slope_.onGround(plan);
+    const double radius = slope_.stretch() * planRadius;  // the long way of its ellipse
     if (box_.grown(radius + half_).contains(at))
       neighbours_.push_back({at, radius + half_, radius + half_});
   };
@@ -77,14 +90,14 @@ void Ground::addPlants(const Yard& yard, const GrowRequest& request) {
     }
     const Box near = box_.grown(kept.usual);
     for (const Plant& plant : drift.plants) {
-      if (!near.contains(plant.at)) continue;
-      kept.at = plant.at;
-      neighbours_.push_back(kept);
+      kept.at = slope_.onGround(plant.at);
+      if (near.contains(kept.at)) neighbours_.push_back(kept);
     }
   }
 }
 
-void Ground::addSolid(const Polygon& polygon) {
+void Ground::addSolid(const Polygon& plan) {
+  const Polygon polygon = slope_.onGround(plan);
   if (!boundsOf(polygon).overlaps(box_.grown(half_))) return;
   solids_.push_back(polygon);
   addBorders(polygon, half_);

@@ -11,6 +11,7 @@
 #include "core/geometry/overlay.h"
 #include "core/planting/front.h"
 #include "core/planting/one_piece.h"
+#include "core/planting/patterns.h"
 #include "core/planting/relax.h"
 
 namespace tussock {
@@ -138,23 +139,49 @@ int oddBelow(int count) {
   return count % 2 == 0 ? count - 1 : count;
 }
 
+std::vector<Point> staggeredPlaces(const Ground& ground, const GrowRequest& request) {
+  std::vector<Point> places = bestOf(ground, request, *request.axis);
+  std::vector<Point> even = relaxed(ground, request.spacing, places);
+  return inOnePiece(even, request.spacing) ? even : places;
+}
+
+std::vector<Point> odd(std::vector<Point> places) {
+  if (!places.empty() && places.size() % 2 == 0) places.pop_back();
+  return places;
+}
+
+std::vector<Point> placesIn(const Ground& ground, const GrowRequest& request) {
+  switch (request.pattern) {
+    case Pattern::Triangular:
+    case Pattern::Square:
+      return odd(strictPlaces(ground, request, {}));
+    case Pattern::Single:
+      return odd(singlePlaces(ground, request, {}));
+    case Pattern::Matrix:
+      return relaxed(ground, request.spacing, odd(matrixPlaces(ground, request, {})));
+    case Pattern::Staggered:
+      break;
+  }
+  return staggeredPlaces(ground, request);
+}
+
 }  // namespace
 
 Growth growDrift(const Yard& yard, const GrowRequest& request) {
   Growth growth;
   const Bed* bed = yard.beds.find(request.bed);
   if (bed == nullptr) return growth;
-  growth.axis = request.axis.value_or(usualAxis(*bed));
+  growth.axis = request.axis.value_or(usualAxis(*bed, request.pattern));
   growth.asked = oddBelow(std::max(request.count, 1));
   if (request.spacing < Length::centimetres(1) || !isFinite(request.at)) return growth;
   GrowRequest odd = request;
   odd.count = growth.asked;
+  odd.axis = growth.axis;
   odd.stretch = std::clamp(request.stretch, 1.0, 10.0);
   const Ground ground(yard, odd, reachOf(odd));
   if (ground.empty()) return growth;
-  growth.places = bestOf(ground, odd, growth.axis);
-  std::vector<Point> even = relaxed(ground, odd.spacing, growth.places);
-  if (inOnePiece(even, odd.spacing)) growth.places = std::move(even);
+  growth.places = placesIn(ground, onGround(odd, ground.slope()));
+  for (Point& place : growth.places) place = ground.slope().onPlan(place);
   return growth;
 }
 
@@ -175,15 +202,15 @@ const Bed* bedAt(const Yard& yard, Point p) {
   return found;
 }
 
-Angle usualAxis(const Bed& bed) {
-  constexpr Angle kLean = Angle::degrees(30);
+Angle usualAxis(const Bed& bed, Pattern pattern) {
+  const Angle lean = isStrict(pattern) ? Angle() : Angle::degrees(30);
   const Viewing& viewing = bed.viewing;
   // Along the viewing side; an island bed has none, so along its length.
   const Angle along = viewing.allRound || viewing.from.empty()
                           ? smallestRectangle(bed.outline.outer, Length()).axis
                           : -viewing.from.front();
   const double half = std::numbers::pi;
-  return Angle::radians(std::fmod((along + kLean).radians() + 4.0 * half, half));
+  return Angle::radians(std::fmod((along + lean).radians() + 4.0 * half, half));
 }
 
 }  // namespace tussock

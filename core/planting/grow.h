@@ -17,6 +17,7 @@ inline constexpr double kTouch = 1.3;  // of the mean spacing: nearer drifts tou
 struct GrowRequest {
   Id<Bed> bed;
   Layer layer = Layer::Main;
+  Pattern pattern = Pattern::Staggered;
   Length spacing;
   int count = 7;                       // odd; an even one is taken as the odd below it
   Point at;                            // where the drift is dropped
@@ -26,7 +27,7 @@ struct GrowRequest {
 };
 
 struct Growth {
-  std::vector<Point> places;  // in one piece, an odd number or none
+  std::vector<Point> places;  // an odd number or none; in one piece, except singles and a matrix
   int asked = 0;
   Angle axis;
 };
@@ -34,7 +35,8 @@ struct Growth {
 // Obeys the placement rules always: inside by the set-back, clear of paving, trunks, buildings,
 // stepping places and other plants, in one piece, odd. Empty when nothing is free within eight
 // spacings of the drop. The same drop gives the same drift. With a count larger than the bed takes,
-// the bed is filled as far as it hangs together.
+// the bed is filled as far as it hangs together. Strict patterns keep a whole spacing within the
+// drift; single plants stand apart; a matrix takes all that is free in the bed, up to the count.
 [[nodiscard]] Growth growDrift(const Yard& yard, const GrowRequest& request);
 
 // The counts a drift steps through: 1, 3, 5, 7, ...
@@ -44,6 +46,9 @@ struct Growth {
 // The bed under a point, if any; of overlapping ones the smallest.
 [[nodiscard]] const Bed* bedAt(const Yard& yard, Point p);
 // Axis for a bed that people look at from its viewing side: 30 degrees to that side.
-[[nodiscard]] Angle usualAxis(const Bed& bed);
+// Strict patterns lie along that side.
+[[nodiscard]] Angle usualAxis(const Bed& bed, Pattern pattern = Pattern::Staggered);
+
+inline constexpr int kAsManyAsFit = 99'999;
 
 }  // namespace tussock

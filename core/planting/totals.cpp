@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "core/catalog/bloom.h"
+#include "core/planting/slope.h"
 
 namespace tussock {
 
@@ -24,11 +25,15 @@ void count(const std::vector<const Drift*>& drifts, Totals& totals,
 
 }  // namespace
 
+Area surfaceOf(const Yard& yard, const Bed& bed) {
+  return areaOf(bed.outline) * Slope(yard.settings).stretch();
+}
+
 Totals totalsOf(const Yard& yard) {
   Totals totals;
   std::set<std::string_view> species;
   for (const Bed& bed : yard.beds) {
-    totals.ground += areaOf(bed.outline);
+    totals.ground += surfaceOf(yard, bed);
     count(driftsIn(yard, bed.id), totals, species);
   }
   return totals;
@@ -37,7 +42,7 @@ Totals totalsOf(const Yard& yard) {
 Totals totalsOf(const Yard& yard, const Bed& bed) {
   Totals totals;
   std::set<std::string_view> species;
-  totals.ground = areaOf(bed.outline);
+  totals.ground = surfaceOf(yard, bed);
   count(driftsIn(yard, bed.id), totals, species);
   return totals;
 }

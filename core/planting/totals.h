@@ -9,11 +9,14 @@
 
 namespace tussock {
 
+// Area of the bed along the ground, see Slope.
+[[nodiscard]] Area surfaceOf(const Yard& yard, const Bed& bed);
+
 struct Totals {
   int drifts = 0;
   int plants = 0;
   int species = 0;
-  Area ground;  // of the beds
+  Area ground;  // of the beds, along the ground
   Area taken;   // by the plants of the main layer, see groundOf
 
   [[nodiscard]] double share() const { return ground > Area() ? taken / ground : 0.0; }

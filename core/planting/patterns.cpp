@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/patterns.h"
+
+#include "core/planting/free_spots.h"
+
+namespace tussock {
+
+namespace {
+
+DriftFigure figureOf(const GrowRequest& request) {
+  return {request.at, request.axis.value_or(Angle()), request.stretch};
+}
+
+}  // namespace
+
+std::vector<Point> singlePlaces(const Ground& ground, const GrowRequest& request,
+                                const std::vector<Point>& standing) {
+  const double s = request.spacing.metres();
+  FreeSpots spots(ground, kAccentsApart * s * 1.1);
+  for (const Point p : standing) spots.take(p);
+  std::vector<Point> offered{request.at};
+  const std::vector<Point> grid = gridOver(ground, s / 3.0, figureOf(request));
+  offered.insert(offered.end(), grid.begin(), grid.end());
+  for (const Point p : offered) {
+    if (static_cast<int>(spots.places().size()) >= request.count) break;
+    // Uneven, from the least distance up, so that accents do not line up.
+    spots.keepApart(kAccentsApart * s * (unevenness(spots.places().size()) + 0.07));
+    if (spots.fits(p)) spots.take(p);
+  }
+  return spots.places();
+}
+
+std::vector<Point> matrixPlaces(const Ground& ground, const GrowRequest& request,
+                                const std::vector<Point>& standing) {
+  Front front(ground, request.spacing, figureOf(request), {});
+  for (const Point p : standing) front.take(p);
+  front.growTo(request.count);
+  for (const Point p : gridOver(ground, request.spacing.metres() / 3.0, figureOf(request))) {
+    if (static_cast<int>(front.places().size()) >= request.count) break;
+    if (!front.fits(p)) continue;
+    front.begin(p);
+    front.growTo(request.count);
+  }
+  return front.places();
+}
+
+}  // namespace tussock
