@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/geometry/overlay.h"
-#include "core/planting/enlarge.h"
+#include "core/planting/drift_plants.h"
 
 namespace tussock {
 
@@ -16,65 +16,12 @@ DriftEdit nothing(Id<Drift> drift, int asked = 0) {
   return {{}, drift, asked, 0};
 }
 
-GrowRequest requestFor(const Drift& drift, int count) {
-  GrowRequest request;
-  request.bed = drift.bed;
-  request.layer = drift.layer;
-  request.spacing = drift.spacing;
-  request.count = count;
-  request.at = middleOf(drift);
-  request.axis = drift.axis;
-  request.stretch = drift.stretch;
-  request.inPlaceOf = drift.id;
-  return request;
-}
-
 DriftEdit finish(const Yard& yard, Drift drift, std::string label, int asked) {
   const int fitted = static_cast<int>(drift.plants.size());
   const Id<Drift> id = drift.id;
   Draft draft(yard);
   draft.put(std::move(drift));
   return {draft.finish(std::move(label)), id, asked, fitted};
-}
-
-// The plants at the new places, each keeping the id of the old plant nearest to it.
-std::vector<Plant> withIds(std::vector<Plant> old, const std::vector<Point>& places,
-                           IdSource& ids) {
-  std::vector<Plant> result;
-  for (const Point place : places) {
-    const auto nearest =
-        std::min_element(old.begin(), old.end(), [&](const auto& a, const auto& b) {
-          return squaredDistance(a.at, place) < squaredDistance(b.at, place);
-        });
-    if (nearest == old.end()) {
-      result.push_back({ids.take<Plant>(), place});
-    } else {
-      result.push_back({nearest->id, place});
-      old.erase(nearest);
-    }
-  }
-  std::sort(result.begin(), result.end(), [](auto& a, auto& b) { return a.id < b.id; });
-  return result;
-}
-
-std::vector<Plant> fewer(const Drift& drift, int count) {
-  std::vector<Plant> result;
-  for (const std::size_t i : shrunk(requestFor(drift, count), positionsOf(drift)))
-    result.push_back(drift.plants[i]);
-  std::sort(result.begin(), result.end(), [](auto& a, auto& b) { return a.id < b.id; });
-  return result;
-}
-
-std::vector<Plant> more(const Yard& yard, const Drift& drift, int count, IdSource& ids) {
-  std::vector<Plant> result = drift.plants;
-  const auto places = enlarged(yard, requestFor(drift, count), positionsOf(drift));
-  for (std::size_t i = result.size(); i < places.size(); ++i)
-    result.push_back({ids.take<Plant>(), places[i]});
-  return result;
-}
-
-int oddOf(int count) {
-  return std::max(1, count % 2 == 0 ? count - 1 : count);
 }
 
 }  // namespace
@@ -92,7 +39,7 @@ DriftEdit plantDrift(const Yard& yard, const Species& species, const GrowRequest
               usual.layer,
               usual.spacing,
               size,
-              Pattern::Staggered,
+              usual.pattern,
               false,
               growth.axis,
               usual.stretch,
@@ -122,10 +69,10 @@ DriftEdit moveDrift(const Yard& yard, Id<Drift> id, Point step) {
 DriftEdit resizeDrift(const Yard& yard, Id<Drift> id, int count, IdSource& ids) {
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked) return nothing(id, count);
-  const int asked = oddOf(count);
+  const int asked = oddCount(count);
   const int now = static_cast<int>(found->plants.size());
   Drift drift = *found;
-  drift.plants = asked < now ? fewer(drift, asked) : more(yard, drift, asked, ids);
+  drift.plants = asked < now ? fewerPlants(drift, asked) : morePlants(yard, drift, asked, ids);
   const int after = static_cast<int>(drift.plants.size());
   return finish(yard, std::move(drift),
                 fmt::format("{} drift to {}", after < now ? "Shrink" : "Grow", after), asked);
@@ -152,6 +99,30 @@ DriftEdit regrowDrift(const Yard& yard, Id<Drift> id, IdSource& ids) {
   return finish(yard, std::move(drift), "Set drift out anew", growth.asked);
 }
 
+DriftEdit movePlants(const Yard& yard, Id<Drift> id, const std::vector<Id<Plant>>& plants,
+                     Point step) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked || !isFinite(step)) return nothing(id);
+  Drift drift = *found;
+  int moved = 0;
+  for (Plant& plant : drift.plants)
+    if (std::find(plants.begin(), plants.end(), plant.id) != plants.end())
+      plant.at += step, ++moved;
+  if (moved == 0) return nothing(id);
+  const int count = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift),
+                moved == 1 ? "Move 1 plant" : fmt::format("Move {} plants", moved), count);
+}
+
+DriftEdit lockDrift(const Yard& yard, Id<Drift> id, DriftLock lock) {
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr) return nothing(id);
+  Drift drift = *found;
+  drift.locked = lock == DriftLock::Locked;
+  const int count = static_cast<int>(drift.plants.size());
+  return finish(yard, std::move(drift), drift.locked ? "Lock drift" : "Unlock drift", count);
+}
+
 DriftEdit nudgePlant(const Yard& yard, Id<Drift> id, Id<Plant> plant, Point to) {
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked || !isFinite(to)) return nothing(id);
@@ -170,7 +141,8 @@ Point middleOf(const Drift& drift) {
 
 std::vector<Polygon> outlineOf(const Drift& drift) {
   auto outline = wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
-  for (Polygon& piece : outline) piece.holes.clear();  // a gap inside a drift is still the drift
+  if (drift.pattern == Pattern::Matrix) return outline;  // it runs around other drifts
+  for (Polygon& piece : outline) piece.holes.clear();    // a gap inside a drift is still the drift
   return outline;
 }
 

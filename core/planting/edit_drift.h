@@ -31,7 +31,17 @@ struct DriftEdit {
 [[nodiscard]] DriftEdit turnDrift(const Yard& yard, Id<Drift> drift, Angle turn);
 // Finds places that obey the rules for the drift where it stands, ids kept.
 [[nodiscard]] DriftEdit regrowDrift(const Yard& yard, Id<Drift> drift, IdSource& ids);
+// Moves some of the drift's plants by the step, as drawn by hand.
+[[nodiscard]] DriftEdit movePlants(const Yard& yard, Id<Drift> drift,
+                                   const std::vector<Id<Plant>>& plants, Point step);
 [[nodiscard]] DriftEdit nudgePlant(const Yard& yard, Id<Drift> drift, Id<Plant> plant, Point to);
+
+// Takes one plant to the nearest place within eight spacings that keeps the rules, from where it
+// stands; no edit when there is none.
+[[nodiscard]] DriftEdit settlePlant(const Yard& yard, Id<Drift> drift, Id<Plant> plant);
+// A locked drift takes no edit but this one.
+enum class DriftLock { Locked, Free };
+[[nodiscard]] DriftEdit lockDrift(const Yard& yard, Id<Drift> drift, DriftLock lock);
 
 [[nodiscard]] Point middleOf(const Drift& drift);
 // The soft outline drawn around a drift.

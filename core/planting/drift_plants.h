@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// The plants of a drift under an edit: which stay, which come, which id is whose.
+#pragma once
+
+#include <vector>
+
+#include "core/planting/grow.h"
+
+namespace tussock {
+
+// What growing `count` plants of the drift where it stands asks for.
+[[nodiscard]] GrowRequest requestFor(const Drift& drift, int count);
+// Plants at the new places, each with the id of the old plant nearest to it, new ids for the rest.
+// Ids ascending.
+[[nodiscard]] std::vector<Plant> withIds(std::vector<Plant> old, const std::vector<Point>& places,
+                                         IdSource& ids);
+// `count` of its plants: those nearest the middle, in one piece if it was. Ids ascending.
+[[nodiscard]] std::vector<Plant> fewerPlants(const Drift& drift, int count);
+// Its plants where they are, and more beside them up to `count`, as many as fit, an odd number.
+[[nodiscard]] std::vector<Plant> morePlants(const Yard& yard, const Drift& drift, int count,
+                                            IdSource& ids);
+[[nodiscard]] int oddCount(int count);  // the odd number at or below, 1 at least
+
+}  // namespace tussock

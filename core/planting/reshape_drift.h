@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// Giving a drift another shape where it stands, and the sums behind it: of count, spacing and area
+// each follows from the other two.
+#pragma once
+
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+struct DriftShape {
+  Pattern pattern = Pattern::Staggered;
+  Length spacing;
+  int count = 1;
+  Angle axis;
+  double stretch = 3.0;  // length over width, 1 to 10
+
+  bool operator==(const DriftShape&) const = default;
+};
+[[nodiscard]] DriftShape shapeOf(const Drift& drift);
+
+// Plants the drift anew about its middle in this shape; ids that stay are kept. A change of count
+// alone leaves the standing plants where they are, see resizeDrift. No edit for locked drifts, for
+// plants that stand there already, and where the shape is the drift's own.
+[[nodiscard]] DriftEdit reshapeDrift(const Yard& yard, Id<Drift> drift, const DriftShape& shape,
+                                     IdSource& ids);
+
+// Along the ground, at the pattern's density: groundPerPlant(pattern, spacing) for each plant.
+[[nodiscard]] Area areaFor(Pattern pattern, Length spacing, int count);
+// The odd number nearest to what the area holds, 1 at least; 1 for a spacing of nothing.
+[[nodiscard]] int countFor(Pattern pattern, Length spacing, Area area);
+// Nothing for no plants or no area.
+[[nodiscard]] Length spacingFor(Pattern pattern, int count, Area area);
+
+}  // namespace tussock
