@@ -1,59 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include <functional>
-
 #include "core/checks/checks.h"
+#include "core/checks/plant_rules.h"
 #include "core/geometry/tolerance.h"
 
 namespace tussock {
 
 namespace {
-
-// Something no plant can stand in, and how far from it a point is (negative inside), in metres.
-struct Obstacle {
-  ObjectRef ref;
-  Box box;
-  std::function<double(Point)> distanceTo;
-};
-
-Obstacle areaObstacle(ObjectRef ref, const Polygon& outline) {
-  return {ref, boundsOf(outline), [&outline](Point p) {
-            const double d = distanceToEdge(outline, p);
-            return contains(outline, p) ? -d : d;
-          }};
-}
-
-Obstacle roundObstacle(ObjectRef ref, Point centre, Length radius) {
-  return {ref, Box{centre, centre}.grown(radius.metres()),
-          [centre, radius](Point p) { return distance(centre, p) - radius.metres(); }};
-}
-
-Obstacle lineObstacle(ObjectRef ref, const Polyline& line, Length thickness) {
-  const double half = thickness.metres() / 2.0;
-  return {ref, boundsOf(line).grown(half), [&line, half](Point p) {
-            double nearest = 1e300;
-            for (std::size_t i = 1; i < line.size(); ++i)
-              nearest = std::min(nearest, distanceToSegment(p, line[i - 1], line[i]));
-            return nearest - half;
-          }};
-}
-
-// The obstacles refer to the yard's shapes.
-std::vector<Obstacle> obstaclesOf(const Yard& yard) {
-  std::vector<Obstacle> all;
-  for (const Paving& paving : yard.pavings)
-    all.push_back(areaObstacle(refTo(paving.id), paving.outline));
-  for (const Building& building : yard.buildings)
-    all.push_back(areaObstacle(refTo(building.id), building.footprint));
-  for (const Barrier& barrier : yard.barriers)
-    all.push_back(barrier.footprint.empty()
-                      ? lineObstacle(refTo(barrier.id), barrier.line, barrier.thickness)
-                      : areaObstacle(refTo(barrier.id), barrier.footprint));
-  for (const Tree& tree : yard.trees)
-    all.push_back(roundObstacle(refTo(tree.id), tree.at, tree.trunkDiameter * 0.5));
-  for (const SteppingPlace& step : yard.steppingPlaces)
-    all.push_back(roundObstacle(refTo(step.id), step.at, step.radius));
-  return all;
-}
 
 std::optional<Finding> findingFor(const SurveyedDrift& surveyed, const Obstacle& obstacle,
                                   Length clearance) {

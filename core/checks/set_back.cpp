@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "core/checks/checks.h"
+#include "core/checks/plant_rules.h"
 #include "core/geometry/tolerance.h"
 
 namespace tussock {
 
 namespace {
-
-// Metres inside the edge; negative outside the bed.
-double depthInside(const Polygon& outline, Point p) {
-  const double toEdge = distanceToEdge(outline, p);
-  return contains(outline, p) ? toEdge : -toEdge;
-}
 
 // The plants that stand too near, and the worst of them.
 struct Shortfall {
@@ -19,10 +14,11 @@ struct Shortfall {
   Box place;
 };
 
-Shortfall shortfallOf(const Polygon& outline, const Drift& drift, Length required) {
+Shortfall shortfallOf(const Slope& slope, const Polygon& outline, const Drift& drift,
+                      Length required) {
   Shortfall shortfall;
   for (const Plant& plant : drift.plants) {
-    const Length depth = Length::metres(depthInside(outline, plant.at));
+    const Length depth = depthInside(slope, outline, plant.at);
     if (atLeast(depth, required)) continue;
     shortfall.measured = std::min(shortfall.measured, depth);
     shortfall.plants.push_back(plant.id);
@@ -39,13 +35,13 @@ Severity severityOf(const Drift& drift, Length measured) {
 }  // namespace
 
 std::vector<Finding> checkSetBack(const Survey& survey, const SurveyedBed& bed) {
-  const double share = survey.limit("edge_share");
-  const Length own = bed.bed->setback.value_or(Length());
+  const Slope slope(survey.yard.settings);
+  const Polygon outline = slope.onGround(bed.bed->outline);
   std::vector<Finding> findings;
   for (const SurveyedDrift& surveyed : bed.drifts) {
     const Drift& drift = *surveyed.drift;
-    const Length required = std::max(own, drift.spacing * share);
-    Shortfall shortfall = shortfallOf(bed.bed->outline, drift, required);
+    const Length required = requiredSetBack(survey, *bed.bed, drift);
+    Shortfall shortfall = shortfallOf(slope, outline, drift, required);
     if (shortfall.plants.empty()) continue;
     Finding finding;
     finding.check = CheckId::SetBack;

@@ -3,6 +3,7 @@
 
 #include "core/checks/checks.h"
 #include "core/checks/near_pairs.h"
+#include "core/checks/plant_rules.h"
 #include "core/geometry/tolerance.h"
 
 namespace tussock {
@@ -10,7 +11,7 @@ namespace tussock {
 namespace {
 
 struct Spot {
-  Point at;
+  Point at;  // along the ground, see Slope
   const SurveyedDrift* drift;
   Id<Plant> plant;
 };
@@ -25,23 +26,13 @@ struct Crowding {
 };
 using Crowdings = std::map<std::pair<Id<Drift>, Id<Drift>>, std::pair<DriftPair, Crowding>>;
 
-struct Limits {
-  explicit Limits(const Survey& survey)
-      : factor(survey.limit("spacing_factor")),
-        betweenLayers(Length::metres(survey.limit("between_layers"))) {}
-  [[nodiscard]] Length required(const Drift& a, const Drift& b) const {
-    return a.layer == b.layer ? (a.spacing + b.spacing) * (factor / 2.0) : betweenLayers;
-  }
-  // The largest distance asked of any two plants of spacings up to this.
-  [[nodiscard]] double reach(Length largestSpacing) const {
-    return std::max((largestSpacing * factor).metres(), betweenLayers.metres());
-  }
-  double factor;
-  Length betweenLayers;
+struct Rules : SpacingLimits {
+  explicit Rules(const Survey& survey) : SpacingLimits(survey), slope(survey.yard.settings) {}
+  Slope slope;
 };
 
-void note(Crowdings& crowdings, const Limits& limits, const Spot& a, const Spot& b) {
-  const Length required = limits.required(*a.drift->drift, *b.drift->drift);
+void note(Crowdings& crowdings, const Rules& rules, const Spot& a, const Spot& b) {
+  const Length required = rules.required(*a.drift->drift, *b.drift->drift);
   const double needed = required.metres();
   if (squaredDistance(a.at, b.at) >= needed * needed) return;
   const Length measured = Length::metres(distance(a.at, b.at));
@@ -54,7 +45,7 @@ void note(Crowdings& crowdings, const Limits& limits, const Spot& a, const Spot&
   crowding.required = required;
   for (const Spot& spot : {a, b}) {
     crowding.plants.push_back(spot.plant);
-    crowding.place.include(spot.at);
+    crowding.place.include(rules.slope.onPlan(spot.at));
   }
 }
 
@@ -100,44 +91,45 @@ Box plantsBox(const SurveyedBed& bed) {
   return box;
 }
 
-void addSpots(std::vector<Spot>& spots, const SurveyedBed& bed, const Box& within) {
+void addSpots(std::vector<Spot>& spots, const Slope& slope, const SurveyedBed& bed,
+              const Box& within) {
   for (const SurveyedDrift& drift : bed.drifts) {
     if (!drift.box.overlaps(within)) continue;
     for (const Plant& plant : drift.drift->plants)
-      if (within.contains(plant.at)) spots.push_back({plant.at, &drift, plant.id});
+      if (within.contains(plant.at)) spots.push_back({slope.onGround(plant.at), &drift, plant.id});
   }
 }
 
-void noteAcross(Crowdings& crowdings, const Limits& limits, const SurveyedBed& a,
+void noteAcross(Crowdings& crowdings, const Rules& rules, const SurveyedBed& a,
                 const SurveyedBed& b) {
-  const double reach = limits.reach(std::max(largestSpacing(a), largestSpacing(b)));
+  const double reach = rules.reach(std::max(largestSpacing(a), largestSpacing(b)));
   std::vector<Spot> spots;
-  addSpots(spots, a, plantsBox(b).grown(reach));
-  addSpots(spots, b, plantsBox(a).grown(reach));
+  addSpots(spots, rules.slope, a, plantsBox(b).grown(reach));
+  addSpots(spots, rules.slope, b, plantsBox(a).grown(reach));
   forEachNearPair(spots, reach, [&](const Spot& p, const Spot& q) {
-    if (p.drift->drift->bed != q.drift->drift->bed) note(crowdings, limits, p, q);
+    if (p.drift->drift->bed != q.drift->drift->bed) note(crowdings, rules, p, q);
   });
 }
 
 }  // namespace
 
 std::vector<Finding> checkSpacing(const Survey& survey, const SurveyedBed& bed) {
-  const Limits limits(survey);
+  const Rules rules(survey);
   std::vector<Spot> spots;
-  addSpots(spots, bed, plantsBox(bed));
+  addSpots(spots, rules.slope, bed, plantsBox(bed));
   Crowdings crowdings;
-  forEachNearPair(spots, limits.reach(largestSpacing(bed)),
-                  [&](const Spot& a, const Spot& b) { note(crowdings, limits, a, b); });
+  forEachNearPair(spots, rules.reach(largestSpacing(bed)),
+                  [&](const Spot& a, const Spot& b) { note(crowdings, rules, a, b); });
   return findingsOf(std::move(crowdings));
 }
 
 std::vector<Finding> checkSpacingAcross(const Survey& survey) {
-  const Limits limits(survey);
+  const Rules rules(survey);
   Crowdings crowdings;
   for (auto a = survey.beds.begin(); a != survey.beds.end(); ++a) {
     const Box around = boundsOf(a->bed->outline).grown(kTolerance.metres());
     for (auto b = a + 1; b != survey.beds.end(); ++b)
-      if (around.overlaps(boundsOf(b->bed->outline))) noteAcross(crowdings, limits, *a, *b);
+      if (around.overlaps(boundsOf(b->bed->outline))) noteAcross(crowdings, rules, *a, *b);
   }
   return findingsOf(std::move(crowdings));
 }

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+// What a plant would break while it moves is what the checks find once it is there.
+#include "core/checks/moved_plant.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+#include "core/planting/edit_drift.h"
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+class MovedPlant : public testing::Test {
+ protected:
+  MovedPlant() {
+    builder_.bed("Front", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))");
+    builder_.drift("Aster", test::row(3, 0.5, {5.0, 2.0})).spaced(0.5);
+    other_ = builder_.lastDrift();
+    builder_.paving("Path", "POLYGON ((3 3, 4 3, 4 4, 3 4, 3 3))");
+    builder_.drift("Carex", test::row(3, 0.4, {1.0, 2.0}));
+    yard_ = builder_.build();
+    plant_ = yard_.drifts.find(builder_.lastDrift())->plants[1].id;
+  }
+  [[nodiscard]] std::vector<Finding> at(Point to) const {
+    const CheckInput input{yard_, facts_};
+    return findingsAt(surveyOf(input), builder_.lastDrift(), plant_, to);
+  }
+
+  test::YardBuilder builder_;
+  Catalogue facts_;
+  Yard yard_;
+  Id<Drift> other_;
+  Id<Plant> plant_;
+};
+
+TEST_F(MovedPlant, BreaksNothingWhereItStands) {
+  EXPECT_TRUE(at({1.4, 2.0}).empty());
+}
+
+TEST_F(MovedPlant, TellsTheNearestPlantOfAnotherDrift) {
+  const auto findings = at({5.3, 2.0});
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings[0].check, CheckId::Spacing);
+  EXPECT_EQ(findings[0].subjects.back(), refTo(other_));
+  EXPECT_NEAR(findings[0].measured, 0.2, 1e-9);
+  EXPECT_NEAR(findings[0].required, 0.85 * 0.45, 1e-9);
+}
+
+TEST_F(MovedPlant, TellsSetBackAndPaving) {
+  const auto edge = at({2.0, 0.05});
+  ASSERT_EQ(edge.size(), 1U);
+  EXPECT_EQ(edge[0].check, CheckId::SetBack);
+  EXPECT_NEAR(edge[0].measured, 0.05, 1e-9);
+  const auto path = at({3.5, 3.5});
+  ASSERT_EQ(path.size(), 1U);
+  EXPECT_EQ(path[0].check, CheckId::Obstructed);
+}
+
+TEST_F(MovedPlant, OnASlopeDistancesRunAlongTheGround) {
+  EXPECT_EQ(at({1.0, 2.33}).size(), 1U);  // 0.33 of the 0.34 m asked
+  yard_.settings.slope = Angle::radians(std::atan(0.5));
+  yard_.settings.aspect = Angle::degrees(180);
+  EXPECT_TRUE(at({1.0, 2.33}).empty());  // 0.33 times 1.118
+}
+
+TEST_F(MovedPlant, AgreesWithTheChecksEverywhere) {
+  for (int i = 0; i < 400; ++i) {
+    const Point to{-0.5 + 0.47 * (i % 20), -0.3 + 0.24 * (i / 20)};
+    const Yard moved = apply(yard_, nudgePlant(yard_, builder_.lastDrift(), plant_, to).edit);
+    const CheckInput input{moved, facts_};
+    const Survey survey = surveyOf(input);
+    std::vector<Finding> found;
+    for (const auto check : {checkSpacing, checkSetBack, checkObstructed})
+      for (Finding& finding : check(survey, survey.beds.front()))
+        if (std::count(finding.plants.begin(), finding.plants.end(), plant_) > 0)
+          found.push_back(std::move(finding));
+    const auto told = at(to);
+    ASSERT_EQ(told.size(), found.size()) << to.x << " " << to.y;
+    for (const Finding& finding : told)
+      EXPECT_TRUE(std::any_of(found.begin(), found.end(),
+                              [&](const Finding& f) {
+                                return f.check == finding.check &&
+                                       std::abs(f.measured - finding.measured) < 1e-9 &&
+                                       std::abs(f.required - finding.required) < 1e-9;
+                              }))
+          << to.x << " " << to.y;
+  }
+}
+
+}  // namespace
+}  // namespace tussock
