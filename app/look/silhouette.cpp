@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include "app/look/silhouette.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/look/silhouette_parts.h"
+
+namespace tussock {
+
+namespace {
+
+double leafShare(const Species& species) {
+  switch (species.habit) {
+    case Habit::Grass:
+      return 0.62;
+    case Habit::Sedge:
+      return 0.85;
+    case Habit::Fern:
+    case Habit::Shrub:
+      return 1.0;
+    case Habit::Vine:
+      return 0.95;
+    case Habit::Bulb:
+      return 0.6;
+    case Habit::Forb:
+      break;
+  }
+  switch (species.flowerForm) {
+    case FlowerForm::None:
+      return 1.0;
+    case FlowerForm::Spire:
+      return 0.6;
+    case FlowerForm::Bell:
+    case FlowerForm::Globe:
+      return 0.65;
+    case FlowerForm::Daisy:
+    case FlowerForm::Umbel:
+    case FlowerForm::Plume:
+      break;
+  }
+  return 0.8;
+}
+
+}  // namespace
+
+Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark) {
+  Silhouette made;
+  made.look = glyphLook(species, week, dark);
+  made.flower = species.height();
+  made.foliage = made.flower * leafShare(species);
+  made.spread = species.spread;
+  return made;
+}
+
+void paintSilhouette(QPainter& painter, QPointF foot, double pixelsPerMetre,
+                     const Silhouette& silhouette) {
+  if (pixelsPerMetre <= 0.0 || silhouette.flower <= Length()) return;
+  painter.save();
+  painter.translate(foot);
+  painter.scale(pixelsPerMetre, -pixelsPerMetre);
+  const SideBrush brush{painter, silhouette, 0.9 / pixelsPerMetre};
+  const std::vector<StemTip> tips =
+      silhouette.look.inFlower ? paintStems(brush) : std::vector<StemTip>();
+  paintSideFoliage(brush);
+  for (const StemTip& tip : tips) paintSideFlower(brush, tip);
+  painter.restore();
+}
+
+}  // namespace tussock
