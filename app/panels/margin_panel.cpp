@@ -66,6 +66,10 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   showTotals();
 }
 
+void MarginPanel::setWeek(std::optional<int> week) {
+  selection_->setWeek(week);
+}
+
 QWidget* MarginPanel::makeFindings() {
   auto* box = new QWidget;
   auto* title = new QLabel(tr("Findings"), box);

@@ -3,6 +3,7 @@
 // and the totals of the yard.
 #pragma once
 
+#include <optional>
 #include <QWidget>
 
 #include "app/document/document.h"
@@ -22,6 +23,7 @@ class MarginPanel : public QWidget {
 
   [[nodiscard]] FindingsList* findings() const { return findings_; }
   [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
+  void setWeek(std::optional<int> week);
 
  signals:
   void findingChosen(const tussock::Finding& finding);

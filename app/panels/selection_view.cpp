@@ -11,6 +11,7 @@
 #include "app/panels/kind_words.h"
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
+#include "app/panels/standing_picture.h"
 
 namespace tussock {
 
@@ -62,6 +63,12 @@ void SelectionView::refresh() {
   if (shapeOf(document_.selection()) != shape_) return rebuild();
   if (head_) head_->refresh();
   if (form_) form_->refresh();
+  if (standing_) standing_->refresh();
+}
+
+void SelectionView::setWeek(std::optional<int> week) {
+  week_ = week;
+  if (standing_) standing_->setWeek(week);
 }
 
 void SelectionView::rebuild() {
@@ -73,6 +80,7 @@ void SelectionView::rebuild() {
   }
   head_ = nullptr;
   form_ = nullptr;
+  standing_ = nullptr;
   content_ = new QWidget(this);
   auto* inner = new QVBoxLayout(content_);
   inner->setContentsMargins(0, 0, 0, 0);
@@ -96,6 +104,10 @@ void SelectionView::buildFor(ObjectRef ref) {
     content_->layout()->addWidget(head_);
   } else {
     content_->layout()->addWidget(heading(kindHeading(ref), content_));
+  }
+  if (const auto bed = idIf<Bed>(ref)) {
+    standing_ = new StandingPicture(document_, *bed, week_, content_);
+    content_->layout()->addWidget(standing_);
   }
   withId<Settings, Bed, Patch, Drift, Building, Barrier, Tree, LotLine, Paving, SteppingPlace,
          WaterPoint, HeightLimit, BuriedLine, Photo>(

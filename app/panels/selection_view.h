@@ -2,6 +2,7 @@
 // What is selected, as facts and fields; the yard when nothing is.
 #pragma once
 
+#include <optional>
 #include <QWidget>
 
 #include "app/document/document.h"
@@ -13,12 +14,15 @@ namespace tussock {
 
 class DriftHead;
 class FieldForm;
+class StandingPicture;
 
 class SelectionView : public QWidget {
   Q_OBJECT
 
  public:
   explicit SelectionView(Document& document, QWidget* parent = nullptr);
+
+  void setWeek(std::optional<int> week);  // which the picture of a bed shows
 
  private:
   void rebuild();
@@ -33,6 +37,8 @@ class SelectionView : public QWidget {
   QWidget* content_ = nullptr;
   DriftHead* head_ = nullptr;
   FieldForm* form_ = nullptr;
+  StandingPicture* standing_ = nullptr;
+  std::optional<int> week_;
   QString shape_;
 };
 

@@ -170,8 +170,10 @@ void MainWindow::wirePanels() {
   connect(bench_, &BenchPanel::countStepped, inHand_, &DriftInHand::stepCount);
   connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);
   connect(year_, &YearPanel::weekChanged, canvas_, &Canvas::setWeek);
+  connect(year_, &YearPanel::weekChanged, margin_, &MarginPanel::setWeek);
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
   canvas_->setWeek(year_->week());
+  margin_->setWeek(year_->week());
   canvas_->setYear(year_->year());
   connect(inHand_, &DriftInHand::hint, status_, &StatusLine::setHint);
 }
