@@ -34,7 +34,7 @@ HiddenOfPlant hiddenOf(const Standing& rear, const Lineup& lineup, const Sight& 
   HiddenOfPlant hidden;
   for (const Standing& front : lineup.between(rear, sight)) {
     if (front.drift == rear.drift) continue;
-    const double share = hiddenShare(rear, front, sight, limits);
+    const double share = hiddenShare(rear.seen, front.seen, front.at - rear.at, sight, limits);
     if (share > 0.0) keepMost(hidden, front.drift, share);
   }
   return hidden;
@@ -44,7 +44,7 @@ HiddenShares hiddenShares(const Viewpoint& viewpoint, const Lineup& lineup,
                           const SightLimits& limits) {
   HiddenShares shares;
   for (const Standing& rear : lineup.plants()) {
-    if (rear.height + limits.tallerBy > lineup.tallest()) continue;
+    if (rear.seen.height + limits.tallerBy > lineup.tallest()) continue;
     const Sight sight = viewpoint.sightOf(rear.at, limits);
     for (const auto& [front, share] : hiddenOf(rear, lineup, sight, limits))
       shares[{rear.drift, front}] += share;
