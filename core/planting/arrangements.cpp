@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/arrangements.h"
+
+#include <fmt/format.h>
+
+#include "core/catalog/plan_codes.h"
+
+namespace tussock {
+
+namespace {
+
+Drift planted(const KeptDrift& kept, Id<Bed> bed, IdSource& ids) {
+  Drift drift;
+  drift.id = ids.take<Drift>();
+  drift.bed = bed;
+  drift.species = kept.species;
+  drift.layer = kept.layer;
+  drift.spacing = kept.spacing;
+  drift.size = kept.size;
+  drift.pattern = kept.pattern;
+  drift.axis = kept.axis;
+  drift.stretch = kept.stretch;
+  for (const Point place : kept.places) drift.plants.push_back({ids.take<Plant>(), place});
+  return drift;
+}
+
+}  // namespace
+
+bool isFree(const Drift& drift) {
+  return !drift.locked && !drift.existing();
+}
+
+KeptDrift keptFrom(const Drift& drift) {
+  return {drift.species, drift.layer, drift.spacing, drift.size,
+          drift.pattern, drift.axis,  drift.stretch, positionsOf(drift)};
+}
+
+ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
+                          double wildness, IdSource& ids) {
+  if (yard.beds.find(bed) == nullptr) return {};
+  Arrangement arrangement;
+  arrangement.id = ids.take<Arrangement>();
+  arrangement.bed = bed;
+  arrangement.name = std::move(name);
+  arrangement.seed = seed;
+  arrangement.wildness = wildness;
+  for (const Drift* drift : driftsIn(yard, bed))
+    if (isFree(*drift)) arrangement.drifts.push_back(keptFrom(*drift));
+  std::string label = fmt::format("Keep arrangement {}", arrangement.name);
+  Draft draft(yard);
+  draft.put(std::move(arrangement));
+  return draft.finish(std::move(label));
+}
+
+ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> id, IdSource& ids) {
+  const Arrangement* arrangement = yard.arrangements.find(id);
+  if (arrangement == nullptr || yard.beds.find(arrangement->bed) == nullptr) return {};
+  Draft draft(yard);
+  for (const Drift* drift : driftsIn(yard, arrangement->bed))
+    if (isFree(*drift)) draft.remove(drift->id);
+  for (const KeptDrift& kept : arrangement->drifts) {
+    takeCode(draft, kept.species, ids);
+    draft.put(planted(kept, arrangement->bed, ids));
+  }
+  return draft.finish(fmt::format("Choose arrangement {}", arrangement->name));
+}
+
+ChangeSet removeArrangement(const Yard& yard, Id<Arrangement> id) {
+  const Arrangement* arrangement = yard.arrangements.find(id);
+  if (arrangement == nullptr) return {};
+  Draft draft(yard);
+  draft.remove(id);
+  return draft.finish(fmt::format("Remove arrangement {}", arrangement->name));
+}
+
+ChangeSet renameArrangement(const Yard& yard, Id<Arrangement> id, std::string name) {
+  const Arrangement* found = yard.arrangements.find(id);
+  if (found == nullptr) return {};
+  Arrangement arrangement = *found;
+  arrangement.name = std::move(name);
+  Draft draft(yard);
+  draft.put(std::move(arrangement));
+  return draft.finish("Rename arrangement");
+}
+
+}  // namespace tussock

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// Ways of planting a bed, kept under names beside the one on the ground, to be compared and chosen.
+#pragma once
+
+#include <string>
+
+#include "core/edit/change.h"
+
+namespace tussock {
+
+// Keeps the free drifts of the bed, as they stand, under the name.
+[[nodiscard]] ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
+                                        double wildness, IdSource& ids);
+// Plants the kept arrangement in place of the free drifts of its bed. What is locked or existing
+// stays. Empty when there is no such arrangement or bed.
+[[nodiscard]] ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> arrangement,
+                                          IdSource& ids);
+[[nodiscard]] ChangeSet removeArrangement(const Yard& yard, Id<Arrangement> arrangement);
+[[nodiscard]] ChangeSet renameArrangement(const Yard& yard, Id<Arrangement> arrangement,
+                                          std::string name);
+
+[[nodiscard]] KeptDrift keptFrom(const Drift& drift);
+// True for what a fill of the whole bed takes out: neither locked nor existing.
+[[nodiscard]] bool isFree(const Drift& drift);
+
+}  // namespace tussock
