@@ -7,8 +7,6 @@
 
 namespace tussock {
 
-namespace {
-
 Drift planted(const KeptDrift& kept, Id<Bed> bed, IdSource& ids) {
   Drift drift;
   drift.id = ids.take<Drift>();
@@ -23,8 +21,6 @@ Drift planted(const KeptDrift& kept, Id<Bed> bed, IdSource& ids) {
   for (const Point place : kept.places) drift.plants.push_back({ids.take<Plant>(), place});
   return drift;
 }
-
-}  // namespace
 
 bool isFree(const Drift& drift) {
   return !drift.locked && !drift.existing();

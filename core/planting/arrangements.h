@@ -20,6 +20,7 @@ namespace tussock {
                                           std::string name);
 
 [[nodiscard]] KeptDrift keptFrom(const Drift& drift);
+[[nodiscard]] Drift planted(const KeptDrift& kept, Id<Bed> bed, IdSource& ids);
 // True for what a fill of the whole bed takes out: neither locked nor existing.
 [[nodiscard]] bool isFree(const Drift& drift);
 

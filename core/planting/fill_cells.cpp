@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_cells.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace tussock {
+
+namespace {
+
+struct Measure {
+  Point along;
+  double root;  // of the stretch
+  explicit Measure(Angle axis, double stretch)
+      : along{std::cos(axis.radians()), std::sin(axis.radians())}, root(std::sqrt(stretch)) {}
+  [[nodiscard]] double squared(Point step) const {
+    const double u = dot(step, along) / root, v = cross(along, step) * root;
+    return u * u + v * v;
+  }
+};
+
+// Slow waves in many directions: a bend without a visible pattern.
+class Bend {
+ public:
+  Bend(double depth, double scale, Chance& chance) : depth_(depth) {
+    for (Wave& wave : waves_) {
+      const double turn = chance.between(0.0, 2.0 * std::numbers::pi);
+      const double length = scale * chance.between(1.6, 4.0);
+      wave.along = Point{std::cos(turn), std::sin(turn)} * (2.0 * std::numbers::pi / length);
+      wave.phase = chance.between(0.0, 2.0 * std::numbers::pi);
+      const double push = chance.between(0.0, 2.0 * std::numbers::pi);
+      wave.push = {std::cos(push), std::sin(push)};
+    }
+  }
+  [[nodiscard]] Point at(Point p) const {
+    Point sum = p;
+    for (const Wave& wave : waves_)
+      sum += wave.push * (depth_ * std::sin(dot(p, wave.along) + wave.phase));
+    return sum;
+  }
+
+ private:
+  struct Wave {
+    Point along, push;
+    double phase = 0.0;
+  };
+  std::array<Wave, 6> waves_{};
+  double depth_;
+};
+
+struct Tally {
+  Point sum;
+  double cells = 0.0;
+};
+
+}  // namespace
+
+DriftCells::DriftCells(const FillGround& ground, double bend, double scale, Chance& chance)
+    : ground_(ground) {
+  const Bend bending(0.09 * bend * scale, scale, chance);
+  bent_.reserve(ground.cells().size());
+  for (const FillCell& cell : ground.cells()) bent_.push_back(bending.at(cell.at));
+}
+
+void DriftCells::claim(const DriftCell& drift, std::int32_t number, Owners& owners,
+                       std::vector<double>& nearest) const {
+  const Measure measure(drift.axis, drift.stretch);
+  // Beyond this a drift has no business; what nobody claims is filled up later.
+  const double radius = 2.4 * std::sqrt(std::max(drift.area, 1e-6) / std::numbers::pi);
+  const double along = radius * measure.root, across = radius / measure.root;
+  const double bend = 0.3 * radius;
+  const double x = std::hypot(along * measure.along.x, across * measure.along.y) + bend;
+  const double y = std::hypot(along * measure.along.y, across * measure.along.x) + bend;
+  const int left = ground_.columnOf(drift.middle.x - x),
+            right = ground_.columnOf(drift.middle.x + x);
+  const int low = ground_.rowOf(drift.middle.y - y), high = ground_.rowOf(drift.middle.y + y);
+  for (int row = low; row <= high; ++row)
+    for (int column = left; column <= right; ++column) {
+      const int cell = ground_.at(column, row);
+      if (cell < 0) continue;
+      const auto i = static_cast<std::size_t>(cell);
+      const double away = measure.squared(bent_[i] - drift.middle) - drift.weight;
+      if (away < nearest[i]) nearest[i] = away, owners[i] = number;
+    }
+}
+
+Owners DriftCells::owners(const std::vector<DriftCell>& drifts) const {
+  Owners owners(ground_.cells().size(), -1);
+  std::vector<double> nearest(owners.size(), std::numeric_limits<double>::infinity());
+  for (std::size_t i = 0; i < drifts.size(); ++i)
+    claim(drifts[i], static_cast<std::int32_t>(i), owners, nearest);
+  return owners;
+}
+
+// Gives ground that nobody claimed to whoever lies beside it.
+void DriftCells::fillUp(Owners& owners) const {
+  std::vector<int> front;
+  for (std::size_t i = 0; i < owners.size(); ++i)
+    if (owners[i] >= 0) front.push_back(static_cast<int>(i));
+  for (std::size_t i = 0; i < front.size(); ++i) {
+    const std::int32_t owner = owners[static_cast<std::size_t>(front[i])];
+    ground_.beside(front[i], [&](int other) {
+      auto& theirs = owners[static_cast<std::size_t>(other)];
+      if (theirs < 0) theirs = owner, front.push_back(other);
+    });
+  }
+}
+
+std::vector<int> DriftCells::pieceOf(int cell, const Owners& owners,
+                                     std::vector<char>& seen) const {
+  std::vector<int> piece{cell};
+  seen[static_cast<std::size_t>(cell)] = 1;
+  for (std::size_t i = 0; i < piece.size(); ++i)
+    ground_.beside(piece[i], [&](int other) {
+      const auto o = static_cast<std::size_t>(other);
+      if (seen[o] != 0 || owners[o] != owners[static_cast<std::size_t>(cell)]) return;
+      seen[o] = 1;
+      piece.push_back(other);
+    });
+  return piece;
+}
+
+// The largest piece of each drift stays; the others go to their neighbours.
+void DriftCells::joinPieces(Owners& owners, std::size_t count) const {
+  std::vector<char> seen(owners.size(), 0);
+  std::vector<std::vector<int>> largest(count);
+  for (std::size_t i = 0; i < owners.size(); ++i) {
+    if (owners[i] < 0 || seen[i] != 0) continue;
+    auto piece = pieceOf(static_cast<int>(i), owners, seen);
+    auto& best = largest[static_cast<std::size_t>(owners[i])];
+    if (piece.size() > best.size()) best = std::move(piece);
+  }
+  std::fill(owners.begin(), owners.end(), -1);
+  for (std::size_t drift = 0; drift < count; ++drift)
+    for (const int cell : largest[drift])
+      owners[static_cast<std::size_t>(cell)] = static_cast<std::int32_t>(drift);
+  fillUp(owners);
+}
+
+Owners DriftCells::share(std::vector<DriftCell>& drifts, int rounds) const {
+  constexpr double kGain = 0.5, kMostGain = 0.35;
+  Owners result;
+  for (int round = 0; round < rounds; ++round) {
+    result = owners(drifts);
+    std::vector<Tally> tallies(drifts.size());
+    for (std::size_t i = 0; i < result.size(); ++i) {
+      if (result[i] < 0) continue;
+      Tally& tally = tallies[static_cast<std::size_t>(result[i])];
+      tally.sum += bent_[i];
+      tally.cells += 1.0;
+    }
+    for (std::size_t i = 0; i < drifts.size(); ++i) {
+      DriftCell& drift = drifts[i];
+      const double short_ = drift.area - tallies[i].cells * ground_.cellArea();
+      const double most = kMostGain * drift.area;
+      drift.weight += kGain * std::clamp(short_, -most, most) / std::numbers::pi;
+      if (tallies[i].cells < 1.0) continue;
+      const Point centre = tallies[i].sum * (1.0 / tallies[i].cells);
+      // The last rounds only settle the areas.
+      if (round + 5 < rounds) drift.middle += (centre - drift.middle) * 0.6;
+    }
+  }
+  result = owners(drifts);
+  fillUp(result);
+  joinPieces(result, drifts.size());
+  return result;
+}
+
+// Best of several candidates (Mitchell 1991): the one farthest from those there are.
+std::vector<Point> spreadMiddles(const FillGround& ground, std::size_t count, Angle axis,
+                                 double stretch, Chance& chance) {
+  const auto& cells = ground.cells();
+  std::vector<Point> middles;
+  if (cells.empty()) return middles;
+  const Measure measure(axis, stretch);
+  const std::size_t tries = count > 300 ? 6 : 14;
+  while (middles.size() < count) {
+    Point best = cells[chance.below(cells.size())].at;
+    double farthest = -1.0;
+    for (std::size_t i = 0; i < tries; ++i) {
+      const Point p = cells[chance.below(cells.size())].at;
+      double nearest = std::numeric_limits<double>::infinity();
+      for (const Point q : middles) nearest = std::min(nearest, measure.squared(p - q));
+      if (nearest > farthest) farthest = nearest, best = p;
+    }
+    middles.push_back(best);
+  }
+  return middles;
+}
+
+}  // namespace tussock

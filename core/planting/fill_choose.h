@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// Which species of many a bed takes: those that suit it, flower one after another, reach from the
+// low edge to the height of its back, and keep genera, families and grasses in proportion.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/planting/fill_ground.h"
+#include "core/planting/fill_kinds.h"
+#include "core/planting/fill_random.h"
+#include "core/planting/fill_terms.h"
+
+namespace tussock {
+
+// The share of the ground whose sun and moisture suit the kind.
+[[nodiscard]] double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells);
+// Hours of sun missing or too many at the best place; 0 where one suits or none is known.
+[[nodiscard]] double leastHoursOff(const FillKind& kind, const std::vector<FillCell>& cells);
+
+struct ChooseRequest {
+  std::size_t count = 12;
+  WeekSet season = 0;
+  double depth = 3.0;  // metres from the viewers to the back of the bed
+  double wildness = 0.5;
+  FillLimits limits;
+};
+// Numbers of the chosen kinds, ascending.
+[[nodiscard]] std::vector<std::size_t> chooseKinds(const std::vector<FillKind>& kinds,
+                                                   const std::vector<FillCell>& cells,
+                                                   const ChooseRequest& request, Chance& chance);
+
+}  // namespace tussock

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+// The free ground of a bed as small square cells, with what each place offers.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "core/model/yard.h"
+#include "core/planting/sight.h"
+#include "core/sun/map.h"
+
+namespace tussock {
+
+struct FillCell {
+  Point at;
+  float toEdge = 0.0F;     // metres to the nearest thing that keeps plants off
+  float toViewers = 0.0F;  // metres to the nearest edge that people look from; 0 when not known
+  float hours = -1.0F;     // of sun; below 0 where not known
+  Moisture moisture = Moisture::Medium;
+};
+
+// Tells each cell's moisture, hours of sun and distance from the viewers by where it lies.
+void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const SunMap* sun,
+                const SightLimits& limits);
+
+class FillGround {
+ public:
+  // Cells of `size` metres that no kept plant of the layer, paving, wall, trunk or stepping place
+  // covers, near enough to where a plant of `spacing` may stand.
+  FillGround(const Yard& yard, const Bed& bed, Layer layer, double spacing, double size);
+
+  void lookAt(const SunMap* sun, const SightLimits& limits) {
+    lookAround(cells_, yard_, bed_, sun, limits);
+  }
+
+  [[nodiscard]] const std::vector<FillCell>& cells() const { return cells_; }
+  [[nodiscard]] double size() const { return size_; }  // metres
+  [[nodiscard]] double cellArea() const { return size_ * size_; }
+  [[nodiscard]] double area() const { return cellArea() * static_cast<double>(cells_.size()); }
+  [[nodiscard]] const Box& box() const { return box_; }
+  [[nodiscard]] int columns() const { return columns_; }
+  [[nodiscard]] int rows() const { return rows_; }
+  [[nodiscard]] int columnOf(double x) const;  // inside the grid always
+  [[nodiscard]] int rowOf(double y) const;
+  // The cell at a column and row or a point, -1 where the ground is not free.
+  [[nodiscard]] int at(int column, int row) const;
+  [[nodiscard]] int at(Point p) const { return at(columnOf(p.x), rowOf(p.y)); }
+  // Calls f(cell) for the up to four cells beside one.
+  template <class F>
+  void beside(int cell, F&& f) const {
+    const Point p = cells_[static_cast<std::size_t>(cell)].at;
+    const int column = columnOf(p.x), row = rowOf(p.y);
+    for (const auto& [c, r] : {std::pair{column - 1, row}, std::pair{column + 1, row},
+                               std::pair{column, row - 1}, std::pair{column, row + 1}})
+      if (const int other = at(c, r); other >= 0) f(other);
+  }
+
+ private:
+  const Yard& yard_;
+  const Bed& bed_;
+  double size_;
+  Box box_;
+  int columns_ = 0, rows_ = 0;
+  std::vector<FillCell> cells_;
+  std::vector<std::int32_t> grid_;
+};
+
+// A cell size that shows plants of this spacing and keeps the number of cells in bounds.
+[[nodiscard]] double cellSizeFor(const Bed& bed, double spacing);
+
+}  // namespace tussock

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_layer.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+
+#include "core/geometry/overlay.h"
+#include "core/planting/fill_anneal.h"
+#include "core/planting/fill_plant.h"
+#include "core/planting/fill_quota.h"
+#include "core/planting/fill_spots.h"
+#include "core/units/date.h"
+
+namespace tussock {
+
+namespace {
+
+// Of the free ground that the plants take: edges and seams cost some, and a bed that is filled
+// takes what the triangular tables give.
+constexpr double kDensity = 0.985;
+
+// How the drifts of a fill lie: their slant, length and liveliness.
+struct Manner {
+  Angle axis;
+  double lean = 0.0;     // radians that axes differ by, to each side
+  double stretch = 3.2;  // on average
+  double bend = 0.5;
+};
+
+Manner mannerFor(const LayerTask& task, Chance& chance) {
+  constexpr double kNarrow = 2.2;  // metres; a drift at the usual slant would be cut short
+  const OrientedRectangle box = smallestRectangle(task.bed.outline.outer, Length());
+  const double width = areaOf(task.bed.outline).squareMetres() / std::max(box.length, 0.1);
+  Manner manner;
+  const Angle usual = usualAxis(task.bed);  // 30 degrees to the viewing side
+  manner.axis = chance.share() < 0.5 ? usual : usual - Angle::degrees(60);
+  manner.lean = 0.06 + 0.16 * task.wildness;
+  manner.stretch = width < kNarrow ? 2.6 : 3.3;
+  manner.bend = 0.35 + 0.9 * task.wildness;
+  return manner;
+}
+
+StandingPlants standingIn(const LayerTask& task, const std::vector<FillKind>& kinds) {
+  StandingPlants standing;
+  std::size_t groups = kinds.size();  // some numbers may be left out, so there may be higher ones
+  for (const FillKind& kind : kinds) groups = std::max({groups, kind.genus + 1, kind.family + 1});
+  standing.ofKind.assign(kinds.size(), 0.0);
+  standing.ofGenus.assign(groups, 0.0);
+  standing.ofFamily.assign(groups, 0.0);
+  for (const Drift& drift : task.yard.drifts) {
+    if (drift.layer != Layer::Main) continue;
+    const double count = static_cast<double>(drift.plants.size());
+    standing.all += count;
+    const Species* species = task.catalogue.find(drift.species);
+    if (species == nullptr) continue;
+    const auto add = [&](std::vector<double>& sums, auto same, auto group) {
+      for (const FillKind& kind : kinds)
+        if (same(kind)) {
+          sums[group(kind)] += count;
+          return;
+        }
+    };
+    add(
+        standing.ofKind, [&](const FillKind& k) { return k.species == species; },
+        [&](const FillKind& k) { return static_cast<std::size_t>(&k - kinds.data()); });
+    add(
+        standing.ofGenus, [&](const FillKind& k) { return k.species->genus == species->genus; },
+        [](const FillKind& k) { return k.genus; });
+    add(
+        standing.ofFamily, [&](const FillKind& k) { return k.species->family == species->family; },
+        [](const FillKind& k) { return k.family; });
+  }
+  return standing;
+}
+
+class LayerFill {
+ public:
+  LayerFill(const LayerTask& task, const FillGround& ground, Chance& chance, const WorkWatch& watch)
+      : task_(task),
+        ground_(ground),
+        chance_(chance),
+        watch_(watch),
+        manner_(mannerFor(task, chance)) {
+    for (const Drift* drift : driftsIn(task.yard, task.bed.id))
+      if (drift->layer == Layer::Main && task.layer == Layer::Main && !drift->plants.empty())
+        if (const Species* species = task.catalogue.find(drift->species))
+          kept_.push_back(drift), keptSpecies_.push_back(species);
+  }
+
+  std::vector<KeptDrift> run() {
+    plan();
+    if (planned_.empty()) return {};
+    spread();
+    hand(2.5, 1e9, 18);
+    hand(1.5, 1.5, 12);
+    hand(0.8, 1.25, 10);
+    return plant();
+  }
+
+ private:
+  void plan() {
+    const double area = ground_.area() * kDensity * task_.cover;
+    const Quota quota = quotaFor(task_.kinds, area, standingIn(task_, task_.kinds), task_.limits);
+    planned_ = driftsFor(task_.kinds, quota, area, task_.wildness, task_.limits, chance_);
+    std::vector<const Species*> all;
+    for (const FillKind& kind : task_.kinds) all.push_back(kind.species);
+    all.insert(all.end(), keptSpecies_.begin(), keptSpecies_.end());
+    kinds_ = kindsOf(all, task_.yard.settings);
+  }
+
+  [[nodiscard]] double groundFor(std::size_t drift) const {
+    return planned_[drift].count * task_.kinds[planned_[drift].kind].ground;
+  }
+  [[nodiscard]] DriftCell cellAt(Point middle) {
+    DriftCell cell;
+    cell.middle = middle;
+    cell.axis = manner_.axis + Angle::radians(chance_.between(-manner_.lean, manner_.lean));
+    cell.stretch = manner_.stretch * chance_.between(0.85, 1.25);
+    return cell;
+  }
+
+  // Middles all over the bed, low drifts towards the viewers.
+  void spread() {
+    auto middles = spreadMiddles(ground_, planned_.size(), manner_.axis, manner_.stretch, chance_);
+    drifts_.resize(planned_.size());
+    std::iota(drifts_.begin(), drifts_.end(), std::size_t{0});
+    std::vector<double> heights, depths;
+    for (const PlannedDrift& drift : planned_)
+      heights.push_back(task_.kinds[drift.kind].seen.height + chance_.between(0.0, 0.05));
+    std::stable_sort(drifts_.begin(), drifts_.end(),
+                     [&](std::size_t a, std::size_t b) { return heights[a] < heights[b]; });
+    std::stable_sort(middles.begin(), middles.end(),
+                     [&](Point a, Point b) { return depthAt(a) < depthAt(b); });
+    for (const Point middle : middles) cells_.push_back(cellAt(middle));
+    const double size = ground_.area() / static_cast<double>(planned_.size());
+    sharing_.emplace(ground_, manner_.bend, std::sqrt(size * manner_.stretch), chance_);
+    share(16);
+  }
+  [[nodiscard]] float depthAt(Point p) const {
+    const int cell = ground_.at(p);
+    return cell < 0 ? 0.0F : ground_.cells()[static_cast<std::size_t>(cell)].toViewers;
+  }
+
+  void share(int rounds) {
+    double all = 0.0;
+    for (std::size_t i = 0; i < planned_.size(); ++i) all += groundFor(i);
+    for (std::size_t spot = 0; spot < cells_.size(); ++spot) {
+      cells_[spot].area = groundFor(drifts_[spot]) * ground_.area() / all;
+      const double fair = cells_[spot].area / std::numbers::pi;
+      if (cells_[spot].weight == 0.0) cells_[spot].weight = fair;
+    }
+    owners_ = sharing_->share(cells_, rounds);
+  }
+
+  // Better hands for the places, then places of the right size for the hands.
+  void hand(double warmth, double likeness, int rounds) {
+    if (watch_.halt() || task_.layer != Layer::Main) return;
+    const Layout layout = layoutOf({task_.yard, task_.bed, task_.sun, task_.limits.sight, kept_},
+                                   ground_, owners_, planned_.size());
+    FillCosts costs(layout, kinds_, seasonOf(task_.yard.settings), task_.limits);
+    Assignment kinds;
+    for (const std::size_t drift : drifts_) kinds.push_back(planned_[drift].kind);
+    for (std::size_t i = 0; i < kept_.size(); ++i) kinds.push_back(task_.kinds.size() + i);
+    joinSameSpecies(kinds);
+    costs.rankHeights(kinds);
+    std::vector<double> ground;
+    for (std::size_t i = 0; i < planned_.size(); ++i) ground.push_back(groundFor(i));
+    const int steps = std::clamp(static_cast<int>(planned_.size()) * 220, 4'000, 160'000);
+    anneal(costs, planned_.size(), ground, {warmth, steps, likeness}, chance_, drifts_, kinds,
+           watch_);
+    share(rounds);
+  }
+  // A kept drift of a species of the list is that kind.
+  void joinSameSpecies(Assignment& kinds) const {
+    for (std::size_t i = 0; i < kept_.size(); ++i)
+      for (std::size_t kind = 0; kind < task_.kinds.size(); ++kind)
+        if (task_.kinds[kind].species == keptSpecies_[i]) kinds[planned_.size() + i] = kind;
+  }
+
+  // The odd count that the cell really has room for, near what was planned.
+  [[nodiscard]] int countFor(std::size_t spot, double ground) const {
+    const PlannedDrift& drift = planned_[drifts_[spot]];
+    const double room = ground * kDensity * task_.cover / task_.kinds[drift.kind].ground;
+    if (room < 0.5) return 0;
+    if (std::abs(room - drift.count) < 1.2) return drift.count;
+    return std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
+  }
+
+  [[nodiscard]] std::vector<KeptDrift> plant() {
+    std::vector<double> grounds(planned_.size(), 0.0);
+    for (const std::int32_t owner : owners_)
+      if (owner >= 0) grounds[static_cast<std::size_t>(owner)] += ground_.cellArea();
+    std::vector<DriftToPlant> toPlant;
+    for (std::size_t spot = 0; spot < cells_.size(); ++spot) {
+      const FillKind& kind = task_.kinds[planned_[drifts_[spot]].kind];
+      toPlant.push_back({kind.spacing, countFor(spot, grounds[spot]), cells_[spot].axis});
+    }
+    const auto places = plantDrifts({task_.yard, task_.bed, task_.layer, ground_}, owners_, toPlant,
+                                    chance_, watch_);
+    std::vector<KeptDrift> result;
+    for (std::size_t spot = 0; spot < places.size(); ++spot)
+      if (!places[spot].empty()) result.push_back(keptDrift(spot, places[spot]));
+    return result;
+  }
+  [[nodiscard]] KeptDrift keptDrift(std::size_t spot, const std::vector<Point>& places) const {
+    const FillKind& kind = task_.kinds[planned_[drifts_[spot]].kind];
+    KeptDrift drift;
+    drift.species = kind.species->botanicalName;
+    drift.layer = task_.layer;
+    drift.spacing = Length::metres(kind.spacing);
+    drift.size = task_.size;
+    drift.axis = cells_[spot].axis;
+    drift.stretch = cells_[spot].stretch;
+    drift.places = places;
+    return drift;
+  }
+
+  const LayerTask& task_;
+  const FillGround& ground_;
+  Chance& chance_;
+  const WorkWatch& watch_;
+  Manner manner_;
+  std::vector<const Drift*> kept_;
+  std::vector<const Species*> keptSpecies_;
+  std::vector<FillKind> kinds_;  // the task's, then those of kept drifts
+  std::vector<PlannedDrift> planned_;
+  std::vector<std::size_t> drifts_;  // the planned drift at each spot
+  std::vector<DriftCell> cells_;
+  std::optional<DriftCells> sharing_;
+  Owners owners_;
+};
+
+}  // namespace
+
+std::vector<KeptDrift> fillLayer(const LayerTask& task, const FillGround& ground, Chance& chance,
+                                 const WorkWatch& watch) {
+  if (task.kinds.empty() || ground.cells().empty()) return {};
+  return LayerFill(task, ground, chance, watch).run();
+}
+
+WeekSet seasonOf(const Settings& settings) {
+  const GrowingSeason season = growingSeason(settings);
+  const int last = weekOf(season.last);
+  WeekSet weeks = 0;
+  for (int week = weekOf(season.first);; week = (week + 1) % kWeeksInYear) {
+    weeks |= WeekSet{1} << week;
+    if (week == last) return weeks;
+  }
+}
+
+double meanSpacing(const std::vector<FillKind>& kinds) {
+  double sum = 0.0;
+  for (const FillKind& kind : kinds) sum += kind.spacing;
+  return kinds.empty() ? 0.3 : sum / static_cast<double>(kinds.size());
+}
+
+}  // namespace tussock

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// Filling one layer of a bed with drifts of chosen species.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "core/planting/fill_ground.h"
+#include "core/planting/fill_kinds.h"
+#include "core/planting/fill_random.h"
+#include "core/planting/fill_terms.h"
+#include "core/planting/fill_watch.h"
+
+namespace tussock {
+
+struct LayerTask {
+  const Yard& yard;  // without what is taken out: every plant in it stays
+  const Catalogue& catalogue;
+  const Bed& bed;
+  const SunMap* sun = nullptr;
+  Layer layer = Layer::Main;
+  std::vector<FillKind> kinds;
+  double wildness = 0.5;
+  double cover = 1.0;  // of the free ground
+  StockSize size = StockSize::Plug;
+  FillLimits limits;
+};
+
+// Drifts that obey the placement rules; fewer, or none, when told to halt early.
+[[nodiscard]] std::vector<KeptDrift> fillLayer(const LayerTask& task, const FillGround& ground,
+                                               Chance& chance, const WorkWatch& watch);
+
+// The weeks of the growing season.
+[[nodiscard]] WeekSet seasonOf(const Settings& settings);
+[[nodiscard]] double meanSpacing(const std::vector<FillKind>& kinds);
+
+}  // namespace tussock

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_list.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include <fmt/format.h>
+
+#include "core/planting/fill_choose.h"
+#include "core/planting/fill_layer.h"
+#include "core/planting/fill_quota.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kUsualSpacing = 0.45;  // metres, of a catalogue of perennials
+
+std::string nameOf(const Species& species) {
+  return species.commonName.empty() ? species.botanicalName : species.commonName;
+}
+
+std::string joined(const std::vector<std::string>& names) {
+  constexpr std::size_t kMost = 6;
+  std::string text;
+  for (std::size_t i = 0; i < names.size() && i < kMost; ++i)
+    text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+  if (names.size() > kMost) text += fmt::format(" and {} more", names.size() - kMost);
+  return text;
+}
+
+class ListMaker {
+ public:
+  explicit ListMaker(const ListRequest& request)
+      : request_(request),
+        ground_(request.yard, request.bed, Layer::Main, 0.3,
+                cellSizeFor(request.bed, kUsualSpacing)) {
+    ground_.lookAt(request.sun, request.fill.limits.sight);
+  }
+
+  FillList run() {
+    const auto wanted = wantedList();
+    if (wanted.empty()) return propose();
+    return fromList(wanted);
+  }
+
+ private:
+  [[nodiscard]] std::vector<ListedSpecies> wantedList() const {
+    if (request_.fill.what == FillWhat::OneSpecies) return {{request_.fill.species, 0.0}};
+    return request_.fill.plants.empty() ? request_.bed.plantList : request_.fill.plants;
+  }
+  void note(std::string text) { list_.notes.push_back(std::move(text)); }
+
+  FillList propose() {
+    for (const ListedSpecies& listed : proposeFrom()) list_.plants.push_back(listed);
+    list_.proposed = true;
+    if (list_.plants.empty())
+      note(
+          "Nothing in the catalogue suits this bed's sun, moisture, zone and state. Change what "
+          "the bed says of its ground, or choose the plants yourself.");
+    takeKinds(kindsFor(list_.plants));
+    return std::move(list_);
+  }
+
+  [[nodiscard]] Place place() const {
+    Place place;
+    place.moisture = std::nullopt;  // judged cell by cell
+    place.state = request_.yard.settings.state;
+    place.hardinessZone = request_.yard.settings.hardinessZone;
+    return place;
+  }
+  [[nodiscard]] std::vector<ListedSpecies> proposeFrom() {
+    const SunProfile& profile = sunProfile(request_.yard.settings.sunProfile);
+    std::vector<const Species*> fitting;
+    for (const Species& species : request_.catalogue.species())
+      if (species.usualLayer() == Layer::Main && species.habit != Habit::Vine &&
+          whyNot(species, place(), profile).empty())
+        fitting.push_back(&species);
+    std::vector<FillKind> kinds = kindsOf(fitting, request_.yard.settings);
+    std::erase_if(
+        kinds, [&](const FillKind& kind) { return suitableShare(kind, ground_.cells()) < 0.25; });
+    std::vector<ListedSpecies> result;
+    Chance chance(static_cast<unsigned>(request_.fill.seed) * 7919U + 3U);
+    for (const std::size_t i : chooseKinds(kinds, ground_.cells(), chooseRequest(), chance))
+      result.push_back({kinds[i].species->botanicalName, 0.0});
+    return result;
+  }
+  [[nodiscard]] double plantsInBed(double spacing) const {
+    return ground_.area() / (spacing * spacing * std::sqrt(3.0) / 2.0);
+  }
+  [[nodiscard]] ChooseRequest chooseRequest() const {
+    double depth = 0.0;
+    for (const FillCell& cell : ground_.cells())
+      depth = std::max(depth, static_cast<double>(cell.toViewers));
+    ChooseRequest request;
+    request.count = speciesFor(plantsInBed(kUsualSpacing), request_.wildness, request_.fill.limits);
+    request.season = seasonOf(request_.yard.settings);
+    request.depth = depth > 0.0 ? depth : 3.0;
+    request.wildness = request_.wildness;
+    request.limits = request_.fill.limits;
+    return request;
+  }
+
+  FillList fromList(const std::vector<ListedSpecies>& wanted) {
+    list_.plants = wanted;
+    takeKinds(withSharesOf(suitable(kindsFor(wanted))));
+    return std::move(list_);
+  }
+
+  std::vector<FillKind> kindsFor(const std::vector<ListedSpecies>& wanted) {
+    std::vector<const Species*> species;
+    std::vector<double> shares;
+    std::vector<std::string> unknown;
+    for (const ListedSpecies& listed : wanted) {
+      const Species* known = request_.catalogue.find(listed.species);
+      if (known == nullptr) {
+        unknown.push_back(listed.species);
+      } else if (std::find(species.begin(), species.end(), known) == species.end()) {
+        species.push_back(known), shares.push_back(listed.share);
+      }
+    }
+    if (!unknown.empty())
+      note(
+          fmt::format("{} {} not in the catalogue and left out. Check the spelling of the "
+                      "botanical name.",
+                      joined(unknown), unknown.size() == 1 ? "is" : "are"));
+    auto kinds = kindsOf(species, request_.yard.settings);
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+      kinds[i].share = std::isfinite(shares[i]) ? std::max(0.0, shares[i]) : 0.0;
+    return kinds;
+  }
+
+  // Those that suit some place of the bed; if none does, those that miss the sun by least.
+  std::vector<FillKind> suitable(std::vector<FillKind> kinds) {
+    constexpr double kNearEnough = 1.5;  // hours
+    std::vector<FillKind> good, near;
+    std::vector<std::string> out;
+    for (const FillKind& kind : kinds) {
+      if (suitableShare(kind, ground_.cells()) > 0.03) {
+        good.push_back(kind);
+        continue;
+      }
+      out.push_back(nameOf(*kind.species));
+      if (leastHoursOff(kind, ground_.cells()) <= kNearEnough) near.push_back(kind);
+    }
+    if (good.empty() && !near.empty()) {
+      note(
+          "Nothing on the list suits this bed's sun and moisture; what misses least was planted. "
+          "Choose plants that ask for what the bed has.");
+      return near;
+    }
+    if (good.empty() && !kinds.empty())
+      note(
+          "Nothing on the list suits this bed's sun and moisture, so nothing was planted. Choose "
+          "plants that ask for what the bed has.");
+    else if (!out.empty())
+      note(fmt::format("{} {} left out: no part of the bed has the sun and moisture {}.",
+                       joined(out), out.size() == 1 ? "is" : "are",
+                       out.size() == 1 ? "it asks for" : "they ask for"));
+    return good;
+  }
+
+  std::vector<FillKind> withSharesOf(std::vector<FillKind> kinds) {
+    double sum = 0.0;
+    for (const FillKind& kind : kinds) sum += kind.share;
+    if (sum <= 1.0 + 1e-9) return kinds;
+    note(fmt::format("The shares of the list come to {:.0f} %; they were taken in proportion.",
+                     100.0 * sum));
+    for (FillKind& kind : kinds) kind.share /= sum;
+    return kinds;
+  }
+
+  void takeKinds(const std::vector<FillKind>& kinds) {
+    std::vector<FillKind> main;
+    for (const FillKind& kind : kinds) switch (kind.species->usualLayer()) {
+        case Layer::Main:
+          main.push_back(kind);
+          break;
+        case Layer::Ground:
+          list_.ground.push_back(kind);
+          break;
+        case Layer::Bulbs:
+          list_.bulbs.push_back(kind);
+          break;
+      }
+    list_.main = asManyAsTheBedTakes(std::move(main));
+  }
+  std::vector<FillKind> asManyAsTheBedTakes(std::vector<FillKind> kinds) {
+    ChooseRequest request = chooseRequest();
+    request.count =
+        speciesFor(plantsInBed(meanSpacing(kinds)), request_.wildness, request_.fill.limits);
+    if (request_.fill.what == FillWhat::OneSpecies || kinds.size() <= request.count) return kinds;
+    Chance chance(static_cast<unsigned>(request_.fill.seed) * 104729U + 5U);
+    std::vector<FillKind> chosen;
+    for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
+      chosen.push_back(kinds[i]);
+    note(
+        fmt::format("{} of the list's {} species were planted: the bed takes no more in drifts "
+                    "worth the name. Move the slider towards natural for more.",
+                    chosen.size(), kinds.size()));
+    return chosen;
+  }
+
+  const ListRequest& request_;
+  FillGround ground_;
+  FillList list_;
+};
+
+}  // namespace
+
+FillList listFor(const ListRequest& request) {
+  return ListMaker(request).run();
+}
+
+std::vector<ListedSpecies> proposeList(const Yard& yard, const Catalogue& catalogue,
+                                       const SunMap* sun, Id<Bed> id, int seed, double wildness,
+                                       const FillLimits& limits) {
+  const Bed* found = yard.beds.find(id);
+  if (found == nullptr) return {};
+  Bed bed = *found;
+  bed.plantList.clear();
+  FillRequest request;
+  request.bed = id;
+  request.seed = seed;
+  request.limits = limits;
+  return listFor({yard, catalogue, sun, bed, wildness, request}).plants;
+}
+
+}  // namespace tussock

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_mend.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <optional>
+
+namespace tussock {
+
+namespace {
+
+class Mending {
+ public:
+  Mending(Settling& settling, std::size_t drifts) : settling_(settling), members_(drifts) {
+    for (std::size_t i = 0; i < settling.size(); ++i) members_[settling.item(i).drift].push_back(i);
+  }
+
+  void takeBreaches() {
+    for (int worst = 100; worst > 0; worst = worst > 8 ? 8 : worst - 1)
+      for (std::size_t i = 0; i < settling_.size(); ++i)
+        if (settling_.item(i).stands && settling_.breaches(i) >= worst) take(i);
+  }
+  void joinPieces() {
+    for (std::size_t drift = 0; drift < members_.size(); ++drift)
+      for (const std::size_t i : apart(drift)) take(i);
+  }
+  void makeOdd() {
+    for (std::size_t drift = 0; drift < members_.size(); ++drift) {
+      if (members_[drift].size() % 2 == 1 || members_[drift].empty()) continue;
+      if (const auto pocket = pocketOf(drift)) {
+        add(drift, *pocket);
+      } else {
+        take(leastMissed(drift));
+      }
+    }
+  }
+  // Pairs of plants for drifts that have two holes beside them.
+  void fillHoles(const FillGround& ground) {
+    constexpr double kHole = 0.86;  // spacings from the nearest plant
+    std::vector<std::vector<Point>> holes(members_.size());
+    for (const FillCell& cell : ground.cells()) {
+      const auto [nearest, away] = nearestTo(cell.at);
+      if (nearest == Settling::kNobody || away < kHole) continue;
+      const std::size_t drift = settling_.item(nearest).drift;
+      auto& own = holes[drift];
+      const double least = 0.86 * settling_.freeFor(drift).spacing();
+      const bool fresh = std::all_of(own.begin(), own.end(),
+                                     [&](Point p) { return distance(p, cell.at) >= least; });
+      if (fresh && settling_.fits(drift, cell.at)) own.push_back(cell.at);
+    }
+    for (std::size_t drift = 0; drift < holes.size(); ++drift)
+      for (std::size_t i = 0; i + 1 < holes[drift].size(); i += 2) {
+        if (!settling_.fits(drift, holes[drift][i])) continue;
+        add(drift, holes[drift][i]);
+        if (settling_.fits(drift, holes[drift][i + 1])) add(drift, holes[drift][i + 1]);
+      }
+  }
+  [[nodiscard]] DriftPlaces places() const {
+    DriftPlaces result(members_.size());
+    for (std::size_t drift = 0; drift < members_.size(); ++drift)
+      for (const std::size_t i : members_[drift]) result[drift].push_back(settling_.at(i));
+    return result;
+  }
+
+ private:
+  void take(std::size_t i) {
+    settling_.setStands(i, false);
+    std::erase(members_[settling_.item(i).drift], i);
+  }
+  void add(std::size_t drift, Point p) {
+    settling_.add(drift, p);
+    members_[drift].push_back(settling_.size() - 1);
+  }
+
+  // Members that do not hang together with the most of the drift.
+  [[nodiscard]] std::vector<std::size_t> apart(std::size_t drift) {
+    ++stamp_;
+    seen_.resize(settling_.size(), 0);
+    std::vector<std::vector<std::size_t>> pieces;
+    for (const std::size_t i : members_[drift])
+      if (seen_[i] != stamp_) pieces.push_back(pieceFrom(drift, i));
+    std::stable_sort(pieces.begin(), pieces.end(),
+                     [](const auto& a, const auto& b) { return a.size() > b.size(); });
+    std::vector<std::size_t> result;
+    for (std::size_t i = 1; i < pieces.size(); ++i)
+      result.insert(result.end(), pieces[i].begin(), pieces[i].end());
+    return result;
+  }
+  [[nodiscard]] std::vector<std::size_t> pieceFrom(std::size_t drift, std::size_t from) {
+    const double reach = kTouch * settling_.freeFor(drift).spacing();
+    std::vector<std::size_t> piece{from};
+    seen_[from] = stamp_;
+    for (std::size_t i = 0; i < piece.size(); ++i)
+      settling_.grid().near(settling_.at(piece[i]), reach, [&](std::size_t other) {
+        const Settling::Item& item = settling_.item(other);
+        if (item.stands && item.drift == drift && seen_[other] != stamp_)
+          seen_[other] = stamp_, piece.push_back(other);
+        return true;
+      });
+    return piece;
+  }
+
+  // A free place beside the drift's plants, where it is emptiest.
+  [[nodiscard]] std::optional<Point> pocketOf(std::size_t drift) const {
+    constexpr int kDirections = 24;
+    const double s = settling_.freeFor(drift).spacing();
+    std::optional<Point> best;
+    double widest = 0.0;
+    for (const std::size_t i : members_[drift])
+      for (int turn = 0; turn < kDirections; ++turn)
+        for (const double away : {0.9, 1.05, 1.2}) {
+          const double angle = 2.0 * std::numbers::pi * turn / kDirections;
+          const Point p = settling_.at(i) + Point{std::cos(angle), std::sin(angle)} * (away * s);
+          if (!settling_.fits(drift, p)) continue;
+          const double room = nearestTo(p).second;
+          if (room > widest) widest = room, best = p;
+        }
+    return best;
+  }
+  [[nodiscard]] bool wholeWithout(std::size_t drift, std::size_t i) {
+    auto& own = members_[drift];
+    const auto kept = own;
+    std::erase(own, i);
+    settling_.setStands(i, false);
+    const bool whole = apart(drift).empty();
+    settling_.setStands(i, true);
+    own = kept;
+    return whole;
+  }
+  // The one that stands most crowded among those whose leaving does not part the drift.
+  [[nodiscard]] std::size_t leastMissed(std::size_t drift) {
+    std::vector<std::size_t> members = members_[drift];
+    auto crowding = [&](std::size_t i) { return nearestTo(settling_.at(i), i).second; };
+    std::stable_sort(members.begin(), members.end(),
+                     [&](std::size_t a, std::size_t b) { return crowding(a) < crowding(b); });
+    for (const std::size_t i : members) {
+      if (wholeWithout(drift, i)) return i;
+    }
+    return members.front();
+  }
+  // Who stands nearest, and how far in its spacings.
+  [[nodiscard]] std::pair<std::size_t, double> nearestTo(
+      Point p, std::size_t without = Settling::kNobody) const {
+    std::pair<std::size_t, double> best{Settling::kNobody, 2.0};
+    settling_.grid().near(p, 2.0 * settling_.widest(), [&](std::size_t i) {
+      if (i == without || !settling_.item(i).stands) return true;
+      const double away = distance(p, settling_.at(i)) / settling_.spacing(i);
+      if (away < best.second) best = {i, away};
+      return true;
+    });
+    return best;
+  }
+
+  Settling& settling_;
+  std::vector<std::vector<std::size_t>> members_;
+  std::vector<int> seen_;  // by plant, the last walk that came by
+  int stamp_ = 0;
+};
+
+}  // namespace
+
+DriftPlaces mended(Settling& settling, std::size_t drifts, const FillGround& ground) {
+  Mending mending(settling, drifts);
+  mending.takeBreaches();
+  mending.joinPieces();
+  mending.makeOdd();
+  mending.fillHoles(ground);
+  mending.joinPieces();
+  mending.makeOdd();
+  return mending.places();
+}
+
+}  // namespace tussock

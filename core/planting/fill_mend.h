@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+// The last touch to a fill: plants that still break a rule leave, drifts are brought back to odd
+// counts and into one piece, and holes are planted in pairs.
+#pragma once
+
+#include "core/planting/fill_settle.h"
+
+namespace tussock {
+
+[[nodiscard]] DriftPlaces mended(Settling& settling, std::size_t drifts, const FillGround& ground);
+
+}  // namespace tussock

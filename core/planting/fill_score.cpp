@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_score.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <numeric>
+
+#include "core/planting/fill_costs.h"
+#include "core/planting/fill_layer.h"
+#include "core/planting/fill_quota.h"
+#include "core/planting/fill_spots.h"
+#include "core/planting/grow.h"
+#include "core/planting/measures.h"
+
+namespace tussock {
+
+namespace {
+
+// The main drifts of a bed whose species are known, with their kinds.
+struct Scored {
+  std::vector<const Drift*> drifts;
+  std::vector<FillKind> kinds;
+  Assignment assignment;
+  double plants = 0.0;
+};
+
+Scored scoredOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
+  Scored scored;
+  std::vector<const Species*> species;
+  for (const Drift* drift : driftsIn(yard, bed)) {
+    if (drift->layer != Layer::Main || drift->plants.empty()) continue;
+    const Species* known = catalogue.find(drift->species);
+    if (known == nullptr) continue;
+    const auto at = std::find(species.begin(), species.end(), known);
+    scored.assignment.push_back(static_cast<std::size_t>(at - species.begin()));
+    if (at == species.end()) species.push_back(known);
+    scored.drifts.push_back(drift);
+    scored.plants += static_cast<double>(drift->plants.size());
+  }
+  scored.kinds = kindsOf(species, yard.settings);
+  return scored;
+}
+
+// The angle between two lines, 0 to 90 degrees.
+double degreesBetween(Angle a, Angle b) {
+  const double turn = std::fmod(std::abs((a - b).degrees()), 180.0);
+  return std::min(turn, 180.0 - turn);
+}
+
+double outside(double value, double low, double high, double slack) {
+  return std::clamp(std::max(low - value, value - high) / slack, 0.0, 1.0);
+}
+
+class DriftTerms {
+ public:
+  DriftTerms(const Scored& scored, const Bed& bed, double wildness)
+      : scored_(scored), along_(usualAxis(bed) - Angle::degrees(30)) {
+    usual_ = usualDriftSize(scored.plants, wildness);
+  }
+
+  void addTo(TermSums& sums, const Layout& layout) {
+    for (std::size_t i = 0; i < scored_.drifts.size(); ++i) add(*scored_.drifts[i]);
+    double alone = 0.0;
+    for (const auto& touching : layout.touching)
+      alone += touching.size() >= 2 ? 0.0 : touching.size() == 1 ? 0.5 : 1.0;
+    const double count = static_cast<double>(scored_.drifts.size());
+    at(sums, FillTerm::Interlocking) = count < 3 ? -1.0 : alone / count;
+    at(sums, FillTerm::OddCounts) = counted_ > 0.0 ? even_ / counted_ : -1.0;
+    at(sums, FillTerm::DriftSize) = size_ / count;
+    at(sums, FillTerm::Proportions) = shaped_ > 0.0 ? proportions_ / shaped_ : -1.0;
+    at(sums, FillTerm::Slant) = long_ > 0.0 ? slant_ / long_ : -1.0;
+  }
+
+ private:
+  static double& at(TermSums& sums, FillTerm term) { return sums[static_cast<std::size_t>(term)]; }
+  void add(const Drift& drift) {
+    const double count = static_cast<double>(drift.plants.size());
+    if (!drift.existing()) counted_ += 1.0, even_ += drift.plants.size() % 2 == 0 ? 1.0 : 0.0;
+    // Half or twice the usual size is still that size.
+    size_ += std::clamp(std::abs(std::log2(count / usual_)) - 1.0, 0.0, 2.0) / 2.0;
+    const auto shape = rectangleOf(drift);
+    if (!shape) return;
+    const double ratio = shape->length / shape->width;
+    shaped_ += 1.0, proportions_ += outside(ratio, 2.5, 5.0, 1.5);
+    if (ratio < 1.5) return;
+    long_ += 1.0, slant_ += outside(degreesBetween(shape->axis, along_), 20.0, 45.0, 20.0);
+  }
+
+  const Scored& scored_;
+  Angle along_;
+  double usual_ = 7.0;
+  double even_ = 0.0, counted_ = 0.0, size_ = 0.0;
+  double proportions_ = 0.0, shaped_ = 0.0, slant_ = 0.0, long_ = 0.0;
+};
+
+// How far the largest group is above its limit, or above an even share where there are too few.
+double excess(const std::map<std::size_t, double>& groups, double plants, double limit) {
+  double most = 0.0;
+  for (const auto& [group, count] : groups) most = std::max(most, count / plants);
+  const double fair = std::max(limit, 1.0 / static_cast<double>(groups.size()));
+  return std::clamp((most - fair) / fair, 0.0, 1.0);
+}
+
+void addShares(const Scored& scored, const FillLimits& limits, TermSums& sums) {
+  std::map<std::size_t, double> species, genera, families;
+  double grassy = 0.0;
+  for (std::size_t i = 0; i < scored.drifts.size(); ++i) {
+    const FillKind& kind = scored.kinds[scored.assignment[i]];
+    const double count = static_cast<double>(scored.drifts[i]->plants.size());
+    species[scored.assignment[i]] += count, genera[kind.genus] += count;
+    families[kind.family] += count;
+    if (kind.grassy) grassy += count;
+  }
+  const double share = grassy / scored.plants;
+  sums[static_cast<std::size_t>(FillTerm::Grasses)] =
+      std::clamp(std::max(0.2 - share, share - 0.5) / 0.2, 0.0, 1.0);
+  sums[static_cast<std::size_t>(FillTerm::Shares)] =
+      scored.plants < limits.shareMinPlants
+          ? -1.0
+          : std::max({excess(species, scored.plants, limits.speciesShare),
+                      excess(genera, scored.plants, limits.genusShare),
+                      excess(families, scored.plants, limits.familyShare)});
+}
+
+// Plants of disease-prone species that touch, beyond the limit.
+double diseaseBadness(const Scored& scored, const Layout& layout, const FillLimits& limits) {
+  double prone = 0.0, bad = 0.0;
+  for (std::size_t i = 0; i < scored.drifts.size(); ++i) {
+    if (!scored.kinds[scored.assignment[i]].diseaseProne) continue;
+    double mass = static_cast<double>(scored.drifts[i]->plants.size());
+    for (const std::size_t other : layout.touching[i])
+      if (scored.assignment[other] == scored.assignment[i])
+        mass += static_cast<double>(scored.drifts[other]->plants.size());
+    prone += 1.0;
+    if (mass >= limits.diseaseMass) bad += 1.0;
+  }
+  return prone > 0.0 ? bad / prone : -1.0;
+}
+
+FillScore scoreFrom(const TermSums& badness) {
+  FillScore score;
+  double weights = 0.0;
+  for (const auto& [term, word] : EnumWords<FillTerm>::values) {
+    const double bad = badness[static_cast<std::size_t>(term)];
+    if (bad < 0.0) continue;
+    const double weight = factsOf(term).weight;
+    score.terms.push_back({term, weight, 1.0 - bad});
+    score.total += weight * (1.0 - bad), weights += weight;
+  }
+  if (weights > 0.0) score.total /= weights;
+  return score;
+}
+
+}  // namespace
+
+std::optional<double> FillScore::of(FillTerm term) const {
+  for (const TermScore& one : terms)
+    if (one.term == term) return one.score;
+  return std::nullopt;
+}
+
+FillScore scoreBed(const Yard& yard, const Catalogue& catalogue, const SunMap* sun, Id<Bed> id,
+                   double wildness, const FillLimits& limits) {
+  const Bed* bed = yard.beds.find(id);
+  if (bed == nullptr) return {};
+  const Scored scored = scoredOf(yard, catalogue, id);
+  if (scored.drifts.empty()) return {};
+  const Layout layout = layoutOf({yard, *bed, sun, limits.sight, scored.drifts});
+  FillCosts costs(layout, scored.kinds, seasonOf(yard.settings), limits);
+  costs.rankHeights(scored.assignment);
+  TermSums sums = costs.badness(scored.assignment);
+  DriftTerms(scored, *bed, wildness).addTo(sums, layout);
+  addShares(scored, limits, sums);
+  sums[static_cast<std::size_t>(FillTerm::DiseaseMass)] = diseaseBadness(scored, layout, limits);
+  return scoreFrom(sums);
+}
+
+}  // namespace tussock

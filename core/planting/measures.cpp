@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/measures.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/catalog/bloom.h"
+#include "core/planting/disc_grid.h"
+#include "core/planting/fill_ground.h"
+#include "core/planting/fill_spots.h"
+#include "core/planting/one_piece.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kRowReach = 2.5;  // mean spacings
+
+struct Stand {
+  Point at;
+  double spacing;
+};
+
+std::vector<Stand> standsOf(const std::vector<const Drift*>& drifts) {
+  std::vector<Stand> stands;
+  for (const Drift* drift : drifts)
+    for (const Plant& plant : drift->plants) stands.push_back({plant.at, drift->spacing.metres()});
+  return stands;
+}
+
+double widestOf(const std::vector<Stand>& stands) {
+  double widest = 0.05;
+  for (const Stand& stand : stands) widest = std::max(widest, stand.spacing);
+  return widest;
+}
+
+void measureDistances(const std::vector<Stand>& stands, BedMeasures& out) {
+  if (stands.size() < 2) return;
+  std::vector<Point> points;
+  for (const Stand& stand : stands) points.push_back(stand.at);
+  const double widest = widestOf(stands);
+  DiscGrid grid(boundsOf(points), widest);
+  for (const Point p : points) grid.add(p);
+  double sum = 0.0;
+  out.leastDistance = 1e9;
+  for (std::size_t i = 0; i < stands.size(); ++i) {
+    double nearest = 3.0;
+    grid.near(points[i], 3.0 * widest, [&](std::size_t j) {
+      if (j == i) return true;
+      const double mean = 0.5 * (stands[i].spacing + stands[j].spacing);
+      nearest = std::min(nearest, distance(points[i], points[j]) / mean);
+      return true;
+    });
+    out.leastDistance = std::min(out.leastDistance, nearest);
+    sum += nearest;
+  }
+  out.meanNearest = sum / static_cast<double>(stands.size());
+}
+
+void measureCover(const Yard& yard, const Bed& bed, const std::vector<Stand>& stands,
+                  BedMeasures& out) {
+  // Without any plant in it the yard's ground is free wherever nothing else lies.
+  Yard bare = yard;
+  bare.drifts = Collection<Drift>();
+  const double size = cellSizeFor(bed, std::clamp(out.meanSpacing, 0.15, 0.6));
+  const FillGround ground(bare, bed, Layer::Main, 0.0, size);
+  if (ground.cells().empty()) return;
+  DiscGrid grid(ground.box(), widestOf(stands));
+  double taken = 0.0;
+  for (const Stand& stand : stands) {
+    grid.add(stand.at);
+    taken += stand.spacing * stand.spacing * std::numbers::sqrt3 / 2.0;
+  }
+  double covered = 0.0;
+  for (const FillCell& cell : ground.cells())
+    if (!grid.near(cell.at, widestOf(stands), [&](std::size_t i) {
+          return distance(cell.at, stands[i].at) > stands[i].spacing;
+        }))
+      covered += 1.0;
+  out.groundTaken = taken / ground.area();
+  out.covered = covered / static_cast<double>(ground.cells().size());
+}
+
+void measureDrifts(const std::vector<const Drift*>& drifts, BedMeasures& out) {
+  std::vector<int> touches(drifts.size(), 0);
+  for (const auto& [a, b] : touchingDrifts(drifts)) ++touches[a], ++touches[b];
+  int two = 0;
+  for (std::size_t i = 0; i < drifts.size(); ++i) {
+    const Drift& drift = *drifts[i];
+    if (drift.plants.size() % 2 == 0 && !drift.existing()) ++out.evenDrifts;
+    if (!inOnePiece(positionsOf(drift), drift.spacing)) ++out.brokenDrifts;
+    if (const auto rectangle = rectangleOf(drift))
+      out.elongations.push_back(rectangle->length / rectangle->width);
+    if (touches[i] >= 2) ++two;
+  }
+  if (!drifts.empty()) out.touchTwo = static_cast<double>(two) / static_cast<double>(drifts.size());
+}
+
+}  // namespace
+
+std::optional<OrientedRectangle> rectangleOf(const Drift& drift) {
+  if (drift.plants.size() < 5) return std::nullopt;
+  return smallestRectangle(positionsOf(drift), drift.spacing / 2.0);
+}
+
+Rows rowsOf(const std::vector<Point>& points, const std::vector<double>& spacings) {
+  Rows rows;
+  if (points.size() < 2) return rows;
+  constexpr std::size_t kBins = 18;
+  std::array<int, kBins> bins{};
+  const double widest = *std::max_element(spacings.begin(), spacings.end());
+  DiscGrid grid(boundsOf(points), kRowReach * widest);
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    grid.near(points[i], kRowReach * widest, [&](std::size_t j) {
+      const Point step = points[j] - points[i];
+      if (std::hypot(step.x, step.y) >= kRowReach * 0.5 * (spacings[i] + spacings[j])) return true;
+      const double turn =
+          std::fmod(std::atan2(step.y, step.x) + 2.0 * std::numbers::pi, std::numbers::pi);
+      const auto bin = static_cast<std::size_t>(turn / std::numbers::pi * kBins);
+      ++bins[std::min(bin, kBins - 1)];
+      ++rows.pairs;
+      return true;
+    });
+    grid.add(points[i]);
+  }
+  if (rows.pairs > 0)
+    rows.rowiness = static_cast<double>(kBins) * *std::max_element(bins.begin(), bins.end()) /
+                    static_cast<double>(rows.pairs);
+  return rows;
+}
+
+BedMeasures measure(const Yard& yard, Id<Bed> id) {
+  BedMeasures out;
+  const Bed* bed = yard.beds.find(id);
+  if (bed == nullptr) return out;
+  std::vector<const Drift*> drifts = driftsIn(yard, id);
+  std::erase_if(drifts, [](const Drift* drift) {
+    return drift->layer != Layer::Main || drift->plants.empty();
+  });
+  const std::vector<Stand> stands = standsOf(drifts);
+  out.drifts = static_cast<int>(drifts.size());
+  out.plants = static_cast<int>(stands.size());
+  std::vector<Point> points;
+  std::vector<double> spacings;
+  for (const Stand& stand : stands) {
+    points.push_back(stand.at), spacings.push_back(stand.spacing);
+    out.meanSpacing += stand.spacing / static_cast<double>(stands.size());
+  }
+  measureDistances(stands, out);
+  measureCover(yard, *bed, stands, out);
+  measureDrifts(drifts, out);
+  out.rows = rowsOf(points, spacings);
+  return out;
+}
+
+}  // namespace tussock
