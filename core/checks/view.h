@@ -16,7 +16,7 @@ namespace tussock {
 // One plant of the main layer.
 struct Standing {
   Point at;
-  Outline seen;
+  SightOutline seen;
   const SurveyedDrift* drift = nullptr;
 };
 

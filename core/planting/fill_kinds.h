@@ -26,7 +26,7 @@ struct FillKind {
   const Species* species = nullptr;
   double spacing = 0.0;  // metres
   double ground = 0.0;   // square metres a plant takes
-  Outline seen;
+  SightOutline seen;
   WeekSet weeks = 0;  // in flower, for what shows flowers
   std::optional<Hue> hue;
   bool grassy = false;  // grasses and sedges

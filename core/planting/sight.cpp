@@ -66,7 +66,7 @@ std::vector<Viewpoint> viewpointsOf(const Bed& bed) {
   return result;
 }
 
-double hiddenShare(const Outline& rear, const Outline& front, Point step, const Sight& sight,
+double hiddenShare(const SightOutline& rear, const SightOutline& front, Point step, const Sight& sight,
                    const SightLimits& limits) {
   if (front.height < rear.height + limits.tallerBy) return 0.0;
   const double ahead = dot(step, sight.towards);

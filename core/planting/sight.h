@@ -51,14 +51,14 @@ class Viewpoint {
 [[nodiscard]] std::vector<Viewpoint> viewpointsOf(const Bed& bed);
 
 // A plant as it is seen.
-struct Outline {
+struct SightOutline {
   double height = 0.0;      // metres
   double halfSpread = 0.0;  // metres
   bool seeThrough = false;
 };
 // The share of the rear plant's height that the front one hides, 0 to 1; 0 unless it is taller.
 // `step` leads from the rear plant to the front one.
-[[nodiscard]] double hiddenShare(const Outline& rear, const Outline& front, Point step,
+[[nodiscard]] double hiddenShare(const SightOutline& rear, const SightOutline& front, Point step,
                                  const Sight& sight, const SightLimits& limits);
 
 }  // namespace tussock
