@@ -31,6 +31,12 @@ InlineField::InlineField(std::function<QString()> read,
   refresh();
 }
 
+// The line loses the focus while it is being deleted; by then there is nothing to read or write.
+InlineField::~InlineField() {
+  line_->removeEventFilter(this);
+  line_->disconnect(this);
+}
+
 void InlineField::refresh() {
   const bool typing = line_->hasFocus() && line_->isModified();
   if (typing || !wrong_->isHidden()) return;

@@ -16,6 +16,7 @@ class InlineField : public QWidget {
  public:
   InlineField(std::function<QString()> read, std::function<QString(const QString&)> write,
               QWidget* parent = nullptr);
+  ~InlineField() override;
 
   [[nodiscard]] QLineEdit* line() const { return line_; }
   void refresh();

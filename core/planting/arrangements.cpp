@@ -48,17 +48,25 @@ ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int s
   return draft.finish(std::move(label));
 }
 
+ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>& drifts,
+                    Instead instead, std::string label, IdSource& ids) {
+  if (yard.beds.find(bed) == nullptr) return {};
+  Draft draft(yard);
+  if (instead == Instead::OfFreeDrifts)
+    for (const Drift* drift : driftsIn(yard, bed))
+      if (isFree(*drift)) draft.remove(drift->id);
+  for (const KeptDrift& kept : drifts) {
+    takeCode(draft, kept.species, ids);
+    draft.put(planted(kept, bed, ids));
+  }
+  return draft.finish(std::move(label));
+}
+
 ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> id, IdSource& ids) {
   const Arrangement* arrangement = yard.arrangements.find(id);
-  if (arrangement == nullptr || yard.beds.find(arrangement->bed) == nullptr) return {};
-  Draft draft(yard);
-  for (const Drift* drift : driftsIn(yard, arrangement->bed))
-    if (isFree(*drift)) draft.remove(drift->id);
-  for (const KeptDrift& kept : arrangement->drifts) {
-    takeCode(draft, kept.species, ids);
-    draft.put(planted(kept, arrangement->bed, ids));
-  }
-  return draft.finish(fmt::format("Choose arrangement {}", arrangement->name));
+  if (arrangement == nullptr) return {};
+  return plantKept(yard, arrangement->bed, arrangement->drifts, Instead::OfFreeDrifts,
+                   fmt::format("Choose arrangement {}", arrangement->name), ids);
 }
 
 ChangeSet removeArrangement(const Yard& yard, Id<Arrangement> id) {

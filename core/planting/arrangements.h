@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/edit/change.h"
 
@@ -11,6 +12,12 @@ namespace tussock {
 // Keeps the free drifts of the bed, as they stand, under the name.
 [[nodiscard]] ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
                                         double wildness, IdSource& ids);
+// What kept drifts are planted instead of.
+enum class Instead { OfFreeDrifts, OfNothing };
+// Plants the drifts in the bed. What is locked or existing stays. Empty when there is no such bed.
+[[nodiscard]] ChangeSet plantKept(const Yard& yard, Id<Bed> bed,
+                                  const std::vector<KeptDrift>& drifts, Instead instead,
+                                  std::string label, IdSource& ids);
 // Plants the kept arrangement in place of the free drifts of its bed. What is locked or existing
 // stays. Empty when there is no such arrangement or bed.
 [[nodiscard]] ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> arrangement,
