@@ -3,6 +3,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -16,6 +17,20 @@ namespace tussock {
 namespace {
 
 constexpr int kLabelWidth = 80;
+
+// Turning the wheel scrolls the form; it changes a value only where one is being set.
+class WheelGuard : public QObject {
+ public:
+  using QObject::QObject;
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    const auto* field = qobject_cast<QWidget*>(watched);
+    if (event->type() != QEvent::Wheel || !field || field->hasFocus()) return false;
+    event->ignore();
+    return true;
+  }
+};
 
 }  // namespace
 
@@ -72,6 +87,7 @@ QComboBox* FieldForm::addChoice(const QString& name, const QString& label, const
   choice->addItems(words);
   choice->setAccessibleName(label);
   choice->setFocusPolicy(Qt::StrongFocus);
+  choice->installEventFilter(new WheelGuard(choice));
   choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   choice->setMinimumContentsLength(8);
   connect(choice, &QComboBox::activated, this,
@@ -103,6 +119,8 @@ QSlider* FieldForm::addSlider(const QString& name, const QString& label, std::fu
   slider->setTracking(false);
   slider->setAccessibleName(label);
   slider->setMinimumHeight(22);
+  slider->setFocusPolicy(Qt::StrongFocus);
+  slider->installEventFilter(new WheelGuard(slider));
   connect(slider, &QSlider::valueChanged, this, [read, write = std::move(write)](int value) {
     if (value != read()) write(value);
   });
