@@ -66,6 +66,10 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   showTotals();
 }
 
+Filling& MarginPanel::filling() const {
+  return selection_->filling();
+}
+
 void MarginPanel::setWeek(std::optional<int> week) {
   selection_->setWeek(week);
 }

@@ -12,6 +12,7 @@ class QLabel;
 
 namespace tussock {
 
+class Filling;
 class FindingsList;
 class SelectionView;
 
@@ -23,6 +24,7 @@ class MarginPanel : public QWidget {
 
   [[nodiscard]] FindingsList* findings() const { return findings_; }
   [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
+  [[nodiscard]] Filling& filling() const;
   void setWeek(std::optional<int> week);
 
  signals:

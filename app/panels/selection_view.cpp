@@ -7,6 +7,7 @@
 
 #include "app/look/theme.h"
 #include "app/panels/drift_head.h"
+#include "app/panels/fill_panel.h"
 #include "app/panels/forms.h"
 #include "app/panels/kind_words.h"
 #include "app/panels/object_form.h"
@@ -37,7 +38,10 @@ QLabel* heading(const QString& words, QWidget* parent) {
 }  // namespace
 
 SelectionView::SelectionView(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), column_(new QVBoxLayout(this)) {
+    : QWidget(parent),
+      document_(document),
+      column_(new QVBoxLayout(this)),
+      filling_(new Filling(document, this)) {
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
   connect(&document_, &Document::opened, this, &SelectionView::rebuild);
   connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
@@ -64,6 +68,7 @@ void SelectionView::refresh() {
   if (head_) head_->refresh();
   if (form_) form_->refresh();
   if (standing_) standing_->refresh();
+  if (fill_) fill_->refresh();
 }
 
 void SelectionView::setWeek(std::optional<int> week) {
@@ -81,6 +86,7 @@ void SelectionView::rebuild() {
   head_ = nullptr;
   form_ = nullptr;
   standing_ = nullptr;
+  fill_ = nullptr;
   content_ = new QWidget(this);
   auto* inner = new QVBoxLayout(content_);
   inner->setContentsMargins(0, 0, 0, 0);
@@ -113,6 +119,10 @@ void SelectionView::buildFor(ObjectRef ref) {
          WaterPoint, HeightLimit, BuriedLine, Photo>(
       ref, [this](auto id) { fillForm(*form_, document_, id); });
   content_->layout()->addWidget(form_);
+  if (const auto bed = idIf<Bed>(ref)) {
+    fill_ = new FillPanel(document_, *filling_, *bed, content_);
+    content_->layout()->addWidget(fill_);
+  }
 }
 
 void SelectionView::buildMany(const std::vector<ObjectRef>& refs) {

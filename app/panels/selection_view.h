@@ -14,6 +14,8 @@ namespace tussock {
 
 class DriftHead;
 class FieldForm;
+class FillPanel;
+class Filling;
 class StandingPicture;
 
 class SelectionView : public QWidget {
@@ -22,6 +24,7 @@ class SelectionView : public QWidget {
  public:
   explicit SelectionView(Document& document, QWidget* parent = nullptr);
 
+  [[nodiscard]] Filling& filling() const { return *filling_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
 
  private:
@@ -38,6 +41,8 @@ class SelectionView : public QWidget {
   DriftHead* head_ = nullptr;
   FieldForm* form_ = nullptr;
   StandingPicture* standing_ = nullptr;
+  FillPanel* fill_ = nullptr;
+  Filling* filling_;
   std::optional<int> week_;
   QString shape_;
 };

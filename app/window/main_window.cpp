@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "app/canvas/canvas.h"
+#include "app/document/filling.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/margin_panel.h"
@@ -171,6 +172,9 @@ void MainWindow::wirePanels() {
   connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);
   connect(year_, &YearPanel::weekChanged, canvas_, &Canvas::setWeek);
   connect(year_, &YearPanel::weekChanged, margin_, &MarginPanel::setWeek);
+  connect(&margin_->filling(), &Filling::bestChanged, canvas_, [this](const ChangeSet& preview) {
+    preview.empty() ? canvas_->clearPreview() : canvas_->show(preview);
+  });
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
   canvas_->setWeek(year_->week());
   margin_->setWeek(year_->week());

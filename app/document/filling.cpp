@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include "app/document/filling.h"
+
+#include <exception>
+#include <QMetaObject>
+#include <utility>
+
+#include "core/planting/arrangements.h"
+
+namespace tussock {
+
+// What the thread comes back with: a result, nothing (stopped), or what went wrong.
+struct Filling::Outcome {
+  std::optional<FillResult> result;
+  QString failure;
+};
+
+Filling::Filling(Document& document, QObject* parent) : QObject(parent), document_(document) {
+  connect(&document_, &Document::changed, this, [this] {
+    if (running() && !committing_) stop();
+  });
+  connect(&document_, &Document::opened, this, [this] {
+    stop();
+    seeds_.clear();
+    notes_.clear();
+  });
+}
+
+Filling::~Filling() {
+  ++run_;
+  thread_ = {};  // asks it to stop and waits
+}
+
+std::optional<Id<Bed>> Filling::bed() const {
+  return running() ? std::optional(request_.bed) : std::nullopt;
+}
+
+int Filling::seedOf(Id<Bed> bed) const {
+  const auto found = seeds_.find(bed);
+  return found == seeds_.end() ? 1 : found->second;
+}
+
+const std::vector<std::string>& Filling::notesOf(Id<Bed> bed) const {
+  static const std::vector<std::string> none;
+  const auto found = notes_.find(bed);
+  return found == notes_.end() ? none : found->second;
+}
+
+void Filling::start(FillRequest request) {
+  stop();
+  request_ = std::move(request);
+  seeds_[request_.bed] = request_.seed;
+  const std::uint64_t run = ++run_;
+  thread_ = std::jthread([this, run, yard = document_.yard(), facts = document_.facts(),
+                          sun = document_.sunMap(), ids = document_.ids(),
+                          asked = request_](const std::stop_token& asksToStop) mutable {
+    const auto onProgress = [this, run](const FillProgress& progress) {
+      QMetaObject::invokeMethod(this, [this, run, progress] { showBest(run, progress); });
+    };
+    Outcome outcome;
+    try {
+      outcome.result = fillBed(yard, facts, sun.get(), asked, ids, asksToStop, onProgress);
+    } catch (const std::exception& failure) {
+      outcome.failure = QString::fromUtf8(failure.what());
+    }
+    QMetaObject::invokeMethod(this, [this, run, outcome = std::move(outcome)]() mutable {
+      hand(run, std::move(outcome));
+    });
+  });
+  emit started();
+}
+
+void Filling::stop() {
+  if (running()) end();
+}
+
+void Filling::end() {
+  ++run_;
+  thread_ = {};
+  emit bestChanged({});
+  emit ended();
+}
+
+void Filling::showBest(std::uint64_t run, const FillProgress& progress) {
+  if (run != run_) return;
+  emit progressed(progress.share);
+  if (progress.best.empty()) return;
+  const Instead instead =
+      request_.what == FillWhat::WholeBed ? Instead::OfFreeDrifts : Instead::OfNothing;
+  IdSource ids = document_.ids();  // a copy: a preview uses none up
+  emit bestChanged(plantKept(document_.yard(), request_.bed, progress.best, instead, {}, ids));
+}
+
+void Filling::hand(std::uint64_t run, Outcome outcome) {
+  if (run != run_) return;
+  if (outcome.result) finish(*outcome.result);
+  if (!outcome.failure.isEmpty())
+    emit document_.notice(tr("The bed could not be filled: %1").arg(outcome.failure));
+  end();
+}
+
+void Filling::finish(const FillResult& result) {
+  notes_[request_.bed] = result.notes;
+  emit bestChanged({});
+  if (result.edit.empty()) return;
+  committing_ = true;
+  document_.commit(result.edit);
+  committing_ = false;
+}
+
+}  // namespace tussock

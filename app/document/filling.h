@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// Filling a bed on a thread of its own: the best so far is told while it improves, and the finished
+// filling is committed as one edit. An edit of the yard meanwhile stops it.
+#pragma once
+
+#include <map>
+#include <QObject>
+#include <thread>
+
+#include "app/document/document.h"
+#include "core/planting/fill.h"
+
+namespace tussock {
+
+class Filling : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Filling(Document& document, QObject* parent = nullptr);
+  ~Filling() override;
+
+  void start(FillRequest request);  // stops what is under way
+  void stop();
+  [[nodiscard]] bool running() const { return thread_.joinable(); }
+  [[nodiscard]] std::optional<Id<Bed>> bed() const;  // that is being filled
+  // Which arrangement was asked for last; 1 at first.
+  [[nodiscard]] int seedOf(Id<Bed> bed) const;
+  // What the last filling of this bed had to say.
+  [[nodiscard]] const std::vector<std::string>& notesOf(Id<Bed> bed) const;
+
+ signals:
+  void started();
+  void progressed(double share);                        // 0 to 1
+  void bestChanged(const tussock::ChangeSet& preview);  // not committed; empty when over
+  void ended();                                         // finished, stopped or failed
+
+ private:
+  struct Outcome;
+  void hand(std::uint64_t run, Outcome outcome);
+  void showBest(std::uint64_t run, const FillProgress& progress);
+  void finish(const FillResult& result);
+  void end();
+
+  Document& document_;
+  FillRequest request_;
+  std::uint64_t run_ = 0;  // what a stopped thread still hands over is for nobody
+  bool committing_ = false;
+  std::map<Id<Bed>, int> seeds_;
+  std::map<Id<Bed>, std::vector<std::string>> notes_;
+  std::jthread thread_;
+};
+
+}  // namespace tussock

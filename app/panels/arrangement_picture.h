@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// A bed with its drifts as a small plan, north up, to compare arrangements by.
+#pragma once
+
+#include <QAbstractButton>
+#include <vector>
+
+#include "app/document/document.h"
+
+namespace tussock {
+
+class ArrangementPicture : public QAbstractButton {
+  Q_OBJECT
+
+ public:
+  ArrangementPicture(Document& document, Id<Bed> bed, std::vector<KeptDrift> drifts,
+                     QWidget* parent = nullptr);
+
+  [[nodiscard]] QSize sizeHint() const override { return {132, 84}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void paintBed(QPainter& painter, const Bed& bed) const;
+  void paintDrifts(QPainter& painter, double scale) const;
+
+  Document& document_;
+  Id<Bed> bed_;
+  std::vector<KeptDrift> drifts_;
+};
+
+}  // namespace tussock

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/arrangements_view.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/arrangement_picture.h"
+#include "app/panels/flow_layout.h"
+#include "app/panels/inline_field.h"
+#include "core/planting/arrangements.h"
+
+namespace tussock {
+
+namespace {
+
+QPushButton* link(const QString& name, const QString& words, QWidget* parent) {
+  auto* made = new QPushButton(words, parent);
+  made->setObjectName(name);
+  made->setProperty("look", QStringLiteral("link"));
+  return made;
+}
+
+QWidget* cardIn(QWidget* parent) {
+  auto* card = new QWidget(parent);
+  auto* column = new QVBoxLayout(card);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  card->setFixedWidth(132);
+  return card;
+}
+
+}  // namespace
+
+ArrangementsView::ArrangementsView(Document& document, Filling& filling, Id<Bed> bed,
+                                   QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      filling_(filling),
+      bed_(bed),
+      column_(new QVBoxLayout(this)) {
+  setObjectName(QStringLiteral("arrangements"));
+  column_->setContentsMargins(0, 0, 0, 0);
+  refresh();
+}
+
+QString ArrangementsView::nextName() const {
+  return tr("Arrangement %1").arg(arrangementsOf(document_.yard(), bed_).size() + 1);
+}
+
+void ArrangementsView::keep() {
+  const Bed* bed = document_.yard().beds.find(bed_);
+  if (!bed) return;
+  document_.commit(keepArrangement(document_.yard(), bed_, nextName().toStdString(),
+                                   filling_.seedOf(bed_), bed->wildness, document_.ids()));
+}
+
+void ArrangementsView::refresh() {
+  if (content_) {
+    content_->hide();
+    content_->deleteLater();
+  }
+  content_ = new QWidget(this);
+  auto* flow = new FlowLayout(kSpace3, kSpace3);
+  content_->setLayout(flow);
+  std::vector<KeptDrift> onTheGround;
+  for (const Drift* drift : driftsIn(document_.yard(), bed_))
+    onTheGround.push_back(keptFrom(*drift));
+  setVisible(!onTheGround.empty() || !arrangementsOf(document_.yard(), bed_).empty());
+  QWidget* now = cardIn(content_);
+  auto* picture = new ArrangementPicture(document_, bed_, std::move(onTheGround), now);
+  picture->setEnabled(false);
+  now->layout()->addWidget(picture);
+  now->layout()->addWidget(new QLabel(tr("On the ground"), now));
+  auto* keepIt = link(QStringLiteral("arrangement-keep"), tr("Keep"), now);
+  keepIt->setToolTip(tr("Keep this arrangement under a name, to come back to it"));
+  keepIt->setEnabled(!document_.isReadOnly());
+  connect(keepIt, &QPushButton::clicked, this, &ArrangementsView::keep);
+  now->layout()->addWidget(keepIt);
+  flow->addWidget(now);
+  for (const Arrangement* kept : arrangementsOf(document_.yard(), bed_)) addCard(flow, *kept);
+  column_->addWidget(content_);
+  content_->show();
+}
+
+void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
+  QWidget* card = cardIn(content_);
+  card->setEnabled(!document_.isReadOnly());
+  const Id<Arrangement> id = arrangement.id;
+  const auto choose = [this, id] {
+    document_.commit(chooseArrangement(document_.yard(), id, document_.ids()));
+  };
+  auto* picture = new ArrangementPicture(document_, bed_, arrangement.drifts, card);
+  picture->setObjectName(QStringLiteral("arrangement-picture"));
+  const QString name = QString::fromStdString(arrangement.name);
+  picture->setAccessibleName(tr("Plant %1 instead").arg(name));
+  picture->setToolTip(picture->accessibleName());
+  connect(picture, &QAbstractButton::clicked, this, choose);
+  card->layout()->addWidget(picture);
+  auto* title = new InlineField(
+      [this, id] {
+        const Arrangement* now = document_.yard().arrangements.find(id);
+        return now ? QString::fromStdString(now->name) : QString();
+      },
+      [this, id](const QString& typed) {
+        if (typed.trimmed().isEmpty()) return tr("Write a name.");
+        document_.commit(renameArrangement(document_.yard(), id, typed.trimmed().toStdString()));
+        return QString();
+      },
+      card);
+  title->line()->setObjectName(QStringLiteral("arrangement-name"));
+  title->line()->setAccessibleName(tr("Name of the arrangement"));
+  card->layout()->addWidget(title);
+  auto* out = link(QStringLiteral("arrangement-remove"), tr("Remove"), card);
+  connect(out, &QPushButton::clicked, this,
+          [this, id] { document_.commit(removeArrangement(document_.yard(), id)); });
+  card->layout()->addWidget(out);
+  flow->addWidget(card);
+}
+
+}  // namespace tussock

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// The arrangements of a bed side by side: the one on the ground, and those kept under a name.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/filling.h"
+
+class QLineEdit;
+class QVBoxLayout;
+
+namespace tussock {
+
+class ArrangementsView : public QWidget {
+  Q_OBJECT
+
+ public:
+  ArrangementsView(Document& document, Filling& filling, Id<Bed> bed, QWidget* parent = nullptr);
+
+  void refresh();
+
+ private:
+  void addCard(QLayout* flow, const Arrangement& arrangement);
+  void keep();
+  [[nodiscard]] QString nextName() const;
+
+  Document& document_;
+  Filling& filling_;
+  Id<Bed> bed_;
+  QVBoxLayout* column_;
+  QWidget* content_ = nullptr;
+};
+
+}  // namespace tussock

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/fill_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSlider>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/arrangements_view.h"
+#include "app/panels/field_form.h"
+#include "app/panels/field_text.h"
+#include "app/panels/flow_layout.h"
+#include "app/panels/plant_list_view.h"
+#include "app/panels/score_view.h"
+#include "core/edit/draft.h"
+
+namespace tussock {
+
+namespace {
+
+QLabel* heading(const QString& words, QWidget* parent) {
+  auto* label = new QLabel(words, parent);
+  label->setProperty("look", QStringLiteral("strong"));
+  return label;
+}
+
+QPushButton* button(const QString& name, const QString& words, const QString& says,
+                    QWidget* parent) {
+  auto* made = new QPushButton(words, parent);
+  made->setObjectName(name);
+  made->setToolTip(says);
+  return made;
+}
+
+}  // namespace
+
+FillPanel::FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget* parent)
+    : QWidget(parent), document_(document), filling_(filling), bed_(bed) {
+  setObjectName(QStringLiteral("fill-panel"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, kSpace2, 0, 0);
+  column->setSpacing(kSpace2);
+  addList(column);
+  addManner(column);
+  addButtons(column);
+  addResults(column);
+  connect(&filling_, &Filling::started, this, &FillPanel::showRunning);
+  connect(&filling_, &Filling::ended, this, [this] { showRunning(), showNotes(); });
+  connect(&filling_, &Filling::progressed, this, [this](double share) {
+    if (filling_.bed() == bed_) progress_->setValue(qRound(share * 100.0));
+  });
+  refresh();
+}
+
+const Bed* FillPanel::bed() const {
+  return document_.yard().beds.find(bed_);
+}
+
+void FillPanel::addList(QVBoxLayout* column) {
+  auto* head = new QHBoxLayout;
+  head->addWidget(heading(tr("Plant list"), this), 1);
+  propose_ =
+      button(QStringLiteral("plant-list-propose"), tr("Propose one"),
+             tr("A list from the plant facts for this bed's sun, moisture, zone and state"), this);
+  propose_->setProperty("look", QStringLiteral("link"));
+  connect(propose_, &QPushButton::clicked, this, &FillPanel::propose);
+  head->addWidget(propose_);
+  column->addLayout(head);
+  list_ = new PlantListView(document_, bed_, this);
+  column->addWidget(list_);
+}
+
+void FillPanel::addManner(QVBoxLayout* column) {
+  manner_ = new FieldForm(this);
+  manner_->addSlider(
+      QStringLiteral("bed-wildness"), tr("Formal to natural"),
+      [this] { return bed() ? qRound(bed()->wildness * 100.0) : 50; },
+      [this](int value) {
+        if (!bed()) return;
+        Bed changed = *bed();
+        changed.wildness = value / 100.0;
+        Draft draft(document_.yard());
+        draft.put(std::move(changed));
+        document_.commit(draft.finish("Change manner of planting"));
+      });
+  if (auto* slider = manner_->findChild<QSlider*>(QStringLiteral("bed-wildness")))
+    slider->setToolTip(
+        tr("Left: few species in large, even groups. Right: many, small and mixed."));
+  column->addWidget(manner_);
+}
+
+void FillPanel::addButtons(QVBoxLayout* column) {
+  buttons_ = new QWidget(this);
+  auto* flow = new FlowLayout(kSpace2, kSpace2);
+  buttons_->setLayout(flow);
+  auto* whole = button(QStringLiteral("fill-bed"), tr("Fill bed"),
+                       tr("Plants the whole bed. Locked drifts and what stands there stay."), this);
+  whole->setProperty("look", QStringLiteral("primary"));
+  connect(whole, &QPushButton::clicked, this, [this] { fill(FillWhat::WholeBed, Next::SameSeed); });
+  auto* another = button(QStringLiteral("fill-another"), tr("Another arrangement"),
+                         tr("The same plants, arranged otherwise"), this);
+  connect(another, &QPushButton::clicked, this,
+          [this] { fill(FillWhat::WholeBed, Next::NextSeed); });
+  auto* gaps = button(QStringLiteral("fill-gaps"), tr("Fill the gaps"),
+                      tr("Plants only where nothing stands"), this);
+  connect(gaps, &QPushButton::clicked, this, [this] { fill(FillWhat::EmptyPart, Next::SameSeed); });
+  for (QPushButton* each : {whole, another, gaps}) flow->addWidget(each);
+  column->addWidget(buttons_);
+  running_ = new QWidget(this);
+  auto* line = new QHBoxLayout(running_);
+  line->setContentsMargins(0, 0, 0, 0);
+  progress_ = new QProgressBar(running_);
+  progress_->setObjectName(QStringLiteral("fill-progress"));
+  progress_->setTextVisible(false);
+  progress_->setFixedHeight(8);
+  line->addWidget(progress_, 1);
+  auto* stop =
+      button(QStringLiteral("fill-stop"), tr("Stop"), tr("Leaves the bed as it was"), running_);
+  connect(stop, &QPushButton::clicked, &filling_, &Filling::stop);
+  line->addWidget(stop);
+  column->addWidget(running_);
+}
+
+void FillPanel::addResults(QVBoxLayout* column) {
+  notes_ = new QLabel(this);
+  notes_->setObjectName(QStringLiteral("fill-notes"));
+  notes_->setProperty("look", QStringLiteral("note"));
+  notes_->setWordWrap(true);
+  column->addWidget(notes_);
+  scoreHead_ = button(QStringLiteral("fill-score-head"), QString(),
+                      tr("How well the bed keeps each rule of planting"), this);
+  scoreHead_->setProperty("look", QStringLiteral("link"));
+  scoreHead_->setCheckable(true);
+  connect(scoreHead_, &QPushButton::toggled, this, &FillPanel::showScore);
+  column->addWidget(scoreHead_);
+  score_ = new ScoreView(this);
+  column->addWidget(score_);
+  arrangementsHead_ = heading(tr("Arrangements"), this);
+  column->addWidget(arrangementsHead_);
+  arrangements_ = new ArrangementsView(document_, filling_, bed_, this);
+  column->addWidget(arrangements_);
+}
+
+void FillPanel::refresh() {
+  list_->refresh();
+  manner_->refresh();
+  arrangements_->refresh();
+  arrangementsHead_->setVisible(!arrangements_->isHidden());
+  showRunning();
+  showNotes();
+  showScore();
+}
+
+void FillPanel::fill(FillWhat what, Next next) {
+  FillRequest request;
+  request.bed = bed_;
+  request.what = what;
+  request.seed = filling_.seedOf(bed_) + (next == Next::NextSeed ? 1 : 0);
+  filling_.start(std::move(request));
+}
+
+void FillPanel::propose() {
+  const Bed* found = bed();
+  if (!found) return;
+  const auto sun = document_.sunMap();
+  Bed changed = *found;
+  changed.plantList = proposeList(document_.yard(), document_.facts(), sun.get(), bed_,
+                                  filling_.seedOf(bed_), changed.wildness);
+  if (changed.plantList.empty()) {
+    notes_->setText(
+        tr("No species of the plant facts suits this bed's sun, moisture, zone and "
+           "state. Check what is said of the bed, or add species by name."));
+    return notes_->show();
+  }
+  Draft draft(document_.yard());
+  draft.put(std::move(changed));
+  document_.commit(draft.finish("Propose a plant list"));
+}
+
+void FillPanel::showRunning() {
+  const bool here = filling_.bed() == bed_;
+  running_->setVisible(here);
+  buttons_->setVisible(!here);
+  buttons_->setEnabled(!document_.isReadOnly());
+  propose_->setEnabled(!document_.isReadOnly());
+  if (here) progress_->setValue(0);
+}
+
+void FillPanel::showNotes() {
+  QStringList lines;
+  for (const std::string& note : filling_.notesOf(bed_)) lines << QString::fromStdString(note);
+  notes_->setText(lines.join(QLatin1Char('\n')));
+  notes_->setVisible(!lines.isEmpty());
+}
+
+// The score is worked out only while it is looked at.
+void FillPanel::showScore() {
+  const Bed* found = bed();
+  const bool planted = found && !driftsIn(document_.yard(), bed_).empty();
+  const bool open = planted && scoreHead_->isChecked();
+  scoreHead_->setVisible(planted);
+  score_->setVisible(open);
+  scoreHead_->setText(open ? tr("Hide the score") : tr("Score, rule by rule"));
+  if (!open) return;
+  const auto sun = document_.sunMap();
+  score_->show(scoreBed(document_.yard(), document_.facts(), sun.get(), bed_, found->wildness));
+  scoreHead_->setText(tr("Score %1 · hide").arg(shareText(score_->score().total)));
+}
+
+}  // namespace tussock

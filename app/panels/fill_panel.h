@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// Filling the selected bed: its plant list, formal or natural, the buttons that fill, what the
+// filling had to say, the score rule by rule, and the arrangements kept.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/filling.h"
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QVBoxLayout;
+
+namespace tussock {
+
+class ArrangementsView;
+class FieldForm;
+class PlantListView;
+class ScoreView;
+
+class FillPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget* parent = nullptr);
+
+  void refresh();
+
+ private:
+  enum class Next { SameSeed, NextSeed };
+  void addList(QVBoxLayout* column);
+  void addManner(QVBoxLayout* column);
+  void addButtons(QVBoxLayout* column);
+  void addResults(QVBoxLayout* column);
+  void fill(FillWhat what, Next next);
+  void propose();
+  void showRunning();
+  void showNotes();
+  void showScore();
+  [[nodiscard]] const Bed* bed() const;
+
+  Document& document_;
+  Filling& filling_;
+  Id<Bed> bed_;
+  PlantListView* list_ = nullptr;
+  FieldForm* manner_ = nullptr;
+  QPushButton* propose_ = nullptr;
+  QWidget* buttons_ = nullptr;
+  QWidget* running_ = nullptr;
+  QProgressBar* progress_ = nullptr;
+  QLabel* notes_ = nullptr;
+  QPushButton* scoreHead_ = nullptr;
+  ScoreView* score_ = nullptr;
+  QLabel* arrangementsHead_ = nullptr;
+  ArrangementsView* arrangements_ = nullptr;
+};
+
+}  // namespace tussock

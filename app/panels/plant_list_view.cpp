@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/plant_list_view.h"
+
+#include <algorithm>
+#include <QCompleter>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/botanical.h"
+#include "app/look/icons.h"
+#include "app/look/theme.h"
+#include "app/panels/field_text.h"
+#include "app/panels/inline_field.h"
+#include "core/edit/draft.h"
+
+namespace tussock {
+
+namespace {
+
+QStringList namesOf(const Catalogue& facts) {
+  QStringList names;
+  for (const Species& species : facts.species())
+    names << QString::fromStdString(species.botanicalName);
+  return names;
+}
+
+QString shareOrOpen(double share) {
+  return share > 0.0 ? shareText(share) : QString();
+}
+
+}  // namespace
+
+PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      bed_(bed),
+      rows_(new QVBoxLayout(this)),
+      add_(new QLineEdit(this)),
+      said_(new QLabel(this)) {
+  setObjectName(QStringLiteral("plant-list"));
+  rows_->setContentsMargins(0, 0, 0, 0);
+  rows_->setSpacing(kSpace1);
+  said_->setObjectName(QStringLiteral("plant-list-said"));
+  said_->setProperty("look", QStringLiteral("note"));
+  said_->setWordWrap(true);
+  add_->setObjectName(QStringLiteral("plant-list-add"));
+  add_->setPlaceholderText(tr("Add a species by name"));
+  add_->setAccessibleName(add_->placeholderText());
+  auto* completer = new QCompleter(namesOf(document_.facts()), add_);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  completer->setFilterMode(Qt::MatchContains);
+  add_->setCompleter(completer);
+  connect(add_, &QLineEdit::returnPressed, this, &PlantListView::addTyped);
+  rows_->addWidget(add_);
+  rows_->addWidget(said_);
+  refresh();
+}
+
+std::vector<ListedSpecies> PlantListView::list() const {
+  const Bed* bed = document_.yard().beds.find(bed_);
+  return bed ? bed->plantList : std::vector<ListedSpecies>();
+}
+
+void PlantListView::refresh() {
+  const std::vector<ListedSpecies> now = list();
+  double sum = 0.0;
+  for (const ListedSpecies& entry : now) sum += entry.share;
+  said_->setText(now.empty() ? tr("No species chosen yet. Filling then takes a list from the plant "
+                                  "facts that suits this bed.")
+                             : tr("The shares come to %1, more than the whole. Lower some of them.")
+                                   .arg(shareText(sum)));
+  said_->setVisible(now.empty() || sum > 1.0005);
+  add_->setEnabled(!document_.isReadOnly());
+  if (content_ && now == shown_) return;
+  shown_ = now;
+  if (content_) {  // one of its own fields may have asked for this
+    content_->hide();
+    content_->deleteLater();
+  }
+  content_ = new QWidget(this);
+  auto* column = new QVBoxLayout(content_);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  for (std::size_t i = 0; i < now.size(); ++i) addRow(now[i], i);
+  rows_->insertWidget(0, content_);
+  content_->show();
+}
+
+void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
+  auto* row = new QWidget(content_);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(kSpace2);
+  const QString name = QString::fromStdString(entry.species);
+  auto* label = new QLabel(botanicalHtml(name), row);
+  label->setTextFormat(Qt::RichText);
+  label->setMinimumWidth(40);
+  line->addWidget(label, 1);
+  auto* share = new InlineField(
+      [this, index] {
+        const auto now = list();
+        return index < now.size() ? shareOrOpen(now[index].share) : QString();
+      },
+      [this, index](const QString& typed) { return setShare(index, typed); }, row);
+  share->setFixedWidth(72);
+  share->line()->setObjectName(QStringLiteral("plant-list-share"));
+  share->line()->setPlaceholderText(tr("open"));
+  share->line()->setAccessibleName(tr("Share of %1").arg(name));
+  share->line()->setToolTip(tr("Share of the bed's plants, such as 15 %; open leaves it free"));
+  line->addWidget(share);
+  auto* out = new QPushButton(row);
+  out->setObjectName(QStringLiteral("plant-list-remove"));
+  out->setProperty("look", QStringLiteral("quiet"));
+  out->setIcon(icon(QStringLiteral("close")));
+  out->setFixedSize(28, 28);
+  out->setStyleSheet(QStringLiteral("padding: 0"));
+  out->setAccessibleName(tr("Take %1 off the list").arg(name));
+  out->setToolTip(out->accessibleName());
+  connect(out, &QPushButton::clicked, this, [this, index] { remove(index); });
+  line->addWidget(out);
+  row->setEnabled(!document_.isReadOnly());
+  content_->layout()->addWidget(row);
+}
+
+void PlantListView::write(std::vector<ListedSpecies> list, const QString& label) {
+  const Bed* bed = document_.yard().beds.find(bed_);
+  if (!bed) return;
+  Bed changed = *bed;
+  changed.plantList = std::move(list);
+  Draft draft(document_.yard());
+  draft.put(std::move(changed));
+  document_.commit(draft.finish(label.toStdString()));
+}
+
+void PlantListView::addTyped() {
+  const QString typed = add_->text().trimmed();
+  if (typed.isEmpty()) return;
+  const auto found = document_.facts().search(typed.toStdString());
+  const Species* exact = document_.facts().find(typed.toStdString());
+  const Species* species = exact ? exact : found.size() == 1 ? found.front() : nullptr;
+  auto now = list();
+  const auto listed = [&](const ListedSpecies& entry) {
+    return species && entry.species == species->botanicalName;
+  };
+  if (!species) {
+    said_->setText(
+        found.empty()
+            ? tr("The plant facts have no %1. Write its botanical name.").arg(typed)
+            : tr("%1 may mean %n species. Choose one of the names offered.", "", int(found.size()))
+                  .arg(typed));
+    return said_->show();
+  }
+  add_->clear();
+  if (std::any_of(now.begin(), now.end(), listed)) return;
+  now.push_back({species->botanicalName, 0.0});
+  write(std::move(now),
+        tr("Add %1 to the plant list").arg(QString::fromStdString(species->commonName)));
+}
+
+void PlantListView::remove(std::size_t index) {
+  auto now = list();
+  if (index >= now.size()) return;
+  now.erase(now.begin() + std::ptrdiff_t(index));
+  write(std::move(now), tr("Take a species off the plant list"));
+}
+
+QString PlantListView::setShare(std::size_t index, const QString& typed) {
+  auto now = list();
+  if (index >= now.size()) return {};
+  double share = 0.0;
+  if (!typed.trimmed().isEmpty())
+    if (QString wrong = readShare(typed, share); !wrong.isEmpty()) return wrong;
+  if (now[index].share == share) return {};
+  now[index].share = share;
+  write(std::move(now), tr("Change a share"));
+  return {};
+}
+
+}  // namespace tussock

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// The plant list of a bed: the species chosen for it, each with the share of its plants that it
+// should have. Every change is one edit.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/document.h"
+
+class QLabel;
+class QLineEdit;
+class QVBoxLayout;
+
+namespace tussock {
+
+class PlantListView : public QWidget {
+  Q_OBJECT
+
+ public:
+  PlantListView(Document& document, Id<Bed> bed, QWidget* parent = nullptr);
+
+  void refresh();
+
+ private:
+  [[nodiscard]] std::vector<ListedSpecies> list() const;
+  void write(std::vector<ListedSpecies> list, const QString& label);
+  void addRow(const ListedSpecies& entry, std::size_t index);
+  void addTyped();
+  void remove(std::size_t index);
+  QString setShare(std::size_t index, const QString& typed);
+
+  Document& document_;
+  Id<Bed> bed_;
+  std::vector<ListedSpecies> shown_;
+  QVBoxLayout* rows_;
+  QWidget* content_ = nullptr;
+  QLineEdit* add_;
+  QLabel* said_;
+};
+
+}  // namespace tussock

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/fill_panel.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QSlider>
+#include <QTest>
+#include <QWheelEvent>
+
+#include "app/panels/arrangement_picture.h"
+#include "app/panels/margin_panel.h"
+#include "core/planting/arrangements.h"
+#include "tests/app/open_yard.h"
+
+namespace tussock {
+namespace {
+
+class FillPanelTest : public test::OpenYard {
+ protected:
+  FillPanelTest() : panel(document) {
+    panel.resize(336, 1400);
+    panel.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&panel));
+    document.select({refTo(bed)});
+    document.waitForAnalysis();
+  }
+
+  template <class W>
+  W* shown(const char* name) const {
+    QCoreApplication::processEvents();
+    for (W* found : panel.findChildren<W*>(QLatin1String(name)))
+      if (found->isVisibleTo(&panel)) return found;
+    ADD_FAILURE() << "no " << name << " shown";
+    return nullptr;
+  }
+  void click(const char* name) const {
+    QTest::mouseClick(shown<QPushButton>(name), Qt::LeftButton);
+  }
+  void list(const char* species) const {
+    auto* line = shown<QLineEdit>("plant-list-add");
+    QTest::keyClicks(line, QLatin1String(species));
+    QTest::keyClick(line, Qt::Key_Return);
+  }
+  void listThree() const {
+    list("Echinacea purpurea"), list("Schizachyrium scoparium"), list("Symphyotrichum laeve");
+  }
+  // Presses the button and waits for the filling to end.
+  void fillWith(const char* name) {
+    QSignalSpy ended(&panel.filling(), &Filling::ended);
+    click(name);
+    ASSERT_TRUE(panel.filling().running());
+    ASSERT_TRUE(ended.wait(30000));
+  }
+  [[nodiscard]] std::vector<std::vector<Point>> placesOnDisk() const {
+    std::vector<std::vector<Point>> places;
+    for (const Drift& drift : onDisk().drifts) places.push_back(positionsOf(drift));
+    return places;
+  }
+
+  MarginPanel panel;
+};
+
+TEST_F(FillPanelTest, SpeciesTypedByNameGoOnTheList) {
+  listThree();
+  const Yard yard = onDisk();
+  const auto& list = yard.beds.find(bed)->plantList;
+  ASSERT_EQ(list.size(), 3u);
+  EXPECT_EQ(list[0], (ListedSpecies{"Echinacea purpurea", 0.0}));
+  EXPECT_EQ(list[2].species, "Symphyotrichum laeve");
+}
+
+TEST_F(FillPanelTest, WhatIsNoSpeciesIsSaidAndChangesNothing) {
+  list("Rosa mundi");
+  EXPECT_TRUE(shown<QLabel>("plant-list-said")->text().contains(QStringLiteral("Rosa mundi")));
+  EXPECT_TRUE(onDisk().beds.find(bed)->plantList.empty());
+}
+
+TEST_F(FillPanelTest, AShareIsKeptAndSharesOverTheWholeAreSaid) {
+  list("Echinacea purpurea");
+  auto* share = shown<QLineEdit>("plant-list-share");
+  QTest::keyClicks(share, QStringLiteral("120"));
+  QTest::keyClick(share, Qt::Key_Return);
+  EXPECT_EQ(onDisk().beds.find(bed)->plantList[0].share, 0.0) << "no share is above the whole";
+  share->selectAll();
+  QTest::keyClicks(share, QStringLiteral("40"));
+  QTest::keyClick(share, Qt::Key_Return);
+  EXPECT_NEAR(onDisk().beds.find(bed)->plantList[0].share, 0.4, 1e-12);
+}
+
+TEST_F(FillPanelTest, TakingASpeciesOffTheListIsOneEdit) {
+  listThree();
+  click("plant-list-remove");
+  EXPECT_EQ(onDisk().beds.find(bed)->plantList.size(), 2u);
+  document.undo();
+  EXPECT_EQ(onDisk().beds.find(bed)->plantList.size(), 3u);
+}
+
+// Odd counts in groups to about nine and more: see docs/methods-planting.md for the sources.
+TEST_F(FillPanelTest, FillingPlantsOddDriftsOfTheListedSpecies) {
+  listThree();
+  fillWith("fill-bed");
+  const Yard yard = onDisk();
+  ASSERT_GT(yard.drifts.size(), 2u);
+  for (const Drift& drift : yard.drifts) {
+    EXPECT_EQ(drift.plants.size() % 2, 1u) << drift.species;
+    EXPECT_NE(drift.species, "Adiantum pedatum");
+  }
+  document.undo();
+  EXPECT_EQ(onDisk().drifts.size(), 0u) << "one edit";
+}
+
+TEST_F(FillPanelTest, StoppingLeavesTheBedAsItWas) {
+  listThree();
+  click("fill-bed");
+  QSignalSpy ended(&panel.filling(), &Filling::ended);
+  click("fill-stop");
+  EXPECT_EQ(ended.count(), 1);
+  EXPECT_FALSE(panel.filling().running());
+  QTest::qWait(50);
+  EXPECT_EQ(onDisk().drifts.size(), 0u);
+  EXPECT_TRUE(shown<QPushButton>("fill-bed")->isVisible());
+}
+
+TEST_F(FillPanelTest, AnEditMeanwhileStopsTheFilling) {
+  listThree();
+  click("fill-bed");
+  ASSERT_TRUE(document.commit(renamed("Another name")));
+  EXPECT_FALSE(panel.filling().running());
+  EXPECT_EQ(onDisk().drifts.size(), 0u);
+}
+
+TEST_F(FillPanelTest, LockedDriftsStayWhereTheyAre) {
+  listThree();
+  const Id<Drift> kept = plant("Echinacea purpurea", 5, {4, 2});
+  Drift locked = *document.yard().drifts.find(kept);
+  locked.locked = true;
+  ASSERT_TRUE(document.commit(put(locked, "Lock drift")));
+  fillWith("fill-bed");
+  const Yard yard = onDisk();
+  ASSERT_NE(yard.drifts.find(kept), nullptr);
+  EXPECT_EQ(*yard.drifts.find(kept), locked);
+  EXPECT_GT(yard.drifts.size(), 1u);
+}
+
+TEST_F(FillPanelTest, KeptArrangementsComeBackPlantForPlant) {
+  listThree();
+  fillWith("fill-bed");
+  const auto first = placesOnDisk();
+  click("arrangement-keep");
+  ASSERT_EQ(onDisk().arrangements.size(), 1u);
+  fillWith("fill-another");
+  EXPECT_NE(placesOnDisk(), first);
+  QTest::mouseClick(shown<ArrangementPicture>("arrangement-picture"), Qt::LeftButton);
+  EXPECT_EQ(placesOnDisk(), first);
+}
+
+TEST_F(FillPanelTest, TheScoreIsShownRuleByRule) {
+  listThree();
+  fillWith("fill-bed");
+  document.waitForAnalysis();
+  click("fill-score-head");
+  const auto* view = shown<QWidget>("fill-score");
+  ASSERT_NE(view, nullptr);
+  EXPECT_GT(view->height(), 60);
+  EXPECT_TRUE(shown<QPushButton>("fill-score-head")->text().contains(QLatin1Char('%')));
+}
+
+TEST_F(FillPanelTest, TheWheelScrollsAndChangesNothing) {
+  auto* slider = shown<QSlider>("bed-wildness");
+  QWheelEvent wheel(QPointF(5, 5), slider->mapToGlobal(QPointF(5, 5)), {}, {0, -120}, {}, {},
+                    Qt::NoScrollPhase, false);
+  QCoreApplication::sendEvent(slider, &wheel);
+  EXPECT_EQ(slider->value(), 50);
+  EXPECT_EQ(onDisk().beds.find(bed)->wildness, 0.5);
+}
+
+TEST_F(FillPanelTest, FormalToNaturalIsKept) {
+  auto* slider = shown<QSlider>("bed-wildness");
+  slider->setFocus();
+  QTest::keyClick(slider, Qt::Key_End);
+  EXPECT_EQ(onDisk().beds.find(bed)->wildness, 1.0);
+}
+
+}  // namespace
+}  // namespace tussock
