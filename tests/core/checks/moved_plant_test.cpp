@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/checks/mend_drift.h"
 #include "core/planting/edit_drift.h"
 #include "tests/support/yard_builder.h"
 
@@ -88,6 +89,24 @@ TEST_F(MovedPlant, AgreesWithTheChecksEverywhere) {
                               }))
           << to.x << " " << to.y;
   }
+}
+
+TEST_F(MovedPlant, MendingMovesOnlyWhatBreaksARule) {
+  const Id<Drift> id = builder_.lastDrift();
+  const Drift before = *yard_.drifts.find(id);
+  yard_ = apply(yard_, nudgePlant(yard_, id, plant_, {1.1, 2.0}).edit);
+  const ChangeSet edit = mendDrift(yard_, facts_, id);
+  EXPECT_EQ(edit.label, "Settle 1 plant");
+  yard_ = apply(yard_, edit);
+  const Drift& after = *yard_.drifts.find(id);
+  int moved = 0;
+  for (std::size_t i = 0; i < before.plants.size(); ++i) {
+    EXPECT_EQ(after.plants[i].id, before.plants[i].id);
+    EXPECT_TRUE(at(after.plants[1].at).empty());
+    moved += before.plants[i].at == after.plants[i].at ? 0 : 1;
+  }
+  EXPECT_LE(moved, 2);  // the nudged one, or the one it was nudged onto and itself
+  EXPECT_TRUE(mendDrift(yard_, facts_, id).empty());
 }
 
 }  // namespace
