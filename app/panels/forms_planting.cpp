@@ -2,6 +2,7 @@
 #include <QCheckBox>
 #include <QLineEdit>
 
+#include "app/panels/drift_shape_form.h"
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
@@ -19,7 +20,6 @@ QString tr(const char* source) {
 }
 
 const LengthBounds kSetbacks{Length(), Length::metres(5.0)};
-const LengthBounds kSpacings{Length::centimetres(5), Length::metres(6.0)};
 
 QStringList moistureChoices() {
   return {tr("dry"), tr("medium"), tr("moist"), tr("wet")};
@@ -167,7 +167,7 @@ void fillForm(FieldForm& form, Document& document, Id<Patch> id) {
 
 void fillForm(FieldForm& form, Document& document, Id<Drift> id) {
   ObjectForm<Drift> drift(form, document, id);
-  drift.length("drift-spacing", tr("Spacing"), &Drift::spacing, kSpacings);
+  addShapeFields(form, document, id);
   drift.fact("drift-ground", tr("Ground"),
              [&](const Drift& d) { return areaText(document, groundOf(d)); });
   drift.fact("drift-height", tr("Height"), [&](const Drift& d) { return heightText(document, d); });
