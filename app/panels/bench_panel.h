@@ -27,7 +27,7 @@ class BenchPanel : public QWidget {
 
  signals:
   void speciesLifted(const QString& botanicalName);
-  void speciesCarried(const QPoint& globalPos);
+  void speciesCarried(const QPoint& globalPos, Qt::KeyboardModifiers modifiers);
   void speciesDropped(const QPoint& globalPos);
   void speciesPutBack();
   void countStepped(int step);  // + or − while a species is in hand

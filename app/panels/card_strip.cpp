@@ -147,7 +147,7 @@ void CardStrip::mousePressEvent(QMouseEvent* event) {
 
 void CardStrip::mouseMoveEvent(QMouseEvent* event) {
   if (carrying_ && pressed_) {
-    emit carried(event->globalPosition().toPoint());
+    emit carried(event->globalPosition().toPoint(), event->modifiers());
     return;
   }
   if (!pressed_) {
@@ -156,7 +156,7 @@ void CardStrip::mouseMoveEvent(QMouseEvent* event) {
   }
   if ((event->pos() - pressedAt_).manhattanLength() < QApplication::startDragDistance()) return;
   lift();
-  emit carried(event->globalPosition().toPoint());
+  emit carried(event->globalPosition().toPoint(), event->modifiers());
 }
 
 void CardStrip::mouseReleaseEvent(QMouseEvent* event) {

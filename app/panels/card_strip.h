@@ -33,7 +33,7 @@ class CardStrip : public QAbstractScrollArea {
 
  signals:
   void lifted(const QString& botanicalName);
-  void carried(const QPoint& globalPos);
+  void carried(const QPoint& globalPos, Qt::KeyboardModifiers modifiers);
   void dropped(const QPoint& globalPos);
   void putBack();
   void countStepped(int step);  // + or − pressed while a species is in hand

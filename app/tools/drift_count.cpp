@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/drift_count.h"
 
+#include "core/catalog/bloom.h"
 #include "core/planting/edit_drift.h"
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -13,6 +15,20 @@ QString fitNote(int asked, int fitted) {
   if (asked <= fitted) return {};
   if (fitted == 0) return QObject::tr("%1 planned, none fit here").arg(asked);
   return QObject::tr("%1 planned, %2 fit here").arg(asked).arg(fitted);
+}
+
+QString groundNote(const Drift& drift, UnitSystem units) {
+  return QObject::tr("%1 · %2 apart")
+      .arg(QString::fromStdString(formatArea(groundOf(drift), units)),
+           QString::fromStdString(formatLength(drift.spacing, units)));
+}
+
+const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift) {
+  for (const Change& change : edit.changes) {
+    const auto* after = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
+    if (after && after->id == drift) return after;
+  }
+  return nullptr;
 }
 
 DriftCount::DriftCount(Canvas& canvas, QObject* parent) : QObject(parent), canvas_(canvas) {

@@ -24,5 +24,9 @@ class DriftCount : public QObject {
 
 // "7 planned, 5 fit here"; empty when all fit.
 [[nodiscard]] QString fitNote(int asked, int fitted);
+// "1.2 m² · 0.40 m apart": the ground that so many plants take, and their spacing.
+[[nodiscard]] QString groundNote(const Drift& drift, UnitSystem units);
+// The drift as it is after the edit; nothing when the edit does not put it.
+[[nodiscard]] const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift);
 
 }  // namespace tussock

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/drift_in_hand.h"
 
+#include <cmath>
+
 #include "app/tools/drift_count.h"
+#include "core/planting/stroke.h"
 
 namespace tussock {
 
@@ -13,12 +16,15 @@ void DriftInHand::lift(const QString& botanicalName) {
   clear();
   species_ = canvas_.document().facts().find(botanicalName.toStdString());
   if (species_)
-    emit hint(tr("Carry it over a bed · + and − change the count · Escape puts it back"));
+    emit hint(
+        tr("Carry it over a bed · + and − change the count · Shift plants along your way · Escape "
+           "puts it back"));
 }
 
-void DriftInHand::carry(QPointF onCanvas) {
+void DriftInHand::carry(QPointF onCanvas, Qt::KeyboardModifiers modifiers) {
   if (!species_ || at_ == onCanvas) return;
   at_ = onCanvas;
+  drawAlong(modifiers);
   plan();
 }
 
@@ -33,7 +39,11 @@ void DriftInHand::plan() {
   planned_.reset();
   const Point at = canvas_.mapping().toSite(*at_);
   const Bed* bed = canvas_.rect().contains(at_->toPoint()) ? bedAt(document.yard(), at) : nullptr;
-  if (bed) {
+  if (line_.size() > 1) {
+    IdSource ids = document.ids();
+    planned_ = plannedAlong(ids);
+    nextId_ = ids.next();
+  } else if (bed) {
     GrowRequest request;
     request.bed = bed->id;
     request.count = count_;
@@ -55,13 +65,33 @@ void DriftInHand::show() {
   if (!canvas_.rect().contains(at_->toPoint())) return canvas_.clearFigure();
   if (!planned_)
     return canvas_.showFigure(above, QString::number(count_), tr("Carry it over a bed"));
-  canvas_.showFigure(above, QString::number(planned_->fitted),
-                     fitNote(planned_->asked, planned_->fitted));
+  canvas_.showFigure(above, QString::number(planned_->fitted), note());
+}
+
+QString DriftInHand::note() const {
+  const QString fit = fitNote(planned_->asked, planned_->fitted);
+  const Drift* drift = driftIn(planned_->edit, planned_->drift);
+  if (!fit.isEmpty() || !drift) return fit;
+  return groundNote(*drift, canvas_.document().yard().settings.units);
+}
+
+// With Shift the drift follows the way it is carried.
+void DriftInHand::drawAlong(Qt::KeyboardModifiers modifiers) {
+  if (!(modifiers & Qt::ShiftModifier)) return line_.clear();
+  const Point at = canvas_.mapping().toSite(*at_);
+  const double step = species_->spacing.metres() / 3.0;
+  if (line_.empty() || distance(line_.back(), at) >= step) line_.push_back(at);
+}
+
+DriftEdit DriftInHand::plannedAlong(IdSource& ids) const {
+  // As wide as the count is long in an ordinary drift: three plants across for 7.
+  const double across = std::max(1.0, std::round(std::sqrt(double(count_) * 1.2)));
+  return plantAlong(canvas_.document().yard(), *species_, {line_, species_->spacing * across}, ids);
 }
 
 void DriftInHand::drop(QPointF onCanvas) {
   if (!species_) return;
-  carry(onCanvas);
+  carry(onCanvas, line_.empty() ? Qt::NoModifier : Qt::ShiftModifier);
   const std::optional<DriftEdit> planned = planned_;
   const std::int64_t next = nextId_;
   const bool overCanvas = canvas_.rect().contains(onCanvas.toPoint());
@@ -85,6 +115,7 @@ void DriftInHand::clear() {
   species_ = nullptr;
   count_ = kUsualCount;
   at_.reset();
+  line_.clear();
   planned_.reset();
   canvas_.clearPreview();
   canvas_.clearFigure();

@@ -20,7 +20,8 @@ class DriftInHand : public QObject {
       : QObject(parent), canvas_(canvas) {}
 
   void lift(const QString& botanicalName);
-  void carry(QPointF onCanvas);  // pixels of the canvas; outside of it too
+  // Pixels of the canvas; outside of it too. With Shift the drift follows the way from there on.
+  void carry(QPointF onCanvas, Qt::KeyboardModifiers modifiers = {});
   void stepCount(int direction);
   void drop(QPointF onCanvas);
   void putBack();
@@ -36,12 +37,16 @@ class DriftInHand : public QObject {
  private:
   void plan();
   void show();
+  void drawAlong(Qt::KeyboardModifiers modifiers);
+  [[nodiscard]] DriftEdit plannedAlong(IdSource& ids) const;
+  [[nodiscard]] QString note() const;
   void clear();
 
   Canvas& canvas_;
   const Species* species_ = nullptr;
   int count_ = kUsualCount;
   std::optional<QPointF> at_;
+  Polyline line_;  // the way carried with Shift held
   std::optional<DriftEdit> planned_;
   std::int64_t nextId_ = 1;  // after the ids of the drift planned
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/handles.h"
 
+#include <cmath>
+
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -8,6 +10,7 @@ namespace tussock {
 namespace {
 constexpr double kReach = 8.0;       // pixels
 constexpr double kTurnAbove = 26.0;  // pixels above the drift
+constexpr double kEndBeyond = 8.0;   // pixels
 constexpr double kSideRoom = 44.0;   // pixels: shorter sides show no middle handle
 }  // namespace
 
@@ -22,7 +25,10 @@ std::vector<Handles::Handle> Handles::all() const {
   const auto ref = subject();
   const auto object = ref ? objectAt(canvas_.document().yard(), *ref) : std::nullopt;
   if (!object) return handles;
-  if (const auto* drift = std::get_if<Drift>(&*object)) addTurn(handles, *drift);
+  if (const auto* drift = std::get_if<Drift>(&*object)) {
+    addTurn(handles, *drift);
+    addEnds(handles, *drift);
+  }
   if (const auto outline = outlineOf(*object)) addCorners(handles, *outline);
   return handles;
 }
@@ -47,6 +53,26 @@ void Handles::addTurn(std::vector<Handle>& handles, const Drift& drift) const {
   if (!item || drift.locked || drift.plants.size() < 2) return;
   const QRectF box = canvas_.mapping().toPixels(item->bounds());
   handles.push_back({Kind::Turn, QPointF(box.center().x(), box.top() - kTurnAbove), {}});
+}
+
+// Where the drift's axis leaves it, a little outside.
+void Handles::addEnds(std::vector<Handle>& handles, const Drift& drift) const {
+  constexpr std::size_t kFewest = 3;  // fewer have no length to speak of
+  if (drift.locked || drift.existing() || drift.plants.size() < kFewest) return;
+  const Point middle = middleOf(drift);
+  const Point along{std::cos(drift.axis.radians()), std::sin(drift.axis.radians())};
+  double most = 0.0, least = 0.0;
+  for (const Plant& plant : drift.plants) {
+    most = std::max(most, dot(plant.at - middle, along));
+    least = std::min(least, dot(plant.at - middle, along));
+  }
+  const double beyond = drift.spacing.metres() / 2.0;
+  for (const double reach : {most + beyond, least - beyond}) {
+    const QPointF from = canvas_.mapping().toPixels(middle);
+    QLineF line(from, canvas_.mapping().toPixels(middle + along * reach));
+    line.setLength(line.length() + kEndBeyond);
+    handles.push_back({Kind::End, line.p2(), {}, reach < 0.0 ? -1.0 : 1.0});
+  }
 }
 
 std::optional<Handles::Handle> Handles::at(QPointF pixels) const {
@@ -74,6 +100,9 @@ void Handles::paint(QPainter& painter, std::optional<CornerAt> active) const {
         break;
       case Kind::Side:
         painter.drawEllipse(handle.at, 3.0, 3.0);
+        break;
+      case Kind::End:
+        painter.drawRoundedRect(QRectF(handle.at.x() - 4.5, handle.at.y() - 4.5, 9, 9), 2.5, 2.5);
         break;
       case Kind::Turn:
         painter.drawLine(handle.at, handle.at + QPointF(0, kTurnAbove));

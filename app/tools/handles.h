@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The handles of what is selected: corners and middles of sides, and the turn of a drift.
+// The handles of what is selected: corners and middles of sides; turn and ends of a drift.
 #pragma once
 
 #include <optional>
@@ -11,11 +11,12 @@ namespace tussock {
 
 class Handles {
  public:
-  enum class Kind { Corner, Side, Turn };
+  enum class Kind { Corner, Side, Turn, End };
   struct Handle {
     Kind kind = Kind::Corner;
-    QPointF at;       // pixels
-    CornerAt corner;  // of a side: the corner it starts from
+    QPointF at;         // pixels
+    CornerAt corner;    // of a side: the corner it starts from
+    double side = 1.0;  // of an end: 1 along the axis, -1 against it
   };
 
   explicit Handles(Canvas& canvas) : canvas_(canvas) {}
@@ -28,6 +29,7 @@ class Handles {
 
  private:
   void addCorners(std::vector<Handle>& handles, const Outline& outline) const;
+  void addEnds(std::vector<Handle>& handles, const Drift& drift) const;
   void addTurn(std::vector<Handle>& handles, const Drift& drift) const;
 
   Canvas& canvas_;

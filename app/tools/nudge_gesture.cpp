@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/nudge_gesture.h"
 
+#include "app/canvas/furniture.h"
+#include "core/checks/describe.h"
+#include "core/checks/moved_plant.h"
 #include "core/planting/edit_drift.h"
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -17,18 +21,55 @@ std::optional<PlantAt> plantAt(const Yard& yard, Point p, double reach) {
   return found;
 }
 
+namespace {
+
+QStringList wordsFor(Document& document, const PlantAt& plant, Point to) {
+  const Yard& yard = document.yard();
+  const CheckInput input{yard, document.facts()};
+  QStringList words;
+  for (const Finding& finding : findingsAt(surveyOf(input), plant.drift, plant.plant, to)) {
+    const auto measure = [&](double metres) {
+      return QString::fromStdString(
+          formatLength(Length::metres(std::max(0.0, metres)), yard.settings.units));
+    };
+    const QString title = QString::fromStdString(describe(finding, yard, document.facts()).title);
+    words << (finding.required > 0.0
+                  ? QObject::tr("%1: %2, %3 asked")
+                        .arg(title, measure(finding.measured), measure(finding.required))
+                  : title);
+  }
+  return words;
+}
+
+}  // namespace
+
 ChangeSet NudgeGesture::edit(Point to) const {
   return nudgePlant(canvas_.document().yard(), plant_.drift, plant_.plant, to).edit;
 }
 
 void NudgeGesture::move(const PointerAt& at) {
   dragged_ = true;
+  to_ = at.site;
+  words_ = wordsFor(canvas_.document(), plant_, to_);
   canvas_.show(edit(at.site));
 }
 
 void NudgeGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
-  if (dragged_) canvas_.document().commit(edit(at.site));
+  if (!dragged_) return;
+  const bool breaks = !wordsFor(canvas_.document(), plant_, at.site).isEmpty();
+  if (canvas_.document().commit(edit(at.site)) && breaks)
+    canvas_.tell(
+        QObject::tr("The plant stands where it breaks a rule. Press E to settle it in the "
+                    "nearest place that keeps them all, or let it stand."));
+}
+
+void NudgeGesture::paint(QPainter& painter, const SceneMapping& mapping) const {
+  QPointF at = mapping.toPixels(to_);
+  for (const QString& line : words_) {
+    paintNote(painter, at, line, canvas_.look().theme);
+    at += QPointF(0.0, 26.0);
+  }
 }
 
 }  // namespace tussock

@@ -7,6 +7,7 @@
 #include "app/tools/corner_gesture.h"
 #include "app/tools/move_gesture.h"
 #include "app/tools/nudge_gesture.h"
+#include "app/tools/stretch_gesture.h"
 #include "app/tools/turn_gesture.h"
 #include "core/edit/draft.h"
 #include "core/planting/edit_drift.h"
@@ -46,7 +47,8 @@ QString SelectTool::hint() const {
   if (!ref) return QObject::tr("Click to select, drag to select several");
   if (idIf<Drift>(*ref))
     return QObject::tr(
-        "Drag to move · R turns · + and − change the count · Alt and drag for one plant");
+        "Drag to move · R turns · drag an end to stretch · + and − change the count · Alt and drag "
+        "for one plant, Alt and Shift to mark several");
   if (active_) return QObject::tr("Drag the corner · Delete takes it away");
   if (!handles_.all().empty())
     return QObject::tr("Drag to move, drag a corner to reshape · Delete takes it away");
@@ -64,15 +66,8 @@ const Item* SelectTool::pick(const PointerAt& at) const {
 
 void SelectTool::press(const PointerAt& at) {
   nudge_.finish();
-  if (at.modifiers & Qt::AltModifier) {
-    const auto plant =
-        plantAt(canvas_.document().yard(), at.site, canvas_.mapping().metres(kPlantPixels));
-    if (plant) {
-      canvas_.document().select({refTo(plant->drift)});
-      gesture_ = std::make_unique<NudgeGesture>(canvas_, *plant);
-      return;
-    }
-  }
+  if (at.modifiers & Qt::AltModifier && pressPlant(at)) return;
+  part_ = {};
   if (const auto handle = handles_.at(at.pixels)) return pressHandle(*handle, at);
   active_.reset();
   if (const Item* item = pick(at)) return pressItem(*item, at);
@@ -81,10 +76,35 @@ void SelectTool::press(const PointerAt& at) {
   gesture_ = std::make_unique<BandGesture>(canvas_, at, kept);
 }
 
+bool SelectTool::pressPlant(const PointerAt& at) {
+  const auto subject = handles_.subject();
+  const auto drift = subject ? idIf<Drift>(*subject) : std::nullopt;
+  if (drift && at.modifiers & Qt::ShiftModifier) {
+    part_ = {};
+    gesture_ = std::make_unique<PartBandGesture>(canvas_, *drift, at, part_);
+    return true;
+  }
+  const auto plant =
+      plantAt(canvas_.document().yard(), at.site, canvas_.mapping().metres(kPlantPixels));
+  if (!plant) return false;
+  if (part_.holds(*plant)) {
+    gesture_ = std::make_unique<PartMoveGesture>(canvas_, part_, at);
+    return true;
+  }
+  part_ = {};
+  canvas_.document().select({refTo(plant->drift)});
+  gesture_ = std::make_unique<NudgeGesture>(canvas_, *plant);
+  return true;
+}
+
 void SelectTool::pressHandle(const Handles::Handle& handle, const PointerAt& at) {
   const ObjectRef ref = *handles_.subject();
   if (handle.kind == Handles::Kind::Turn) {
     gesture_ = std::make_unique<TurnGesture>(canvas_, *idIf<Drift>(ref), at);
+    return;
+  }
+  if (handle.kind == Handles::Kind::End) {
+    gesture_ = std::make_unique<StretchGesture>(canvas_, *idIf<Drift>(ref), handle.side);
     return;
   }
   Outline outline = *outlineOf(*objectAt(canvas_.document().yard(), ref));
@@ -184,12 +204,14 @@ void SelectTool::deleteSelection() {
 
 void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
   if (gesture_) return gesture_->paint(painter, mapping);
+  part_.paint(painter, canvas_);
   if (!nudge_.pending()) handles_.paint(painter, active_);
 }
 
 void SelectTool::cancel() {
   gesture_.reset();
   active_.reset();
+  part_ = {};
   nudge_.cancel();
   canvas_.clearPreview();
   canvas_.clearFigure();

@@ -9,6 +9,7 @@
 #include "app/tools/gesture.h"
 #include "app/tools/handles.h"
 #include "app/tools/key_nudge.h"
+#include "app/tools/part_gesture.h"
 
 namespace tussock {
 
@@ -37,6 +38,8 @@ class SelectTool : public Tool {
 
  private:
   [[nodiscard]] const Item* pick(const PointerAt& at) const;
+  // False when there is no plant near.
+  bool pressPlant(const PointerAt& at);
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
   void turn(Angle by);
@@ -47,6 +50,7 @@ class SelectTool : public Tool {
   DriftCount count_;
   std::unique_ptr<Gesture> gesture_;
   std::optional<CornerAt> active_;
+  DriftPart part_;
   Qt::CursorShape cursor_ = Qt::ArrowCursor;
 };
 

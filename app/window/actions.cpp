@@ -28,6 +28,10 @@ Actions::Actions(QObject* parent)
       redo(make("actionRedo", tr("&Redo"), QKeySequence::Redo, "redo")),
       remove(make("actionDelete", tr("&Delete"), {}, "delete")),
       selectAll(make("actionSelectAll", tr("Select &all plants"), QKeySequence::SelectAll)),
+      merge(make("actionMerge", tr("&Merge two drifts"), QKeySequence(tr("J")))),
+      setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("D")))),
+      settle(make("actionSettle", tr("&Settle plants that break a rule"), QKeySequence(tr("E")))),
+      lock(make("actionLock", tr("&Lock or unlock"), QKeySequence(tr("K")), "lock")),
       fit(make("actionFit", tr("Show the &whole yard"), QKeySequence(tr("F")), "fit")),
       zoomIn(make("actionZoomIn", tr("Zoom &in"), QKeySequence::ZoomIn, "plus")),
       zoomOut(make("actionZoomOut", tr("Zoom &out"), QKeySequence::ZoomOut, "minus")),
@@ -81,9 +85,9 @@ void Actions::addChoice(QActionGroup& group, const char* name, const QString& te
 }
 
 QList<QAction*> Actions::needYard() const {
-  QList<QAction*> all{saveCopy, closeYard, importSite, exportSite,  photo,
-                      plan,     print,     remove,     selectAll,   fit,
-                      zoomIn,   zoomOut,   sun,        toSelection, names};
+  QList<QAction*> all{saveCopy, closeYard, importSite, exportSite, photo,   plan, print,
+                      remove,   selectAll, fit,        zoomIn,     zoomOut, sun,  toSelection,
+                      names,    merge,     setOut,     settle,     lock};
   return all + units.actions();
 }
 
@@ -99,6 +103,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   yard->addSeparator();
   yard->addAction(quit);
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
+  bar.addMenu(tr("Dri&ft"))->addActions({merge, setOut, settle, lock});
   bar.addMenu(tr("&Draw"))->addActions(tools.actions());
   QMenu* look = bar.addMenu(tr("&Look"));
   look->addActions({fit, toSelection, zoomIn, zoomOut});

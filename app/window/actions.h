@@ -32,6 +32,10 @@ class Actions : public QObject {
   QAction* redo;
   QAction* remove;
   QAction* selectAll;
+  QAction* merge;
+  QAction* setOut;
+  QAction* settle;
+  QAction* lock;
   QAction* fit;
   QAction* zoomIn;
   QAction* zoomOut;

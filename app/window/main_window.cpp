@@ -18,6 +18,7 @@
 #include "app/panels/year_panel.h"
 #include "app/tools/drift_in_hand.h"
 #include "app/window/actions.h"
+#include "app/window/drift_commands.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
 #include "app/window/rail.h"
@@ -39,6 +40,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
       recent_(settings_),
       system_(QApplication::palette()),
       commands_(new YardCommands(document, recent_, this)),
+      driftCommands_(new DriftCommands(document, this)),
       planCommands_(new PlanCommands(document, this)),
       actions_(new Actions(this)),
       tools_(new QActionGroup(this)) {
@@ -52,6 +54,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   wirePanels();
   wireFileActions();
   wireEditActions();
+  wireDriftActions();
   wireLookActions();
   wirePlanChoices();
   resize(kFirstSize);
@@ -148,6 +151,7 @@ void MainWindow::wireCanvas() {
       if (keyOf(finding) == key) showFinding(finding);
   });
   connect(commands_, &YardCommands::troubled, messages_, &MessageBar::tell);
+  connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tell);
   connect(planCommands_, &PlanCommands::troubled, messages_, &MessageBar::tell);
   connect(commands_, &YardCommands::pictureLaid, this, [this] {
     canvas_->fit();
@@ -164,7 +168,9 @@ void MainWindow::wirePanels() {
     inHand_->lift(name);
   });
   connect(bench_, &BenchPanel::speciesCarried, this,
-          [this, onCanvas](const QPoint& at) { inHand_->carry(onCanvas(at)); });
+          [this, onCanvas](const QPoint& at, Qt::KeyboardModifiers modifiers) {
+            inHand_->carry(onCanvas(at), modifiers);
+          });
   connect(bench_, &BenchPanel::speciesDropped, this,
           [this, onCanvas](const QPoint& at) { inHand_->drop(onCanvas(at)); });
   connect(bench_, &BenchPanel::speciesPutBack, inHand_, &DriftInHand::putBack);

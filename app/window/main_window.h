@@ -19,6 +19,7 @@ namespace tussock {
 class Actions;
 class BenchPanel;
 class Canvas;
+class DriftCommands;
 class DriftInHand;
 class MarginPanel;
 class MessageBar;
@@ -56,6 +57,7 @@ class MainWindow : public QMainWindow {
   void wireFileActions();
   void wireEditActions();
   void wireLookActions();
+  void wireDriftActions();
   void wirePlanChoices();
   void takeTool(const QString& name);
   void showYard();
@@ -70,6 +72,7 @@ class MainWindow : public QMainWindow {
   QPalette system_;
   std::unique_ptr<Prompts> prompts_;
   YardCommands* commands_;
+  DriftCommands* driftCommands_;
   PlanCommands* planCommands_;
   Actions* actions_;
   QActionGroup* tools_;

@@ -6,6 +6,7 @@
 #include "app/canvas/canvas.h"
 #include "app/look/theme.h"
 #include "app/window/actions.h"
+#include "app/window/drift_commands.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
@@ -59,6 +60,19 @@ void MainWindow::wireEditActions() {
   });
   connect(tools_, &QActionGroup::triggered, this,
           [this](QAction* action) { takeTool(action->objectName()); });
+}
+
+void MainWindow::wireDriftActions() {
+  const auto run = [this](QAction* action, void (DriftCommands::*command)()) {
+    connect(action, &QAction::triggered, this, [this, command] {
+      finishEdits();
+      (driftCommands_->*command)();
+    });
+  };
+  run(actions_->merge, &DriftCommands::merge);
+  run(actions_->setOut, &DriftCommands::setOutAnew);
+  run(actions_->settle, &DriftCommands::settle);
+  run(actions_->lock, &DriftCommands::lockOrUnlock);
 }
 
 void MainWindow::wireLookActions() {

@@ -10,6 +10,7 @@
 #include "app/tools/paving_tool.h"
 #include "app/tools/photo_tool.h"
 #include "app/tools/place_tool.h"
+#include "app/tools/split_tool.h"
 #include "app/tools/tree_tool.h"
 
 namespace tussock {
@@ -17,7 +18,8 @@ namespace tussock {
 ToolSet::ToolSet(Canvas& canvas) {
   select_ = add<SelectTool>("toolSelect", QObject::tr("Select"), "select", "V", canvas);
   add<BedTool>("toolBed", QObject::tr("Bed"), "bed", "B", canvas);
-  add<HoleTool>("toolHole", QObject::tr("Hole"), "split", "O", canvas);
+  add<HoleTool>("toolHole", QObject::tr("Hole"), "hole", "O", canvas);
+  add<SplitTool>("toolSplit", QObject::tr("Split"), "split", "X", canvas);
   add<BuildingTool>("toolBuilding", QObject::tr("Building"), "building", "G", canvas);
   add<BarrierTool>("toolBarrier", QObject::tr("Wall"), "wall", "W", canvas);
   add<TreeTool>("toolTree", QObject::tr("Tree"), "tree", "T", canvas);

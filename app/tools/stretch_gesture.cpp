@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "app/tools/stretch_gesture.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "app/tools/drift_count.h"
+#include "core/geometry/overlay.h"
+
+namespace tussock {
+
+namespace {
+constexpr double kStep = std::numbers::pi / 12.0;  // with Shift: steps of 15 degrees
+}
+
+StretchGesture::StretchGesture(Canvas& canvas, Id<Drift> drift, double side)
+    : canvas_(canvas), drift_(drift), side_(side) {
+  const Drift* found = canvas.document().yard().drifts.find(drift);
+  if (!found) return;
+  middle_ = middleOf(*found);
+  const OrientedRectangle box = smallestRectangle(positionsOf(*found), found->spacing / 2.0);
+  box_ = std::max(box.length * box.width, 1e-6);
+}
+
+// The end goes with the pointer, the rectangle around the drift keeps its area.
+DriftShape StretchGesture::shapeAt(const PointerAt& at) const {
+  const Drift* drift = canvas_.document().yard().drifts.find(drift_);
+  if (!drift) return {};
+  DriftShape shape = shapeOf(*drift);
+  const Point end = (at.site - middle_) * side_;
+  const double length = 2.0 * std::hypot(end.x, end.y);
+  double turn = std::atan2(end.y, end.x);
+  if (at.modifiers & Qt::ShiftModifier) turn = std::round(turn / kStep) * kStep;
+  shape.axis = Angle::radians(turn);
+  shape.stretch = std::clamp(length * length / box_, 1.0, 10.0);
+  return shape;
+}
+
+void StretchGesture::move(const PointerAt& at) {
+  dragged_ = true;
+  Document& document = canvas_.document();
+  IdSource ids = document.ids();  // a copy: they are taken for good on release
+  const DriftEdit edit = reshapeDrift(document.yard(), drift_, shapeAt(at), ids);
+  const Drift* drift = driftIn(edit.edit, drift_);
+  if (!drift) return canvas_.clearPreview();
+  canvas_.show(edit.edit);
+  const QString fit = fitNote(edit.asked, edit.fitted);
+  const Box box = boundsOf(positionsOf(*drift));
+  canvas_.showFigure({box.centre().x, box.high.y + drift->spacing.metres()},
+                     QString::number(edit.fitted),
+                     fit.isEmpty() ? groundNote(*drift, document.yard().settings.units) : fit);
+}
+
+void StretchGesture::finish(const PointerAt& at) {
+  canvas_.clearPreview();
+  canvas_.clearFigure();
+  if (!dragged_) return;
+  Document& document = canvas_.document();
+  const DriftEdit edit = reshapeDrift(document.yard(), drift_, shapeAt(at), document.ids());
+  if (!edit.edit.empty()) document.commit(edit.edit);
+}
+
+}  // namespace tussock

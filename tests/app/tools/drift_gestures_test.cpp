@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: MIT
+// 1 stretching  2 splitting and merging  3 parts of a drift  4 nudging with words  5 along a way
+// 6 the shape's fields
+#include <cmath>
+#include <QComboBox>
+#include <QLineEdit>
+
+#include "app/panels/bench_panel.h"
+#include "app/panels/card_strip.h"
+#include "app/panels/margin_panel.h"
+#include "app/tools/drift_in_hand.h"
+#include "app/tools/handles.h"
+#include "app/tools/nudge_gesture.h"
+#include "core/geometry/overlay.h"
+#include "core/planting/edit_drift.h"
+#include "core/planting/one_piece.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace tussock::test {
+namespace {
+
+class DriftGestures : public WindowTest {
+ protected:
+  // A bed with a drift of 13 in its middle and a row of three near its western end.
+  void startPlanted() {
+    YardBuilder builder;
+    builder.units(UnitSystem::Metres);
+    builder.bed("Front", "POLYGON((0 0,8 0,8 5,0 5,0 0))").viewing("S");
+    builder.drift("Carex pensylvanica", row(3, 0.4, {0.6, 0.8}));
+    small = builder.lastDrift();
+    GrowRequest request;
+    request.bed = builder.lastBed();
+    request.spacing = Length::metres(0.4);
+    request.count = 13;
+    request.at = {4, 2.5};
+    request.axis = Angle();
+    builder.drift("Echinacea purpurea", growDrift(builder.build(), request).places);
+    drift = builder.lastDrift();
+    start(builder.build());
+    lookAt({4, 2.5});
+  }
+  [[nodiscard]] Drift drifted() const { return *inFile().drifts.find(drift); }
+  [[nodiscard]] double proportions() const {
+    const auto box = smallestRectangle(positionsOf(drifted()), drifted().spacing / 2.0);
+    return box.length / box.width;
+  }
+  [[nodiscard]] Point onDrift() const { return drifted().plants.front().at; }
+  [[nodiscard]] std::set<Id<Plant>> plantIds() const {
+    std::set<Id<Plant>> ids;
+    for (const Plant& plant : drifted().plants) ids.insert(plant.id);
+    return ids;
+  }
+  // In metres of the plan.
+  [[nodiscard]] std::optional<Point> handle(Handles::Kind kind, double side) const {
+    for (const auto& each : Handles(canvas()).all())
+      if (each.kind == kind && each.side == side) return canvas().mapping().toSite(each.at);
+    return std::nullopt;
+  }
+
+  Id<Drift> drift, small;
+};
+
+// 1 Stretching
+
+TEST_F(DriftGestures, AnEndDraggedOutMakesTheDriftLongerWithTheSamePlants) {
+  startPlanted();
+  click(onDrift());
+  const auto ids = plantIds();
+  const double before = proportions();
+  const auto end = handle(Handles::Kind::End, 1.0);
+  ASSERT_TRUE(end);
+  const Point middle = middleOf(drifted());
+  drag(*end, middle + (*end - middle) * 1.5);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Stretch drift"));
+  EXPECT_GT(proportions(), before * 1.2);
+  EXPECT_EQ(plantIds(), ids);
+}
+
+TEST_F(DriftGestures, WhatShowsWhileStretchingIsWhatIsPlanted) {
+  startPlanted();
+  click(onDrift());
+  const Point end = *handle(Handles::Kind::End, -1.0);
+  const Point to = middleOf(drifted()) + Point{-1.1, 0.9};
+  const auto before = positionsOf(drifted());
+  press(end);
+  moveTo(to);
+  EXPECT_EQ(positionsOf(drifted()), before);  // nothing is in the file yet
+  release(to);
+  EXPECT_NE(positionsOf(drifted()), before);
+  const double turn = std::atan2(-0.9, 1.1);
+  EXPECT_NEAR(std::remainder(drifted().axis.radians() - turn, M_PI), 0.0, 0.03);
+}
+
+TEST_F(DriftGestures, EscapeWhileStretchingLeavesNothing) {
+  startPlanted();
+  click(onDrift());
+  const Point end = *handle(Handles::Kind::End, 1.0);
+  press(end);
+  moveTo(end + Point{0.8, 0.2});
+  key(Qt::Key_Escape);
+  release(end + Point{0.8, 0.2});
+  EXPECT_TRUE(undoLabel().isEmpty());
+}
+
+TEST_F(DriftGestures, ALockedDriftHasNoEnds) {
+  startPlanted();
+  click(onDrift());
+  trigger("actionLock");
+  EXPECT_TRUE(drifted().locked);
+  EXPECT_FALSE(handle(Handles::Kind::End, 1.0));
+  trigger("actionLock");
+  EXPECT_FALSE(drifted().locked);
+}
+
+// 2 Splitting and merging
+
+TEST_F(DriftGestures, ALineAcrossSplitsAndMergingJoinsAgain) {
+  startPlanted();
+  const auto before = plantIds();
+  key(Qt::Key_X);
+  const Point middle = middleOf(drifted()) + Point{0.03, 0.0};
+  drag(middle + Point{0, -1.5}, middle + Point{0, 1.5});
+  EXPECT_EQ(inFile().drifts.size(), 3u);
+  EXPECT_TRUE(undoLabel().startsWith(QStringLiteral("Split drift into")))
+      << undoLabel().toStdString();
+  ASSERT_EQ(document.selection().size(), 2u);
+  for (const Drift& each : inFile().drifts) EXPECT_EQ(each.plants.size() % 2, 1u);
+  trigger("actionMerge");
+  EXPECT_EQ(inFile().drifts.size(), 2u);
+  const auto after = plantIds();
+  EXPECT_GE(after.size(), 13u);
+  EXPECT_EQ(after.size() % 2, 1u);
+  std::size_t kept = 0;
+  for (const Id<Plant> id : before) kept += after.count(id);
+  EXPECT_GE(kept, 12u);
+  trigger("actionUndo");
+  trigger("actionUndo");
+  EXPECT_EQ(plantIds(), before);
+}
+
+TEST_F(DriftGestures, ALineBesideEveryDriftSaysSo) {
+  startPlanted();
+  key(Qt::Key_X);
+  drag({7.2, 4.2}, {7.8, 4.8});
+  EXPECT_EQ(inFile().drifts.size(), 2u);
+  EXPECT_TRUE(window->findChild<MessageBar*>()->isVisible());
+}
+
+TEST_F(DriftGestures, DriftsOfTwoSpeciesAreNotMerged) {
+  startPlanted();
+  document.select({refTo(drift), refTo(small)});
+  trigger("actionMerge");
+  EXPECT_EQ(inFile().drifts.size(), 2u);
+  EXPECT_TRUE(undoLabel().isEmpty());
+  EXPECT_TRUE(window->findChild<MessageBar*>()->isVisible());
+}
+
+// 3 Parts
+
+TEST_F(DriftGestures, MarkedPlantsMoveTogether) {
+  startPlanted();
+  click({1.0, 0.8});
+  const Drift before = *inFile().drifts.find(small);
+  drag({0.45, 0.6}, {1.15, 1.0}, Qt::AltModifier | Qt::ShiftModifier);
+  EXPECT_TRUE(undoLabel().isEmpty());
+  drag({0.6, 0.8}, {0.7, 1.3}, Qt::AltModifier);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Move 2 plants"));
+  const Drift after = *inFile().drifts.find(small);
+  for (const std::size_t i : {0u, 1u}) {
+    EXPECT_NEAR(after.plants[i].at.x - before.plants[i].at.x, 0.1, 0.02);
+    EXPECT_NEAR(after.plants[i].at.y - before.plants[i].at.y, 0.5, 0.02);
+  }
+  EXPECT_EQ(after.plants[2], before.plants[2]);
+}
+
+// 4 Nudging
+
+TEST_F(DriftGestures, WhileAPlantMovesItSaysWhatItWouldBreak) {
+  startPlanted();
+  const Id<Plant> first = inFile().drifts.find(small)->plants[0].id;
+  NudgeGesture gesture(canvas(), {small, first});
+  gesture.move({{0.6, 0.9}, {}, {}});
+  EXPECT_TRUE(gesture.words().isEmpty());
+  gesture.move({{0.8, 0.8}, {}, {}});
+  ASSERT_EQ(gesture.words().size(), 1);
+  EXPECT_TRUE(gesture.words()[0].contains(QStringLiteral("0.34 m")))
+      << gesture.words()[0].toStdString();
+  gesture.move({{-0.5, 0.8}, {}, {}});
+  EXPECT_EQ(gesture.words().size(), 1);
+}
+
+TEST_F(DriftGestures, DroppingIsTakenAndSettlingMendsIt) {
+  startPlanted();
+  drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Nudge plant"));
+  EXPECT_TRUE(window->findChild<MessageBar*>()->isVisible());
+  key(Qt::Key_E);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Settle plants"));
+  const auto places = positionsOf(*inFile().drifts.find(small));
+  for (std::size_t i = 0; i < places.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.34 - 1e-3);
+}
+
+TEST_F(DriftGestures, SettingOutAnewPlantsByTheRules) {
+  startPlanted();
+  drag({0.6, 0.8}, {0.95, 0.8}, Qt::AltModifier);
+  key(Qt::Key_D);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Set drift out anew"));
+  const auto places = positionsOf(*inFile().drifts.find(small));
+  for (std::size_t i = 0; i < places.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.34 - 1e-3);
+}
+
+// 5 Along a way
+
+TEST_F(DriftGestures, CarriedWithShiftASpeciesIsPlantedAlongTheWay) {
+  startPlanted();
+  CardStrip* strip = window->findChild<BenchPanel*>()->cards();
+  const auto onBench = [&](Point p) {
+    return strip->viewport()->mapFromGlobal(canvas().mapToGlobal(pixels(p)));
+  };
+  const auto carry = [&](Point p, Qt::KeyboardModifiers modifiers) {
+    QMouseEvent event(QEvent::MouseMove, onBench(p), strip->viewport()->mapToGlobal(onBench(p)),
+                      Qt::NoButton, Qt::LeftButton, modifiers);
+    QApplication::sendEvent(strip->viewport(), &event);
+  };
+  QTest::mousePress(strip->viewport(), Qt::LeftButton, {}, {60, 40});
+  carry({1.0, 4.2}, {});
+  for (int i = 0; i <= 50; ++i) carry({1.0 + 0.12 * i, 4.2}, Qt::ShiftModifier);
+  EXPECT_TRUE(window->driftInHand().planned());
+  QTest::mouseRelease(strip->viewport(), Qt::LeftButton, Qt::ShiftModifier, onBench({7.0, 4.2}));
+  ASSERT_EQ(inFile().drifts.size(), 3u);
+  EXPECT_TRUE(undoLabel().endsWith(QStringLiteral("along a line"))) << undoLabel().toStdString();
+  const Drift planted = *--inFile().drifts.end();
+  EXPECT_EQ(planted.plants.size() % 2, 1u);
+  EXPECT_TRUE(inOnePiece(positionsOf(planted), planted.spacing));
+  const Box box = boundsOf(positionsOf(planted));
+  EXPECT_GT(box.width(), 4.5);
+  EXPECT_LT(box.height(), 1.5);
+}
+
+// 6 Fields
+
+class ShapeFields : public DriftGestures {
+ protected:
+  void startSelected() {
+    startPlanted();
+    click(onDrift());
+  }
+  void enter(const char* name, const QString& typed) {
+    auto* field = window->findChild<MarginPanel*>()->findChild<QLineEdit*>(QLatin1String(name));
+    ASSERT_NE(field, nullptr) << name;
+    field->setFocus();
+    field->selectAll();
+    QTest::keyClicks(field, typed);
+    QTest::keyClick(field, Qt::Key_Return);
+  }
+  void choosePattern(Pattern pattern) {
+    auto* choice =
+        window->findChild<MarginPanel*>()->findChild<QComboBox*>(QStringLiteral("drift-pattern"));
+    ASSERT_NE(choice, nullptr);
+    choice->setFocus();
+    while (choice->currentIndex() < int(pattern)) QTest::keyClick(choice, Qt::Key_Down);
+  }
+};
+
+TEST_F(ShapeFields, ASpacingIsPlantedWithTheSameCount) {
+  startSelected();
+  enter("drift-spacing", QStringLiteral("0.5"));
+  EXPECT_EQ(drifted().spacing, Length::metres(0.5));
+  EXPECT_EQ(drifted().plants.size(), 13u);
+  const auto places = positionsOf(drifted());
+  for (std::size_t i = 0; i < places.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.425 - 1e-3);
+}
+
+TEST_F(ShapeFields, ACountIsGrownWhereTheDriftStands) {
+  startSelected();
+  const auto before = plantIds();
+  enter("drift-plants", QStringLiteral("21"));
+  EXPECT_EQ(drifted().plants.size(), 21u);
+  const auto after = plantIds();
+  EXPECT_TRUE(std::includes(after.begin(), after.end(), before.begin(), before.end()));
+}
+
+TEST_F(ShapeFields, ASquarePatternStandsInRows) {
+  startSelected();
+  choosePattern(Pattern::Square);
+  ASSERT_EQ(drifted().pattern, Pattern::Square);
+  const Point first = drifted().plants.front().at;
+  for (const Plant& plant : drifted().plants) {
+    const Point cells = rotated(plant.at - first, -drifted().axis) * (1.0 / 0.4);
+    EXPECT_NEAR(cells.x, std::round(cells.x), 1e-6);
+    EXPECT_NEAR(cells.y, std::round(cells.y), 1e-6);
+  }
+}
+
+TEST_F(ShapeFields, LengthToWidthIsReadAndItsBoundsAreSaid) {
+  startSelected();
+  enter("drift-stretch", QStringLiteral("6"));
+  EXPECT_EQ(drifted().stretch, 6.0);
+  enter("drift-stretch", QStringLiteral("60"));
+  EXPECT_EQ(drifted().stretch, 6.0);
+}
+
+}  // namespace
+}  // namespace tussock::test
