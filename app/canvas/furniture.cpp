@@ -136,6 +136,7 @@ void paintNote(QPainter& painter, QPointF at, const QString& text, const Theme& 
   const QFontMetricsF metrics(font);
   QRectF plate(at + QPointF(kSpace4, kSpace4),
                QSizeF(metrics.horizontalAdvance(text) + 2.0 * kSpace2, metrics.height() + kSpace1));
+  if (plate.right() > painter.viewport().right() - kSpace1) plate.moveRight(at.x() - kSpace4);
   painter.setRenderHint(QPainter::Antialiasing);
   paintPlate(painter, plate, theme);
   painter.setPen(theme.ink);

@@ -13,6 +13,7 @@
 #include "app/look/theme.h"
 #include "app/panels/species_marks.h"
 #include "core/checks/describe.h"
+#include "core/checks/mend_drift.h"
 #include "core/checks/registry.h"
 #include "core/edit/draft.h"
 
@@ -35,6 +36,12 @@ QPushButton* button(const QString& name, const QString& words, QWidget* parent) 
   auto* made = new QPushButton(words, parent);
   made->setObjectName(name);
   return made;
+}
+
+// Findings that moving single plants can mend.
+bool canSettle(const Finding& finding) {
+  return finding.check == CheckId::Spacing || finding.check == CheckId::SetBack ||
+         finding.check == CheckId::Obstructed;
 }
 
 }  // namespace
@@ -66,11 +73,14 @@ QWidget* FindingRow::makeButtons() {
   line->setContentsMargins(0, kSpace1, 0, 0);
   line->setSpacing(kSpace2);
   auto* show = button(QStringLiteral("finding-show"), tr("Show"), row);
+  settle_ = button(QStringLiteral("finding-settle"), tr("Settle"), row);
+  settle_->setToolTip(tr("Takes the plants concerned to the nearest places that keep the rules"));
   accept_ = button(QStringLiteral("finding-accept"), tr("Accept…"), row);
   reopen_ = button(QStringLiteral("finding-reopen"), tr("Reopen"), row);
-  for (QPushButton* made : {show, accept_, reopen_}) line->addWidget(made);
+  for (QPushButton* made : {show, settle_, accept_, reopen_}) line->addWidget(made);
   line->addStretch(1);
   connect(show, &QPushButton::clicked, this, [this] { emit chosen(finding_); });
+  connect(settle_, &QPushButton::clicked, this, &FindingRow::settle);
   connect(accept_, &QPushButton::clicked, this, [this] { showReason(true); });
   connect(reopen_, &QPushButton::clicked, this, &FindingRow::reopen);
   return row;
@@ -122,6 +132,8 @@ void FindingRow::refresh() {
   why_->setVisible(accepted);
   accept_->setVisible(!accepted);
   accept_->setEnabled(!document_.isReadOnly());
+  settle_->setVisible(!accepted && canSettle(finding_));
+  settle_->setEnabled(!document_.isReadOnly());
   reopen_->setVisible(accepted);
   reopen_->setEnabled(!document_.isReadOnly());
   setAccessibleName(text(words.title));
@@ -155,6 +167,19 @@ void FindingRow::reopen() {
   Draft draft(document_.yard());
   draft.remove(accepted->id);
   document_.commit(draft.finish(tr("Reopen finding").toStdString()));
+}
+
+void FindingRow::settle() {
+  for (const ObjectRef ref : finding_.subjects) {
+    const auto drift = idIf<Drift>(ref);
+    if (!drift) continue;
+    const ChangeSet edit = mendDrift(document_.yard(), document_.facts(), *drift);
+    if (edit.empty()) continue;
+    document_.commit(edit);
+    return;
+  }
+  why_->setText(tr("There is no free place near. Move the drift or take plants out."));
+  why_->show();
 }
 
 bool FindingRow::eventFilter(QObject* watched, QEvent* event) {

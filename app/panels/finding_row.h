@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // One finding: its mark, what was found and what would mend it, where the limit is from; buttons to
-// show it, to accept it with a reason, to take that back.
+// show it, to settle its plants, to accept it with a reason, to take that back.
 #pragma once
 
 #include <QWidget>
@@ -35,6 +35,7 @@ class FindingRow : public QWidget {
   void showReason(bool shown);
   void accept();
   void reopen();
+  void settle();
   void refresh();
 
   Document& document_;
@@ -44,6 +45,7 @@ class FindingRow : public QWidget {
   QLabel* limit_;
   QLabel* why_;
   QWidget* buttons_ = nullptr;
+  QPushButton* settle_ = nullptr;
   QPushButton* accept_ = nullptr;
   QPushButton* reopen_ = nullptr;
   QWidget* reasonRow_ = nullptr;

@@ -23,6 +23,18 @@ std::optional<PlantAt> plantAt(const Yard& yard, Point p, double reach) {
 
 namespace {
 
+// "Too close to prairie dropseed", else the finding's own title.
+QString titleOf(const Document& document, const Finding& finding) {
+  const auto other = finding.check == CheckId::Spacing && finding.subjects.size() > 1
+                         ? idIf<Drift>(finding.subjects.back())
+                         : std::nullopt;
+  const Drift* drift = other ? document.yard().drifts.find(*other) : nullptr;
+  const Species* species = drift ? document.facts().find(drift->species) : nullptr;
+  if (species)
+    return QObject::tr("Too close to %1").arg(QString::fromStdString(species->commonName));
+  return QString::fromStdString(describe(finding, document.yard(), document.facts()).title);
+}
+
 QStringList wordsFor(Document& document, const PlantAt& plant, Point to) {
   const Yard& yard = document.yard();
   const CheckInput input{yard, document.facts()};
@@ -32,7 +44,7 @@ QStringList wordsFor(Document& document, const PlantAt& plant, Point to) {
       return QString::fromStdString(
           formatLength(Length::metres(std::max(0.0, metres)), yard.settings.units));
     };
-    const QString title = QString::fromStdString(describe(finding, yard, document.facts()).title);
+    const QString title = titleOf(document, finding);
     words << (finding.required > 0.0
                   ? QObject::tr("%1: %2, %3 asked")
                         .arg(title, measure(finding.measured), measure(finding.required))
@@ -56,12 +68,7 @@ void NudgeGesture::move(const PointerAt& at) {
 
 void NudgeGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
-  if (!dragged_) return;
-  const bool breaks = !wordsFor(canvas_.document(), plant_, at.site).isEmpty();
-  if (canvas_.document().commit(edit(at.site)) && breaks)
-    canvas_.tell(
-        QObject::tr("The plant stands where it breaks a rule. Press E to settle it in the "
-                    "nearest place that keeps them all, or let it stand."));
+  if (dragged_) canvas_.document().commit(edit(at.site));
 }
 
 void NudgeGesture::paint(QPainter& painter, const SceneMapping& mapping) const {

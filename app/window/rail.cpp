@@ -89,6 +89,7 @@ void Rail::resizeEvent(QResizeEvent*) {
   for (QToolButton* button : buttons_) {
     button->setToolButtonStyle(tall < kShort ? Qt::ToolButtonIconOnly
                                              : Qt::ToolButtonTextUnderIcon);
+    button->setIconSize(tall < kTall ? QSize(20, 20) : QSize(24, 24));
     button->setFixedHeight(tall);
   }
 }

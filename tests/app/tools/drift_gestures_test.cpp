@@ -4,9 +4,11 @@
 #include <cmath>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 
 #include "app/panels/bench_panel.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/finding_row.h"
 #include "app/panels/margin_panel.h"
 #include "app/tools/drift_in_hand.h"
 #include "app/tools/handles.h"
@@ -193,12 +195,27 @@ TEST_F(DriftGestures, DroppingIsTakenAndSettlingMendsIt) {
   startPlanted();
   drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);
   EXPECT_EQ(undoLabel(), QStringLiteral("Nudge plant"));
-  EXPECT_TRUE(window->findChild<MessageBar*>()->isVisible());
   key(Qt::Key_E);
   EXPECT_EQ(undoLabel(), QStringLiteral("Settle plants"));
   const auto places = positionsOf(*inFile().drifts.find(small));
   for (std::size_t i = 0; i < places.size(); ++i)
     for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.34 - 1e-3);
+}
+
+TEST_F(DriftGestures, TheFindingOfANudgeOffersTheRepair) {
+  startPlanted();
+  drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);
+  document.waitForAnalysis();
+  QCoreApplication::processEvents();
+  QPushButton* settle = nullptr;
+  for (auto* row : window->findChildren<FindingRow*>())
+    if (row->finding().check == CheckId::Spacing)
+      settle = row->findChild<QPushButton*>(QStringLiteral("finding-settle"));
+  ASSERT_NE(settle, nullptr);
+  QTest::mouseClick(settle, Qt::LeftButton);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Settle 1 plant"));
+  document.waitForAnalysis();
+  for (const Finding& finding : *document.findings()) EXPECT_NE(finding.check, CheckId::Spacing);
 }
 
 TEST_F(DriftGestures, SettingOutAnewPlantsByTheRules) {
