@@ -71,6 +71,8 @@ Settings settingsFrom(const NewOptions& options) {
   settings.hardinessZone = hardinessFrom(options.hardiness);
   settings.lastFrost = frostDate(options.lastFrost, "--last-frost");
   settings.firstFrost = frostDate(options.firstFrost, "--first-frost");
+  if (const std::string trouble = frostTrouble(settings); !trouble.empty())
+    throw UsageError(trouble);
   return settings;
 }
 
@@ -105,8 +107,10 @@ void addNew(CLI::App& app, Action& chosen) {
   command->add_option("--zone", options->zone, "Time zone, such as America/Chicago");
   command->add_option("--state", options->state, "State, two letters");
   command->add_option("--hardiness", options->hardiness, "Hardiness zone, such as 6b");
-  command->add_option("--last-frost", options->lastFrost, "Last frost in spring, MM-DD");
-  command->add_option("--first-frost", options->firstFrost, "First frost in autumn, MM-DD");
+  command->add_option("--last-frost", options->lastFrost,
+                      "Last frost of spring, MM-DD (south of the equator 10-05, say)");
+  command->add_option("--first-frost", options->firstFrost,
+                      "First frost of autumn, MM-DD (in the south 04-25, say)");
   command->add_option("--site", options->site, "GeoJSON of the site");
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runNew(*options, console); };

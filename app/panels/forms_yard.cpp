@@ -30,6 +30,13 @@ QString readCoordinate(const QString& typed, Axis axis, Angle& value) {
   return {};
 }
 
+// Sets a frost date or the latitude in `settings` by `read`, and looks at the whole.
+template <class Read>
+QString readForSeason(Settings& settings, Read read) {
+  const QString wrong = read(settings);
+  return wrong.isEmpty() ? QString::fromStdString(frostTrouble(settings)) : wrong;
+}
+
 QString readZone(const QString& typed, std::string& value) {
   const auto zone = parseHardinessZone(typed.toStdString());
   if (!zone)
@@ -55,6 +62,8 @@ QString readTimeZone(const QString& typed, std::string& value) {
 
 QString seasonText(const Settings& settings) {
   const GrowingSeason season = growingSeason(settings);
+  if (!frostTrouble(settings).empty())
+    return tr("unclear: the frost dates leave no summer. Correct them above.");
   const QString span = tr("%1 to %2").arg(dayText(season.first), dayText(season.last));
   return season.assumed ? tr("%1, assumed until the frost dates are known").arg(span) : span;
 }
@@ -64,7 +73,8 @@ void addPlace(ObjectForm<Settings>& yard) {
       "yard-latitude", tr("Latitude"),
       [](const Settings& s) { return coordinateWords(s.latitude, Axis::Latitude); },
       [](Settings& s, const QString& typed) {
-        return readCoordinate(typed, Axis::Latitude, s.latitude);
+        return readForSeason(
+            s, [&](Settings& at) { return readCoordinate(typed, Axis::Latitude, at.latitude); });
       });
   yard.field(
       "yard-longitude", tr("Longitude"),
@@ -89,11 +99,16 @@ void addSeason(ObjectForm<Settings>& yard) {
   yard.field(
       "yard-last-frost", tr("Last frost"),
       [](const Settings& s) { return optionalDayText(s.lastFrost); },
-      [](Settings& s, const QString& typed) { return readOptionalDay(typed, s.lastFrost); });
+      [](Settings& s, const QString& typed) {
+        return readForSeason(s, [&](Settings& at) { return readOptionalDay(typed, at.lastFrost); });
+      });
   yard.field(
       "yard-first-frost", tr("First frost"),
       [](const Settings& s) { return optionalDayText(s.firstFrost); },
-      [](Settings& s, const QString& typed) { return readOptionalDay(typed, s.firstFrost); });
+      [](Settings& s, const QString& typed) {
+        return readForSeason(s,
+                             [&](Settings& at) { return readOptionalDay(typed, at.firstFrost); });
+      });
   yard.fact("yard-season", tr("Season"), seasonText);
 }
 

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 namespace tussock {
 
 namespace {
@@ -20,6 +22,11 @@ bool isDigit(char c) {
 }
 bool isLetter(char c) {
   return upper(c) >= 'A' && upper(c) <= 'Z';
+}
+
+// Going forward through the year from `first`; both ends belong to the span.
+bool holds(MonthDay first, MonthDay last, MonthDay day) {
+  return first <= last ? first <= day && day <= last : first <= day || day <= last;
 }
 
 bool isZonePart(std::string_view part) {
@@ -60,6 +67,21 @@ bool looksLikeTimeZone(std::string_view text) {
     text.remove_prefix(slash + 1);
   }
   return false;
+}
+
+std::string frostTrouble(const Settings& settings) {
+  using namespace std::chrono;
+  if (!settings.lastFrost || !settings.firstFrost) return {};
+  const bool southern = settings.latitude < Angle();
+  const MonthDay warmest = southern ? January / 21 : July / 21;
+  if (holds(*settings.lastFrost, *settings.firstFrost, warmest)) return {};
+  return fmt::format(
+      "From a last frost on {} to a first frost on {} there is no summer {} of the equator. There "
+      "the last frost comes in spring, such as {}, and the first in autumn, such as {}. Correct "
+      "the two dates or the latitude, or swap them.",
+      readableMonthDay(*settings.lastFrost), readableMonthDay(*settings.firstFrost),
+      southern ? "south" : "north", southern ? "5 October" : "20 April",
+      southern ? "25 April" : "18 October");
 }
 
 }  // namespace tussock

@@ -6,6 +6,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/model/settings.h"
+
 namespace tussock {
 
 // The two letters that the United States Postal Service gives a state, the District of Columbia or
@@ -20,5 +22,12 @@ namespace tussock {
 // America/Chicago or UTC: up to three parts of letters, digits, _, + and -, each of which begins
 // with a letter. Whether there is such a zone only the system's own database can say.
 [[nodiscard]] bool looksLikeTimeZone(std::string_view text);
+
+// What is wrong with the frost dates, and the remedy; empty when nothing is, or when one is not
+// known. The days from the last frost to the first must hold the middle of the warm half of the
+// year: 21 July north of the equator, 21 January south of it (common practice: the warmest weeks
+// come about a month after the solstice). The order in the calendar would not do: on warm coasts
+// the first frost may come after New Year, and in the south the season always runs across it.
+[[nodiscard]] std::string frostTrouble(const Settings& settings);
 
 }  // namespace tussock

@@ -193,5 +193,14 @@ TEST_F(MarginTest, PlaceAndFrostDatesAreReadAsPeopleWriteThem) {
   EXPECT_EQ(onDisk().settings.hardinessZone, "");
 }
 
+TEST_F(MarginTest, FrostDatesThatLeaveNoSummerAreRefused) {
+  type("yard-last-frost", QStringLiteral("20 April"));
+  const auto before = onDisk().settings.firstFrost;
+  type("yard-first-frost", QStringLiteral("1 June"));
+  ASSERT_TRUE(shown<QLabel>("yard-first-frost-wrong"));
+  EXPECT_TRUE(shown<QLabel>("yard-first-frost-wrong")->text().contains(QStringLiteral("equator")));
+  EXPECT_EQ(onDisk().settings.firstFrost, before);
+}
+
 }  // namespace
 }  // namespace tussock

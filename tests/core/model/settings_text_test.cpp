@@ -60,5 +60,39 @@ TEST(TimeZoneText, RefusesOtherForms) {
     EXPECT_FALSE(looksLikeTimeZone(text)) << text;
 }
 
+Settings frosts(double latitude, MonthDay last, MonthDay first) {
+  Settings settings;
+  settings.latitude = Angle::degrees(latitude);
+  settings.lastFrost = last;
+  settings.firstFrost = first;
+  return settings;
+}
+
+// Dates of the right kind for each place, from memory: southern Indiana, Churchill on Hudson Bay,
+// a warm coast whose first frost comes after New Year, Canberra, Ushuaia.
+TEST(FrostDates, MayBeInAnyOrderThatLeavesASummer) {
+  using namespace std::chrono;
+  EXPECT_EQ(frostTrouble(frosts(38.4, April / 20, October / 18)), "");
+  EXPECT_EQ(frostTrouble(frosts(58.8, June / 25, September / 8)), "");
+  EXPECT_EQ(frostTrouble(frosts(29.0, February / 10, January / 5)), "");
+  EXPECT_EQ(frostTrouble(frosts(-35.3, November / 5, April / 5)), "");
+  EXPECT_EQ(frostTrouble(frosts(-54.8, December / 20, February / 10)), "");
+}
+
+TEST(FrostDates, AreRefusedWhereTheyLeaveNoSummer) {
+  using namespace std::chrono;
+  const std::string north = frostTrouble(frosts(38.4, October / 18, April / 20));
+  EXPECT_NE(north.find("18 October"), std::string::npos) << north;
+  EXPECT_NE(north.find("north of the equator"), std::string::npos) << north;
+  const std::string south = frostTrouble(frosts(-35.3, April / 20, October / 18));
+  EXPECT_NE(south.find("south of the equator"), std::string::npos) << south;
+}
+
+TEST(FrostDates, OneAloneTellsNothing) {
+  Settings settings = frosts(38.4, std::chrono::October / 18, std::chrono::April / 20);
+  settings.firstFrost.reset();
+  EXPECT_EQ(frostTrouble(settings), "");
+}
+
 }  // namespace
 }  // namespace tussock
