@@ -91,8 +91,8 @@ QString cardWords(const Species& species, UnitSystem units) {
   const QString format = QCoreApplication::translate(
       "Card", "%1, %2\n%3 tall and set %4 apart\nIn flower: %5\n%6; %7");
   return format.arg(text(species.botanicalName), text(species.commonName),
-                    text(formatHeight(species.height(), units)),
-                    text(formatSpacing(species.spacing, units)), bloomWords(species),
+                    text(formatPlantSize(species.height(), units)),
+                    text(formatPlantSize(species.spacing, units)), bloomWords(species),
                     sentence(sunWords(species)), moistureWords(species));
 }
 

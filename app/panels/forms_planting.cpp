@@ -96,7 +96,7 @@ QString heightText(const Document& document, const Drift& drift) {
   const Species* species = document.facts().find(drift.species);
   if (!species) return tr("not known");
   return tr("%1 in flower")
-      .arg(text(formatHeight(species->height(), document.yard().settings.units)));
+      .arg(text(formatPlantSize(species->height(), document.yard().settings.units)));
 }
 
 }  // namespace

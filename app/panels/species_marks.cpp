@@ -117,8 +117,8 @@ QString bloomWords(const Species& species) {
 }
 
 QString sizeWords(const Species& species, UnitSystem units) {
-  return text(formatHeight(species.height(), units)) + QStringLiteral(" × ") +
-         text(formatSpacing(species.spacing, units));
+  return text(formatPlantSize(species.height(), units)) + QStringLiteral(" × ") +
+         text(formatPlantSize(species.spacing, units));
 }
 
 }  // namespace tussock

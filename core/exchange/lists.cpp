@@ -8,8 +8,8 @@ namespace tussock {
 namespace {
 
 std::string spacingOf(const ScheduleLine& line, UnitSystem units) {
-  const std::string closest = formatSpacing(line.closest, units);
-  const std::string widest = formatSpacing(line.widest, units);
+  const std::string closest = formatPlantSize(line.closest, units);
+  const std::string widest = formatPlantSize(line.widest, units);
   return closest == widest ? closest : closest + " to " + widest;
 }
 

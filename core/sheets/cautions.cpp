@@ -64,7 +64,7 @@ std::vector<std::string> cautionLines(const Yard& yard, const std::vector<Schedu
       "Before digging have buried lines marked: {}, and wait for the marks; private lines are not "
       "marked for you. Dig by hand within {} of any mark.{} Local codes and licensed practice "
       "govern.",
-      call, formatSpacing(handDigWidth(yard), yard.settings.units), gloves(rows));
+      call, formatPlantSize(handDigWidth(yard), yard.settings.units), gloves(rows));
   std::vector<std::string> lines;
   for (const std::string& paragraph : {key, text})
     if (!paragraph.empty())

@@ -38,10 +38,14 @@ std::string sizeText(StockSize size) {
 }
 
 std::string spacingText(const ScheduleLine& line, UnitSystem units) {
-  const std::string widest = formatSpacing(line.widest, units);
-  const std::string closest = formatSpacing(line.closest, units);
+  const std::string widest = formatPlantSize(line.widest, units);
+  const std::string closest = formatPlantSize(line.closest, units);
   if (closest == widest) return widest;
-  return closest.substr(0, closest.find(' ')) + "–" + widest;
+  // "8–10 in", but each in full where the two are told in different units or in feet and inches.
+  const std::size_t space = closest.find(' ');
+  const bool plain = closest.find('\'') == std::string::npos;
+  const bool alike = closest.substr(space) == widest.substr(widest.find(' '));
+  return (plain && alike ? closest.substr(0, space) : closest) + "–" + widest;
 }
 
 ScheduleRow rowOf(const ScheduleLine& line, UnitSystem units) {
@@ -51,7 +55,7 @@ ScheduleRow rowOf(const ScheduleLine& line, UnitSystem units) {
   row.size = sizeText(line.size), row.spacing = spacingText(line, units);
   if (!line.species) return row;
   row.commonName = printable(line.species->commonName);
-  row.height = formatHeight(line.species->height(), units);
+  row.height = formatPlantSize(line.species->height(), units);
   for (int month = 1; month <= 12; ++month)
     row.bloom[static_cast<std::size_t>(month - 1)] = line.species->bloomsInMonth(month);
   row.caution = line.species->toxicityNote;

@@ -85,8 +85,8 @@ void addEnd(Sheet& sheet, PaperPoint at, const std::string& letter, double dx, d
 
 std::string Baseline::text() const {
   return fmt::format("Baseline A–B: {} long, {} outside the front; A is {} outside the left end.",
-                     formatLength(Length::metres(b.x - a.x), units), formatSpacing(offset, units),
-                     formatSpacing(offset, units));
+                     formatLength(Length::metres(b.x - a.x), units), formatPlantSize(offset, units),
+                     formatPlantSize(offset, units));
 }
 
 Baseline baselineFor(const Box& turned, int scale, UnitSystem units) {

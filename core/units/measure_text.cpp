@@ -11,6 +11,8 @@ namespace tussock {
 
 namespace {
 
+constexpr long kFeetFromInches = 48;  // plant sizes below this are told in inches alone
+
 // Reads numbers and unit words off the front of a text.
 class Scanner {
  public:
@@ -138,14 +140,15 @@ std::string formatLength(Length length, UnitSystem units) {
                   : fmt::format("{}{}\"", sign, inches);
 }
 
-std::string formatSpacing(Length length, UnitSystem units) {
-  return units == UnitSystem::Metres ? fmt::format("{:.0f} cm", length.metres() * 100.0)
-                                     : fmt::format("{:.0f} in", length.inches());
-}
-
-std::string formatHeight(Length length, UnitSystem units) {
-  return units == UnitSystem::Metres ? fmt::format("{:.1f} m", length.metres())
-                                     : fmt::format("{:.1f} ft", length.feet());
+std::string formatPlantSize(Length length, UnitSystem units) {
+  if (units == UnitSystem::Metres) {
+    const long centimetres = std::lround(length.metres() * 100.0);
+    return centimetres < 100 ? fmt::format("{} cm", centimetres)
+                             : fmt::format("{:.2f} m", double(centimetres) / 100.0);
+  }
+  const long inches = std::lround(length.inches());
+  return inches < kFeetFromInches ? fmt::format("{} in", inches)
+                                  : fmt::format("{}' {}\"", inches / 12, inches % 12);
 }
 
 std::string formatArea(Area area, UnitSystem units) {

@@ -19,9 +19,9 @@ enum class UnitSystem { FeetInches, Metres };
 
 // 31' 4" (to the nearest inch, or half inch below 3 ft) or 9.55 m.
 [[nodiscard]] std::string formatLength(Length length, UnitSystem units);
-// Heights and spacings as plant lists give them: "18 in", "3.0 ft" or "45 cm", "0.9 m".
-[[nodiscard]] std::string formatSpacing(Length length, UnitSystem units);
-[[nodiscard]] std::string formatHeight(Length length, UnitSystem units);
+// Heights, spreads and spacings of plants, all in one form: whole inches below 4 ft, feet and
+// inches from there on, or centimetres and metres: "18 in", "5' 2\"", "45 cm", "1.60 m".
+[[nodiscard]] std::string formatPlantSize(Length length, UnitSystem units);
 // "10.3 sq ft" or "0.96 m²".
 [[nodiscard]] std::string formatArea(Area area, UnitSystem units);
 

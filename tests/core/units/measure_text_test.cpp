@@ -65,5 +65,17 @@ TEST(FormatArea, KeepsThreeFigures) {
   EXPECT_EQ(formatArea(Area::squareMetres(0.957), UnitSystem::Metres), "0.96 m²");
 }
 
+TEST(FormatPlantSize, GivesInchesBelowFourFeetThenFeetAndInches) {
+  constexpr UnitSystem feet = UnitSystem::FeetInches, metres = UnitSystem::Metres;
+  EXPECT_EQ(formatPlantSize(Length::inches(18), feet), "18 in");
+  EXPECT_EQ(formatPlantSize(Length::inches(47.4), feet), "47 in");
+  EXPECT_EQ(formatPlantSize(Length::inches(47.6), feet), "4' 0\"");
+  EXPECT_EQ(formatPlantSize(Length::inches(62), feet), "5' 2\"");
+  EXPECT_EQ(formatPlantSize(Length::inches(71.9), feet), "6' 0\"");
+  EXPECT_EQ(formatPlantSize(Length::centimetres(45), metres), "45 cm");
+  EXPECT_EQ(formatPlantSize(Length::centimetres(99.6), metres), "1.00 m");
+  EXPECT_EQ(formatPlantSize(Length::metres(1.6), metres), "1.60 m");
+}
+
 }  // namespace
 }  // namespace tussock
