@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+// Filling beds: what must hold whatever the bed. Beds are random but the same on every machine; the
+// placing rules are judged by the checks, which know nothing of how a fill works.
+#include "core/planting/fill.h"
+
+#include <gtest/gtest.h>
+
+#include "core/checks/registry.h"
+#include "core/edit/draft.h"
+#include "tests/support/random_beds.h"
+
+namespace tussock {
+namespace {
+
+const Catalogue& facts() {
+  static const Catalogue catalogue = readShippedCatalogue().catalogue;
+  return catalogue;
+}
+
+FillResult filled(const Yard& yard, Id<Bed> bed, int seed = 1) {
+  IdSource ids(largestId(yard) + 1);
+  FillRequest request;
+  request.bed = bed;
+  request.seed = seed;
+  request.wildness = 0.5;
+  auto result = fillBed(yard, facts(), nullptr, request, ids);
+  EXPECT_TRUE(result.has_value());
+  return result.value_or(FillResult());
+}
+
+class FilledBed : public testing::TestWithParam<unsigned> {
+ protected:
+  const test::RandomBed random = test::randomBed(GetParam());
+};
+
+TEST_P(FilledBed, KeepsThePlacingRulesAndOddCounts) {
+  const Yard after = apply(random.yard, filled(random.yard, random.bed).edit);
+  ASSERT_GT(after.drifts.size(), 0u);
+  const CheckInput input{after, facts(), nullptr};
+  for (const CheckId rule :
+       {CheckId::Spacing, CheckId::SetBack, CheckId::OddCount, CheckId::Obstructed})
+    EXPECT_EQ(runCheck(rule, input).size(), 0u) << test::nameOf(random.shape) << int(rule);
+}
+
+TEST_P(FilledBed, ComesOutTheSameForTheSameSeed) {
+  const FillResult once = filled(random.yard, random.bed), again = filled(random.yard, random.bed);
+  ASSERT_FALSE(once.cutShort || again.cutShort);
+  EXPECT_EQ(once.edit, again.edit);
+}
+
+INSTANTIATE_TEST_SUITE_P(Shapes, FilledBed, testing::Range(0u, 12u));
+
+TEST(Fill, AnotherSeedGivesAnotherBed) {
+  const test::RandomBed random = test::randomBed(2);
+  EXPECT_NE(filled(random.yard, random.bed, 1).edit, filled(random.yard, random.bed, 2).edit);
+}
+
+TEST(Fill, LockedDriftsStayPlantForPlant) {
+  const test::RandomBed random = test::randomBed(0);
+  Yard yard = apply(random.yard, filled(random.yard, random.bed).edit);
+  Drift locked = *yard.drifts.begin();
+  locked.locked = true;
+  yard.drifts = yard.drifts.with(locked);
+  const Yard after = apply(yard, filled(yard, random.bed, 5).edit);
+  ASSERT_NE(after.drifts.find(locked.id), nullptr);
+  EXPECT_EQ(*after.drifts.find(locked.id), locked);
+  EXPECT_GT(after.drifts.size(), 1u);
+}
+
+TEST(Fill, WhenStoppedThereIsNothing) {
+  const test::RandomBed random = test::randomBed(1);
+  IdSource ids(largestId(random.yard) + 1);
+  FillRequest request;
+  request.bed = random.bed;
+  std::stop_source stop;
+  stop.request_stop();
+  EXPECT_FALSE(fillBed(random.yard, facts(), nullptr, request, ids, stop.get_token()).has_value());
+}
+
+}  // namespace
+}  // namespace tussock
