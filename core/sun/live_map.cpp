@@ -42,6 +42,7 @@ struct LiveSunMap::State {
   std::vector<SunCount> sums;
   RowLight light;
   std::vector<Span> spans;
+  std::vector<Columns> touched;  // by row
 
   [[nodiscard]] bool canFollow(const Settings& now, const Solids& solids,
                                const std::vector<Caster>& next) const {
@@ -54,9 +55,11 @@ struct LiveSunMap::State {
                       });
   }
 
-  void addRow(std::size_t step, int row, double sign) {
+  // The light along some columns of a row, added or taken back. What lies outside of them is left
+  // as it is, since each span is cut off at the same columns both times.
+  void addRow(std::size_t step, int row, Columns within, double sign) {
     spans.clear();
-    for (const ShadeTrack& track : tracks) track.spansIn(step, row, spans);
+    for (const ShadeTrack& track : tracks) track.spansIn(step, row, within, spans);
     const SeasonStep& at = steps[step];
     light.add(spans, sign * at.hours * kUnitsPerHour, sums[0].changesOf(at.half, row));
   }
@@ -87,7 +90,7 @@ struct LiveSunMap::State {
       if (stop.stop_requested()) return false;
       sums[0].open[static_cast<int>(steps[step].half)] +=
           wholeUnits(steps[step].hours * kUnitsPerHour);
-      for (int row = 0; row < work.grid.rows; ++row) addRow(step, row, 1.0);
+      for (int row = 0; row < work.grid.rows; ++row) addRow(step, row, {0, work.grid.columns}, 1.0);
     }
     return true;
   }
@@ -103,25 +106,33 @@ struct LiveSunMap::State {
     return mapOf(work, sums, yard);
   }
 
-  // Rows in which a changed solid has or had shade, counted out before and in after.
+  // Columns in which a changed solid has or had shade, row by row.
+  void findTouched(const std::vector<Change>& changes, std::size_t step) {
+    touched.assign(static_cast<std::size_t>(work.grid.rows), Columns{work.grid.columns, 0});
+    for (const Change& change : changes) {
+      tracks[change.caster].widen(step, touched);
+      change.track.widen(step, touched);
+    }
+  }
+  void swapTracks(std::vector<Change>& changes) {
+    for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+  }
+  void addTouched(std::size_t step, double sign) {
+    for (int row = 0; row < work.grid.rows; ++row)
+      if (const Columns within = touched[static_cast<std::size_t>(row)]; within.from < within.to)
+        addRow(step, row, within, sign);
+  }
+
+  // Counts what is touched out as it was, and in as it is.
   void recount(std::vector<Change>& changes, std::stop_token stop) {
     for (std::size_t step = 0; step < steps.size() && !stop.stop_requested(); ++step) {
-      std::vector<char>& touched = touched_;
-      touched.assign(static_cast<std::size_t>(work.grid.rows), 0);
-      for (const Change& change : changes)
-        for (const auto& [first, end] :
-             {tracks[change.caster].rowsAt(step), change.track.rowsAt(step)})
-          std::fill(touched.begin() + first, touched.begin() + end, char{1});
-      const auto addTouched = [&](double sign) {
-        for (int row = 0; row < work.grid.rows; ++row)
-          if (touched[static_cast<std::size_t>(row)] != 0) addRow(step, row, sign);
-      };
-      addTouched(-1.0);
-      for (Change& change : changes) std::swap(tracks[change.caster], change.track);
-      addTouched(1.0);
-      for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+      findTouched(changes, step);
+      addTouched(step, -1.0);
+      swapTracks(changes);
+      addTouched(step, 1.0);
+      swapTracks(changes);
     }
-    for (Change& change : changes) std::swap(tracks[change.caster], change.track);
+    swapTracks(changes);
   }
 
   std::optional<SunMap> follow(const Yard& yard, Solids solids, std::vector<Caster> next,
@@ -138,9 +149,6 @@ struct LiveSunMap::State {
     work.solids = std::move(solids);
     return mapOf(work, sums, yard);
   }
-
- private:
-  std::vector<char> touched_;
 };
 
 SunMapRequest previewRequest(const Yard& yard) {

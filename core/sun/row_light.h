@@ -22,14 +22,23 @@ class RowLight {
 
  private:
   struct Event {
-    int column, group;
+    std::uint64_t order;  // by column, then group, entering before leaving
     double openness;
-    int change;
+  };
+  struct Dimmed {
+    int group;
+    double openness;
   };
   void sortEvents(const std::vector<Span>& spans);
+  void pass(const Event& event);
+  [[nodiscard]] double lost() const;
 
   std::vector<Event> events_;
-  std::vector<int> over_;  // how many shadows of each group lie over the place at hand
+  // Of the place at hand: how many shadows of each group lie over it, how many groups keep all off,
+  // and the others in order, so that the light does not depend on what was passed before.
+  std::vector<int> over_;
+  int opaque_ = 0;
+  std::vector<Dimmed> dimmed_;
 };
 
 }  // namespace tussock

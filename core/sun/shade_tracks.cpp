@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/sun/shade_tracks.h"
 
-#include <algorithm>
-
 namespace tussock {
 
 std::vector<SeasonStep> seasonStepsOf(const SunWork& work) {
@@ -56,14 +54,16 @@ ShadeTrack::ShadeTrack(const Caster& caster, const std::vector<SeasonStep>& step
   }
 }
 
-ShadeTrack::Rows ShadeTrack::rowsAt(std::size_t step) const {
-  if (starts_[step] == starts_[step + 1]) return {0, 0};
-  Rows rows{tracks_[starts_[step]].first, tracks_[starts_[step]].end};
-  for (std::size_t i = starts_[step] + 1; i < starts_[step + 1]; ++i) {
-    rows.first = std::min(rows.first, tracks_[i].first);
-    rows.end = std::max(rows.end, tracks_[i].end);
+void ShadeTrack::widen(std::size_t step, std::vector<Columns>& rows) const {
+  for (std::size_t i = starts_[step]; i < starts_[step + 1]; ++i) {
+    const Track& track = tracks_[i];
+    for (int row = track.first; row < track.end; ++row) {
+      const Columns shade = columns_[track.offset + static_cast<std::size_t>(row - track.first)];
+      if (shade.from >= shade.to) continue;
+      Columns& widened = rows[static_cast<std::size_t>(row)];
+      widened = {std::min(widened.from, shade.from), std::max(widened.to, shade.to)};
+    }
   }
-  return rows;
 }
 
 }  // namespace tussock

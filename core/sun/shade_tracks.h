@@ -3,6 +3,7 @@
 // those of the others need not be cast again when one solid moves.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
@@ -33,19 +34,18 @@ class ShadeTrack {
  public:
   ShadeTrack(const Caster& caster, const std::vector<SeasonStep>& steps, const Grid& grid);
 
-  // Appends what lies in a row at a step.
-  void spansIn(std::size_t step, int row, std::vector<Span>& spans) const {
+  // Appends what lies in a row at a step, between two columns.
+  void spansIn(std::size_t step, int row, Columns within, std::vector<Span>& spans) const {
     for (std::size_t i = starts_[step]; i < starts_[step + 1]; ++i) {
       const Track& track = tracks_[i];
       if (row < track.first || row >= track.end) continue;
-      const Columns columns = columns_[track.offset + static_cast<std::size_t>(row - track.first)];
+      Columns columns = columns_[track.offset + static_cast<std::size_t>(row - track.first)];
+      columns = {std::max(columns.from, within.from), std::min(columns.to, within.to)};
       if (columns.from < columns.to) spans.push_back({columns, track.openness, track.group});
     }
   }
-  struct Rows {
-    int first, end;
-  };
-  [[nodiscard]] Rows rowsAt(std::size_t step) const;  // around all its shadows
+  // Widens each row's columns by those in shade.
+  void widen(std::size_t step, std::vector<Columns>& rows) const;
   [[nodiscard]] std::size_t bytes() const { return columns_.size() * sizeof(Columns); }
 
  private:

@@ -7,6 +7,7 @@
 #include <benchmark/benchmark.h>
 #include <sched.h>
 
+#include "core/sun/live_map.h"
 #include "core/sun/map.h"
 #include "core/sun/sun_days.h"
 
@@ -195,9 +196,35 @@ void SunMapPreview(benchmark::State& state) {
   computeMap(state, 0.25, 15);
 }
 
-BENCHMARK(SunMapSeason)->Unit(benchmark::kMillisecond);
-BENCHMARK(SunMapPreview)->Unit(benchmark::kMillisecond);
-BENCHMARK(traceOneDay)->Name("SunRaysBaseline")->Unit(benchmark::kMillisecond);
+// A tree carried a hand's breadth at a time, the map following.
+void SunMapDrag(benchmark::State& state) {
+  Yard yard = referenceYard();
+  const OneCore oneCore;
+  LiveSunMap live(requestOf(0.25, 15));
+  benchmark::DoNotOptimize(live.update(yard));
+  Tree tree = *yard.trees.begin();
+  double step = 0.1;
+  for (auto _ : state) {
+    if (tree.at.x > 12.0 || tree.at.x < 4.0) step = -step;
+    tree.at.x += step;
+    yard.trees = yard.trees.with(tree);
+    benchmark::DoNotOptimize(live.update(yard));
+  }
+}
+// The window's shared map: months kept.
+void SunMapMonths(benchmark::State& state) {
+  const Yard yard = referenceYard();
+  SunMapRequest request = requestOf(0.25, 10);
+  request.detail = SunDetail::Months;
+  const OneCore oneCore;
+  for (auto _ : state) benchmark::DoNotOptimize(computeSunMap(yard, request));
+}
+
+BENCHMARK(SunMapSeason)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(SunMapPreview)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(SunMapDrag)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(SunMapMonths)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(traceOneDay)->Name("SunRaysBaseline")->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 
 }  // namespace
 }  // namespace tussock
