@@ -46,7 +46,7 @@ void writeMap(const SunMap& map, const SunOptions& options, const Yard& yard) {
                         (season.assumed ? " (frost dates not known)" : "")
                   : options.date;
   text.parameters = "cell " + formatLength(map.cell(), UnitSystem::Metres) + ", step " +
-                    std::to_string(options.stepMinutes) + " min, level ground";
+                    std::to_string(options.stepMinutes) + " min";
   writeSunPicture(map, yard, text, QString::fromStdString(options.out));
 }
 
