@@ -20,6 +20,8 @@ WaysBar::WaysBar(Canvas& canvas, QWidget* parent)
   setProperty("look", QStringLiteral("card"));
   row_->setContentsMargins(kSpace2, kSpace1, kSpace2, kSpace1);
   row_->setSpacing(kSpace2);
+  // The fields show only after this bar does; the layout sizes the bar to them then.
+  row_->setSizeConstraint(QLayout::SetFixedSize);
   connect(&canvas.document(), &Document::changed, this, &WaysBar::showPhoto);
   connect(&canvas.document(), &Document::opened, this, &WaysBar::showPhoto);
   hide();
@@ -37,7 +39,6 @@ void WaysBar::show(Tool* tool) {
   if (!isVisibleTo(parentWidget())) return;
   addWays(*tool);
   if (dynamic_cast<PhotoTool*>(tool)) addPhotoFields();
-  adjustSize();
   move(kSpace3, kSpace3);
   raise();
 }
