@@ -4,6 +4,7 @@
 #include <chrono>
 
 #include "app/canvas/canvas_field.h"
+#include "app/canvas/photo_frame.h"
 #include "core/catalog/fit.h"
 
 namespace tussock {
@@ -141,7 +142,11 @@ void Canvas::clearFigure() {
 }
 
 void Canvas::ask(QPointF at, const QString& label, const QString& start, TakeText take) {
-  field_->ask(at, label, start, std::move(take));
+  field_->ask(at, label, start, [this, take = std::move(take)](const QString& text) {
+    const QString trouble = take(text);
+    afterToolEvent();
+    return trouble;
+  });
 }
 
 bool Canvas::asking() const {
@@ -190,6 +195,8 @@ void Canvas::fit() {
   const Yard& yard = document_.yard();
   Box box = siteBox(yard);
   for (const Bed& bed : yard.beds) box.include(boundsOf(bed.outline));
+  if (box.empty())
+    for (const Photo& photo : yard.photos) box.include(boundsOf(photo));
   if (box.empty()) {
     box.include(Point{-kEmptyYard / 2.0, -kEmptyYard / 2.0});
     box.include(Point{kEmptyYard / 2.0, kEmptyYard / 2.0});

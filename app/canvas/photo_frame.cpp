@@ -11,6 +11,15 @@ QTransform photoTransform(const Photo& photo) {
   return QTransform(c, s, s, -c, photo.corner.x, photo.corner.y);
 }
 
+Box boundsOf(const Photo& photo) {
+  const QRectF frame =
+      photoTransform(photo).mapRect(QRectF(0.0, 0.0, photo.widthPixels, photo.heightPixels));
+  Box box;
+  box.include(Point{frame.left(), frame.top()});
+  box.include(Point{frame.right(), frame.bottom()});
+  return box;
+}
+
 Photo scaledByTwoPoints(Photo photo, Point a, Point b, Length apart) {
   const double shown = distance(a, b);
   if (shown <= 0.0 || apart.metres() <= 0.0) return photo;

@@ -70,6 +70,8 @@ void PhotoTool::askDistance() {
                 points_.clear();
                 if (photo())
                   put(scaledByTwoPoints(*photo(), a, b, *apart), QObject::tr("Scale photo"));
+                // While there is nothing but the photo, it is what there is to see.
+                if (boundsOf(canvas_.document().yard()).empty()) canvas_.fit();
                 return QString();
               });
 }

@@ -122,6 +122,45 @@ TEST_F(PhotoToolTest, TwoPointsAreScaledInMetres) {
   expectScaled(QStringLiteral("7.5 m"), 7.5);
 }
 
+TEST_F(PhotoToolTest, TheFirstPhotoIsSeenWholeAlsoOnceScaled) {
+  const auto seesAll = [this] {
+    const Box seen = canvas().mapping().visible(), all = boundsOf(photo());
+    return seen.contains(all.low) && seen.contains(all.high);
+  };
+  bringIn();
+  EXPECT_TRUE(seesAll());
+  click(site(200, 300));
+  click(site(600, 200));
+  type(QStringLiteral("300 ft"));
+  EXPECT_TRUE(seesAll());
+}
+
+TEST_F(PhotoToolTest, AScaledPhotoAsksForNoSecondPoint) {
+  QSignalSpy hints(&canvas(), &Canvas::hintChanged);
+  bringIn();
+  click(site(200, 300));
+  EXPECT_TRUE(canvas().tool()->hint().contains(QStringLiteral("second point")));
+  click(site(600, 200));
+  type(QStringLiteral("30 ft"));
+  ASSERT_FALSE(hints.isEmpty());
+  EXPECT_EQ(hints.last().first().toString(), canvas().tool()->hint());
+  EXPECT_FALSE(canvas().tool()->hint().contains(QStringLiteral("second point")));
+}
+
+TEST_F(PhotoToolTest, TheWaysToPlaceAPhotoAreAllThereToClick) {
+  bringIn();
+  QCoreApplication::processEvents();
+  for (const char* name : {"way0", "way1", "way2", "photoFade", "photoLock"}) {
+    const auto* field = window->findChild<QWidget*>(QString::fromLatin1(name));
+    ASSERT_TRUE(field) << name;
+    EXPECT_TRUE(field->isVisible()) << name;
+    EXPECT_GE(field->width(), field->minimumSizeHint().width()) << name;
+    EXPECT_TRUE(field->parentWidget()->rect().contains(field->geometry())) << name;
+  }
+  QTest::mouseClick(window->findChild<QWidget*>(QStringLiteral("way2")), Qt::LeftButton);
+  EXPECT_EQ(canvas().tool()->way(), int(PhotoTool::Way::Drag));
+}
+
 TEST_F(PhotoToolTest, ALineIsTurnedToTrueNorth) {
   bringIn();
   const Point a = clicked(site(300, 500)), b = clicked(site(500, 150));
