@@ -49,7 +49,7 @@ QPushButton[look="chip"]:checked:focus { border: 2px solid @ink@; }
 QPushButton[look="step"] { padding: 0; min-width: 30px; min-height: 30px; font-size: 16px;
   font-weight: bold; }
 QToolButton[look="rail"] { background: transparent; border: 1px solid transparent;
-  border-radius: 6px; padding: 4px 2px; font-size: 11px; color: @ink@; }
+  border-radius: 6px; padding: 2px; font-size: 11px; color: @ink@; }
 QToolButton[look="rail"]:hover { background: @hover@; }
 QToolButton[look="rail"]:checked { background: @raised@; border-color: @edge@; }
 QToolButton[look="rail"]:focus { border: 2px solid @sky@; }

@@ -4,9 +4,7 @@
 #include <algorithm>
 #include <QActionGroup>
 #include <QPainter>
-#include <QScrollArea>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 #include "app/look/icons.h"
 #include "app/look/theme.h"
@@ -17,26 +15,36 @@ namespace tussock {
 namespace {
 
 constexpr int kTall = 52;   // icon over name, at ease
-constexpr int kShort = 44;  // the least that holds both
+constexpr int kShort = 40;  // the least that holds both
 constexpr int kIconOnly = 32;
+constexpr int kLeast = 24;
+constexpr int kWide = 76;
 constexpr int kGap = 2;
+
+int inEachColumn(int count, int columns) {
+  return (count + columns - 1) / columns;
+}
+
+int roomForEach(int height, int count, int columns) {
+  return (height - 2 * kSpace2 + kGap) / inEachColumn(count, columns) - kGap;
+}
 
 // A rail button with the key letter in its corner.
 class RailButton : public QToolButton {
  public:
-  explicit RailButton(QAction* action, QString key) : key_(std::move(key)) {
+  RailButton(QAction* action, QString key, QWidget* rail)
+      : QToolButton(rail), key_(std::move(key)) {
     setDefaultAction(action);
     setObjectName(action->objectName() + QLatin1String("Button"));
     setProperty("look", QStringLiteral("rail"));
     setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
-    setIconSize(QSize(24, 24));
-    setFixedSize(60, kTall);
     setFocusPolicy(Qt::TabFocus);
   }
 
  protected:
   void paintEvent(QPaintEvent* event) override {
     QToolButton::paintEvent(event);
+    if (width() < kWide / 2) return;  // beside the icon there is no room for the letter
     QPainter painter(this);
     QFont font = fontFor(TextRole::Note);
     font.setPixelSize(10);
@@ -53,18 +61,7 @@ class RailButton : public QToolButton {
 
 Rail::Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("rail"));
-  setFixedWidth(76);
-  auto* outer = new QVBoxLayout(this);
-  outer->setContentsMargins(0, 0, 1, 0);
-  auto* scroll = new QScrollArea;
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidgetResizable(true);
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(kSpace2, kSpace2, kSpace1, kSpace2);
-  column->setSpacing(kGap);
+  setFixedWidth(kWide);
   for (const ToolEntry& entry : tools.entries()) {
     auto* action = new QAction(icon(entry.icon), entry.label, &group);
     action->setObjectName(entry.name);
@@ -72,25 +69,36 @@ Rail::Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent) : QWidget
     action->setShortcut(entry.key);
     action->setToolTip(tr("%1 (%2)").arg(entry.label, entry.key.toString()));
     addAction(action);
-    buttons_.push_back(new RailButton(action, entry.key.toString()));
-    column->addWidget(buttons_.back(), 0, Qt::AlignHCenter);
+    buttons_.push_back(new RailButton(action, entry.key.toString(), this));
   }
-  column->addStretch();
-  scroll->setWidget(inside);
-  outer->addWidget(scroll);
 }
 
-// A low window shortens the buttons before it hides a tool, and takes the names off last.
+QSize Rail::minimumSizeHint() const {
+  const int rows = inEachColumn(int(buttons_.size()), 2);
+  return {kWide, 2 * kSpace2 + rows * (kLeast + kGap) - kGap};
+}
+
+// A low window shortens the buttons, then takes the names off, then stands them in two columns: no
+// tool is ever out of reach.
 void Rail::resizeEvent(QResizeEvent*) {
-  const int count = static_cast<int>(buttons_.size());
-  if (count == 0) return;
-  const int each = (height() - 2 * kSpace2) / count - kGap;
-  const int tall = std::clamp(each, kIconOnly, kTall);
-  for (QToolButton* button : buttons_) {
-    button->setToolButtonStyle(tall < kShort ? Qt::ToolButtonIconOnly
-                                             : Qt::ToolButtonTextUnderIcon);
+  place(roomForEach(height(), int(buttons_.size()), 1) >= kIconOnly ? 1 : 2);
+}
+
+void Rail::place(int columns) {
+  const int count = int(buttons_.size());
+  const int room = roomForEach(height(), count, columns);
+  const int tall =
+      columns == 1 ? std::clamp(room, kIconOnly, kTall) : std::clamp(room, kLeast, kIconOnly);
+  const int wide = columns == 1 ? 60 : (kWide - kSpace2 - kGap) / columns;
+  const int left = (kWide - 1 - columns * wide - (columns - 1) * kGap) / 2;
+  const int rows = inEachColumn(count, columns);
+  for (int i = 0; i < count; ++i) {
+    QToolButton* button = buttons_[std::size_t(i)];
+    const bool named = columns == 1 && tall >= kShort;
+    button->setToolButtonStyle(named ? Qt::ToolButtonTextUnderIcon : Qt::ToolButtonIconOnly);
     button->setIconSize(tall < kTall ? QSize(20, 20) : QSize(24, 24));
-    button->setFixedHeight(tall);
+    button->setGeometry(left + i / rows * (wide + kGap), kSpace2 + i % rows * (tall + kGap), wide,
+                        tall);
   }
 }
 

@@ -19,11 +19,15 @@ class Rail : public QWidget {
   // Makes one checkable action for each tool; they belong to `group`.
   Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent = nullptr);
 
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void place(int columns);
+
   std::vector<QToolButton*> buttons_;
 };
 
