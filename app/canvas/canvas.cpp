@@ -10,12 +10,17 @@
 namespace tussock {
 
 namespace {
-constexpr double kFitMargin = 56.0;   // pixels
+constexpr double kFitMargin = 56.0;   // pixels, at most
+constexpr double kFitShare = 0.07;    // of the smaller side, at most
 constexpr double kPlaceMargin = 1.2;  // metres around a place that is shown
 constexpr double kClosest = 140.0;    // pixels a metre, at most, when a place is shown
 constexpr double kZoomStep = 1.25;
 constexpr std::chrono::milliseconds kZoomRest{80};
 constexpr double kEmptyYard = 20.0;  // metres across, shown when nothing is drawn yet
+
+double fitMargin(QSizeF view) {
+  return std::min(kFitMargin, kFitShare * std::min(view.width(), view.height()));
+}
 }  // namespace
 
 Canvas::Canvas(Document& document, QWidget* parent)
@@ -201,7 +206,7 @@ void Canvas::fit() {
     box.include(Point{-kEmptyYard / 2.0, -kEmptyYard / 2.0});
     box.include(Point{kEmptyYard / 2.0, kEmptyYard / 2.0});
   }
-  setMapping(mapping_.fitted(box, kFitMargin));
+  setMapping(mapping_.fitted(box, fitMargin(size())));
   lookedAround_ = false;
 }
 
@@ -214,7 +219,7 @@ void Canvas::zoomOut() {
 }
 
 void Canvas::showBox(const Box& box) {
-  const SceneMapping near = mapping_.fitted(box, kFitMargin);
+  const SceneMapping near = mapping_.fitted(box, fitMargin(size()));
   const double scale = std::min(near.scale(), std::max(mapping_.scale(), kClosest));
   setMapping(SceneMapping(box.centre(), scale, mapping_.view()));
 }
