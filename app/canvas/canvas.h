@@ -36,6 +36,9 @@ class Canvas : public QWidget {
   [[nodiscard]] const PlanFrame& frame() const { return frame_; }
   [[nodiscard]] bool sunShown() const { return painter_.sunShown(); }
 
+  // What the pointer and the keys do whichever tool is in hand.
+  [[nodiscard]] static QList<GestureWords> gestures();
+
   // Not owned. Null puts the tool down.
   void setTool(Tool* tool);
   [[nodiscard]] Tool* tool() const { return tool_; }

@@ -30,6 +30,17 @@ QStringList picturesIn(const QMimeData& data) {
 
 }  // namespace
 
+QList<GestureWords> Canvas::gestures() {
+  return {
+      {tr("Wheel, pinch"), tr("Zoom at the pointer")},
+      {tr("Middle button, Space and drag"), tr("Look around")},
+      {tr("Arrow keys"), tr("Look around, while nothing is selected")},
+      {tr("+ and −"), tr("Zoom, while no drift is selected")},
+      {tr("Escape"), tr("Takes up Select, when there is nothing else to leave")},
+      {tr("Drop a picture"), tr("Lays a PNG or JPEG under the plan, to trace")},
+  };
+}
+
 PointerAt Canvas::pointerAt(const QSinglePointEvent& event) const {
   return {mapping_.toSite(event.position()), event.position(), event.modifiers()};
 }

@@ -5,6 +5,7 @@
 
 #include <QCursor>
 #include <QKeyEvent>
+#include <QList>
 #include <QPainter>
 #include <QPointF>
 #include <QString>
@@ -22,17 +23,27 @@ struct PointerAt {
   Qt::KeyboardModifiers modifiers;
 };
 
+// What a key or a move of the pointer does, for the list of keys.
+struct GestureWords {
+  QString keys, does;
+};
+
 class Tool {
  public:
   virtual ~Tool() = default;
 
   [[nodiscard]] virtual QString hint() const = 0;  // what the next step is, for the status line
+  // Every way the pointer and the keys work with it.
+  [[nodiscard]] virtual QList<GestureWords> gestures() const = 0;
   [[nodiscard]] virtual QCursor cursor() const { return Qt::CrossCursor; }
 
   // Ways to use the tool, shown beside the rail while it is in hand; none when there is one way.
   [[nodiscard]] virtual QStringList ways() const { return {}; }
   [[nodiscard]] virtual int way() const { return 0; }
   virtual void setWay(int) {}
+
+  // Whether it is of use on a yard that can only be looked at.
+  [[nodiscard]] virtual bool onlyLooks() const { return false; }
 
   // Whether a click on a finding's mark shows the finding while this tool is in hand.
   [[nodiscard]] virtual bool readsMarks() const { return false; }

@@ -12,6 +12,16 @@ namespace {
 constexpr double kFigureAbove = 46.0;  // pixels above the pointer
 }
 
+QList<GestureWords> DriftInHand::gestures() {
+  return {
+      {tr("Drag a card over a bed"),
+       tr("Shows the drift that would be planted; let go to plant it")},
+      {tr("+ and −, Ctrl and wheel"), tr("Step the count, while carrying")},
+      {tr("Shift"), tr("Plants along the way you carry it")},
+      {tr("Escape"), tr("Puts the species back")},
+  };
+}
+
 void DriftInHand::lift(const QString& botanicalName) {
   clear();
   species_ = canvas_.document().facts().find(botanicalName.toStdString());

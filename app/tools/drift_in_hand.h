@@ -19,6 +19,9 @@ class DriftInHand : public QObject {
   explicit DriftInHand(Canvas& canvas, QObject* parent = nullptr)
       : QObject(parent), canvas_(canvas) {}
 
+  // How a species is carried from the bench.
+  [[nodiscard]] static QList<GestureWords> gestures();
+
   void lift(const QString& botanicalName);
   // Pixels of the canvas; outside of it too. With Shift the drift follows the way from there on.
   void carry(QPointF onCanvas, Qt::KeyboardModifiers modifiers = {});

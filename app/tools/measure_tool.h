@@ -10,6 +10,7 @@ class MeasureTool : public PathTool {
  public:
   explicit MeasureTool(Canvas& canvas) : PathTool(canvas, Kind::Line) {}
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] bool onlyLooks() const override { return true; }
   [[nodiscard]] Length total() const;
 
  protected:

@@ -29,6 +29,19 @@ QString PathTool::hint() const {
   return QObject::tr("Click the next corner, or type a length · Backspace takes one back");
 }
 
+QList<GestureWords> PathTool::gestures() const {
+  const bool line = kind_ == Kind::Line;
+  return {
+      {QObject::tr("Click"), QObject::tr("Sets a corner, on corners, edges and right angles near")},
+      {QObject::tr("Shift and click"), QObject::tr("Sets a corner just where the pointer is")},
+      {QObject::tr("Type a length"), QObject::tr("Sets the next corner that far along")},
+      {QObject::tr("Backspace"), QObject::tr("Takes the last corner back")},
+      {line ? QObject::tr("Enter, double click") : QObject::tr("Enter, double click, first corner"),
+       line ? QObject::tr("Ends the line") : QObject::tr("Closes the shape")},
+      {QObject::tr("Escape"), QObject::tr("Leaves nothing drawn; again, puts the tool away")},
+  };
+}
+
 Snap PathTool::snapAt(const PointerAt& at) {
   if (at.modifiers & Qt::ShiftModifier) return {at.site, SnapKind::None, {}};
   return snapped(at.site, targets_, corners_, canvas_.mapping().metres(kSnapPixels));

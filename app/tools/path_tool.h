@@ -16,6 +16,7 @@ class PathTool : public Tool {
   PathTool(Canvas& canvas, Kind kind) : canvas_(canvas), kind_(kind) {}
 
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
   void press(const PointerAt& at) override;
   void move(const PointerAt& at) override;
   void doubleClick(const PointerAt& at) override;

@@ -28,6 +28,14 @@ QString PhotoTool::hint() const {
   return {};
 }
 
+QList<GestureWords> PhotoTool::gestures() const {
+  return {
+      {QObject::tr("Two clicks"), QObject::tr("Give two points for scale or for north")},
+      {QObject::tr("Drag"), QObject::tr("Takes the photo to its place, when set to Drag")},
+      {QObject::tr("Escape"), QObject::tr("Takes the first point back")},
+  };
+}
+
 void PhotoTool::setWay(int way) {
   cancel();
   way_ = Way(way);

@@ -16,6 +16,7 @@ class PhotoTool : public Tool {
   explicit PhotoTool(Canvas& canvas) : canvas_(canvas) {}
 
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
   [[nodiscard]] QStringList ways() const override;
   [[nodiscard]] int way() const override { return int(way_); }
   void setWay(int way) override;

@@ -22,6 +22,12 @@ QString SteppingPlaceTool::hint() const {
   return QObject::tr("Click where people may step inside a bed");
 }
 
+QList<GestureWords> SteppingPlaceTool::gestures() const {
+  return {
+      {QObject::tr("Click"), QObject::tr("Lays a stepping place")},
+  };
+}
+
 void SteppingPlaceTool::press(const PointerAt& at) {
   SteppingPlace step;
   step.id = canvas_.document().ids().take<SteppingPlace>();
@@ -31,6 +37,12 @@ void SteppingPlaceTool::press(const PointerAt& at) {
 
 QString WaterPointTool::hint() const {
   return QObject::tr("Click where there is a tap or a hydrant");
+}
+
+QList<GestureWords> WaterPointTool::gestures() const {
+  return {
+      {QObject::tr("Click"), QObject::tr("Marks a tap or hydrant")},
+  };
 }
 
 void WaterPointTool::press(const PointerAt& at) {

@@ -10,6 +10,7 @@ class SteppingPlaceTool : public Tool {
  public:
   explicit SteppingPlaceTool(Canvas& canvas) : canvas_(canvas) {}
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
   void press(const PointerAt& at) override;
 
  private:
@@ -20,6 +21,7 @@ class WaterPointTool : public Tool {
  public:
   explicit WaterPointTool(Canvas& canvas) : canvas_(canvas) {}
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
   void press(const PointerAt& at) override;
 
  private:

@@ -55,6 +55,31 @@ QString SelectTool::hint() const {
   return QObject::tr("Drag or use the arrow keys to move · Delete takes it away");
 }
 
+QList<GestureWords> SelectTool::gestures() const {
+  return {
+      {QObject::tr("Click"),
+       QObject::tr("Selects what is under the pointer; a finding's mark shows the finding")},
+      {QObject::tr("Shift and click"), QObject::tr("Adds to the selection or takes from it")},
+      {QObject::tr("Drag over open ground"), QObject::tr("Selects what lies wholly inside")},
+      {QObject::tr("Double click"), QObject::tr("Shows the thing large")},
+      {QObject::tr("Drag"), QObject::tr("Moves the selection; a drift may go to another bed")},
+      {QObject::tr("Drag a corner or a side"),
+       QObject::tr("Reshapes; on a side, with a new corner")},
+      {QObject::tr("Drag an end of a drift"),
+       QObject::tr("Stretches and turns it; with Shift by steps of 15°")},
+      {QObject::tr("Arrow keys"),
+       QObject::tr("Move the selection an inch or 2 cm; with Shift a foot or 20 cm")},
+      {QObject::tr("+ and −, Ctrl and wheel"),
+       QObject::tr("Step the count of a drift through odd numbers")},
+      {QObject::tr("R, Shift and R"), QObject::tr("Turn a drift by 15°, right and left")},
+      {QObject::tr("Alt and drag"),
+       QObject::tr("Moves one plant; with Shift marks several of a drift")},
+      {QObject::tr("Delete, Backspace"),
+       QObject::tr("Deletes the corner in hand, else the selection")},
+      {QObject::tr("Escape"), QObject::tr("Selects nothing")},
+  };
+}
+
 QCursor SelectTool::cursor() const {
   return cursor_;
 }

@@ -20,6 +20,8 @@ class SelectTool : public Tool {
 
   [[nodiscard]] QString hint() const override;
   [[nodiscard]] QCursor cursor() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
+  [[nodiscard]] bool onlyLooks() const override { return true; }
   [[nodiscard]] bool readsMarks() const override { return true; }
   void press(const PointerAt& at) override;
   void move(const PointerAt& at) override;

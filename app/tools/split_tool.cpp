@@ -40,6 +40,13 @@ QString SplitTool::hint() const {
   return QObject::tr("Drag a line across a drift: it parts there into two odd drifts");
 }
 
+QList<GestureWords> SplitTool::gestures() const {
+  return {
+      {QObject::tr("Drag across a drift"), QObject::tr("Parts it there into two odd drifts")},
+      {QObject::tr("Escape"), QObject::tr("Leaves it whole")},
+  };
+}
+
 void SplitTool::press(const PointerAt& at) {
   from_ = to_ = at.site;
 }

@@ -19,6 +19,15 @@ QString TreeTool::hint() const {
                : QObject::tr("Press at the trunk and drag to the rim of the crown");
 }
 
+QList<GestureWords> TreeTool::gestures() const {
+  return {
+      {QObject::tr("Press and drag"),
+       QObject::tr("Plants a tree: from the trunk to the rim of the crown")},
+      {QObject::tr("Click"), QObject::tr("Plants a tree of the usual size")},
+      {QObject::tr("Escape"), QObject::tr("Plants none")},
+  };
+}
+
 void TreeTool::press(const PointerAt& at) {
   Tree tree;
   tree.id = canvas_.document().ids().take<Tree>();

@@ -12,6 +12,7 @@ class TreeTool : public Tool {
  public:
   explicit TreeTool(Canvas& canvas) : canvas_(canvas) {}
   [[nodiscard]] QString hint() const override;
+  [[nodiscard]] QList<GestureWords> gestures() const override;
   void press(const PointerAt& at) override;
   void move(const PointerAt& at) override;
   void release(const PointerAt& at) override;

@@ -43,6 +43,7 @@ Actions::Actions(QObject* parent)
       scales(this),
       themes(this),
       units(this),
+      keys(make("actionKeys", tr("&Keys and gestures"), QKeySequence::HelpContents)),
       about(make("actionAbout", tr("&About Tussock"))) {
   sun->setCheckable(true);
   names->setCheckable(true);
@@ -84,13 +85,6 @@ void Actions::addChoice(QActionGroup& group, const char* name, const QString& te
   group.addAction(action);
 }
 
-QList<QAction*> Actions::needYard() const {
-  QList<QAction*> all{saveCopy, closeYard, importSite, exportSite, photo,   plan, print,
-                      remove,   selectAll, fit,        zoomIn,     zoomOut, sun,  toSelection,
-                      names,    merge,     setOut,     settle,     lock};
-  return all + units.actions();
-}
-
 void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   QMenu* yard = bar.addMenu(tr("&Yard"));
   yard->addActions({newYard, open, example, saveCopy, closeYard});
@@ -112,7 +106,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   look->addSeparator();
   look->addMenu(tr("&Colours"))->addActions(themes.actions());
   look->addMenu(tr("&Units"))->addActions(units.actions());
-  bar.addMenu(tr("&Help"))->addAction(about);
+  bar.addMenu(tr("&Help"))->addActions({keys, about});
 }
 
 }  // namespace tussock

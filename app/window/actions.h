@@ -10,6 +10,8 @@ class QMenuBar;
 
 namespace tussock {
 
+class Document;
+
 class Actions : public QObject {
   Q_OBJECT
 
@@ -46,15 +48,17 @@ class Actions : public QObject {
   QActionGroup scales;  // data: 24 for 1:24, or 0 for the one that fits
   QActionGroup themes;  // data: ThemeChoice
   QActionGroup units;   // data: UnitSystem
+  QAction* keys;
   QAction* about;
 
-  // Those that need an open yard.
-  [[nodiscard]] QList<QAction*> needYard() const;
+  // Enables what can be done with the yard and selection at hand, and names what undo takes back.
+  void follow(const Document& document);
 
  private:
   QAction* make(const char* name, const QString& text, const QKeySequence& key = {},
                 const char* iconName = nullptr);
   void addPlanChoices();
+  void nameUndo(const Document& document);
   void addChoice(QActionGroup& group, const char* name, const QString& text, int value);
 };
 

@@ -9,11 +9,10 @@
 
 namespace tussock {
 
-std::vector<Id<Drift>> DriftCommands::selected() {
+std::vector<Id<Drift>> DriftCommands::selected() const {
   std::vector<Id<Drift>> drifts;
   for (const ObjectRef ref : document_.selection())
     if (const auto drift = idIf<Drift>(ref)) drifts.push_back(*drift);
-  if (drifts.empty()) emit told(tr("No drift is selected. Click one on the plan first."));
   return drifts;
 }
 
@@ -24,9 +23,7 @@ void DriftCommands::commit(const Yard& after, const QString& label) {
 
 void DriftCommands::merge() {
   const auto drifts = selected();
-  if (drifts.empty()) return;
-  if (drifts.size() != 2)
-    return emit told(tr("Merging takes two drifts. Select two of one species, with Shift."));
+  if (drifts.size() != 2) return;
   const Division merged = mergeDrifts(document_.yard(), drifts[0], drifts[1], document_.ids());
   const std::string_view why = explain(merged.refusal);
   if (!why.empty()) return emit told(QString::fromUtf8(why.data(), qsizetype(why.size())));
@@ -54,9 +51,7 @@ void DriftCommands::setOutAnew() {
 
 void DriftCommands::settle() {
   Yard after = document_.yard();
-  const auto drifts = selected();
-  if (drifts.empty()) return;
-  for (const Id<Drift> drift : drifts) {
+  for (const Id<Drift> drift : selected()) {
     const ChangeSet edit = mendDrift(after, document_.facts(), drift);
     if (!edit.empty()) after = apply(after, edit);
   }

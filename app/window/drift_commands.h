@@ -24,7 +24,7 @@ class DriftCommands : public QObject {
   void told(const QString& words);  // what could not be done, or what was done beside
 
  private:
-  [[nodiscard]] std::vector<Id<Drift>> selected();
+  [[nodiscard]] std::vector<Id<Drift>> selected() const;
   void commit(const Yard& after, const QString& label);
 
   Document& document_;

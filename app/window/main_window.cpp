@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMenuBar>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -19,6 +20,8 @@
 #include "app/tools/drift_in_hand.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
+#include "app/window/first_steps.h"
+#include "app/window/key_list.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
 #include "app/window/rail.h"
@@ -31,7 +34,13 @@ namespace tussock {
 
 namespace {
 constexpr QSize kFirstSize{1440, 900};
+constexpr int kTitleBar = 32;  // pixels that a window manager is likely to put on top
+
+QSize firstSizeOn(const QScreen* screen) {
+  if (!screen) return kFirstSize;
+  return kFirstSize.boundedTo(screen->availableSize() - QSize(0, kTitleBar));
 }
+}  // namespace
 
 MainWindow::MainWindow(Document& document, QWidget* parent)
     : QMainWindow(parent),
@@ -49,6 +58,8 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   showTheme(ThemeChoice(settings_.value(QStringLiteral("theme")).toInt()));
   setCentralWidget(makePages());
   actions_->fill(*menuBar(), *tools_);
+  firstSteps_ = new FirstSteps(*canvas_, *actions_, *tools_);
+  keyList_ = new KeyList(*menuBar(), *toolSet_, this);
   wireDocument();
   wireCanvas();
   wirePanels();
@@ -57,7 +68,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   wireDriftActions();
   wireLookActions();
   wirePlanChoices();
-  resize(kFirstSize);
+  resize(firstSizeOn(screen()));
   restoreGeometry(settings_.value(QStringLiteral("geometry")).toByteArray());
   showYard();
 }
@@ -90,27 +101,41 @@ QWidget* MainWindow::makeWorkplace() {
   year_ = new YearPanel(document_);
   column->addWidget(year_);
   column->addWidget(makeMiddle(), 1);
-  bench_ = new BenchPanel(document_);
-  column->addWidget(bench_);
   status_ = new StatusLine(document_);
   column->addWidget(status_);
   return place;
 }
 
+// The rail reaches down beside the bench: a small screen then still holds every tool by name.
 QWidget* MainWindow::makeMiddle() {
-  canvas_ = new Canvas(document_);
-  toolSet_ = std::make_unique<ToolSet>(*canvas_);
-  inHand_ = new DriftInHand(*canvas_, this);
-  ways_ = new WaysBar(*canvas_, canvas_);
+  QWidget* drawing = makeDrawing();
   auto* middle = new QWidget;
   auto* row = new QHBoxLayout(middle);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(0);
   row->addWidget(new Rail(*toolSet_, *tools_));
+  auto* column = new QVBoxLayout;
+  column->setSpacing(0);
+  column->addWidget(drawing, 1);
+  bench_ = new BenchPanel(document_);
+  column->addWidget(bench_);
+  row->addLayout(column, 1);
+  return middle;
+}
+
+QWidget* MainWindow::makeDrawing() {
+  canvas_ = new Canvas(document_);
+  toolSet_ = std::make_unique<ToolSet>(*canvas_);
+  inHand_ = new DriftInHand(*canvas_, this);
+  ways_ = new WaysBar(*canvas_, canvas_);
+  auto* drawing = new QWidget;
+  auto* row = new QHBoxLayout(drawing);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(0);
   row->addWidget(canvas_, 1);
   margin_ = new MarginPanel(document_);
   row->addWidget(margin_);
-  return middle;
+  return drawing;
 }
 
 void MainWindow::usePrompts(std::unique_ptr<Prompts> prompts) {
@@ -121,7 +146,8 @@ void MainWindow::usePrompts(std::unique_ptr<Prompts> prompts) {
 
 void MainWindow::wireDocument() {
   connect(&document_, &Document::opened, this, &MainWindow::showYard);
-  connect(&document_, &Document::changed, this, &MainWindow::showUndo);
+  connect(&document_, &Document::changed, this, &MainWindow::followDocument);
+  connect(&document_, &Document::selectionChanged, this, &MainWindow::followDocument);
   connect(&document_, &Document::notice, messages_, &MessageBar::tell);
   connect(&document_, &Document::editFailed, messages_, &MessageBar::tellFailedEdit);
   connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
@@ -202,6 +228,7 @@ void MainWindow::takeTool(const QString& name) {
   Tool* tool = toolSet_->find(name);
   canvas_->setTool(tool);
   ways_->show(tool);
+  showFirstSteps();
   canvas_->setFocus();
 }
 
@@ -212,29 +239,29 @@ void MainWindow::finishEdits() {
 void MainWindow::showYard() {
   const bool open = document_.isOpen();
   messages_->dismiss();
-  for (QAction* action : actions_->needYard()) action->setEnabled(open);
-  tools_->setEnabled(open);
   start_->showRecent(recent_.paths());
   pages_->setCurrentIndex(open ? 1 : 0);
   const QString name = QString::fromStdString(document_.yard().settings.name);
   setWindowTitle(open ? tr("%1 – Tussock").arg(name) : tr("Tussock"));
   setWindowFilePath(document_.path());
   takeTool(QStringLiteral("toolSelect"));
-  showUndo();
-  if (open && boundsOf(document_.yard()).empty())
-    status_->setHint(tr("Nothing is drawn yet. Bring in a photo, or draw the lot line or a bed."));
+  followDocument();
 }
 
-void MainWindow::showUndo() {
-  const auto undo = document_.undoLabel();
-  const auto redo = document_.redoLabel();
-  actions_->undo->setEnabled(undo.has_value());
-  actions_->redo->setEnabled(redo.has_value());
-  actions_->undo->setText(undo ? tr("&Undo: %1").arg(*undo) : tr("&Undo"));
-  actions_->redo->setText(redo ? tr("&Redo: %1").arg(*redo) : tr("&Redo"));
-  const UnitSystem units = document_.yard().settings.units;
-  for (QAction* action : actions_->units.actions())
-    action->setChecked(action->data().toInt() == int(units));
+void MainWindow::followDocument() {
+  actions_->follow(document_);
+  const bool writable = document_.isOpen() && !document_.isReadOnly();
+  for (const ToolEntry& entry : toolSet_->entries())
+    for (QAction* action : tools_->actions())
+      if (action->objectName() == entry.name)
+        action->setEnabled(document_.isOpen() && (writable || entry.tool->onlyLooks()));
+  showFirstSteps();
+}
+
+void MainWindow::showFirstSteps() {
+  const bool nothing = document_.isOpen() && boundsOf(document_.yard()).empty();
+  firstSteps_->setVisible(nothing && !document_.isReadOnly() &&
+                          canvas_->tool() == &toolSet_->select());
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

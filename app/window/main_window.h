@@ -21,6 +21,8 @@ class BenchPanel;
 class Canvas;
 class DriftCommands;
 class DriftInHand;
+class FirstSteps;
+class KeyList;
 class MarginPanel;
 class MessageBar;
 class PlanCommands;
@@ -51,6 +53,7 @@ class MainWindow : public QMainWindow {
   QWidget* makePages();
   QWidget* makeWorkplace();
   QWidget* makeMiddle();
+  QWidget* makeDrawing();
   void wireDocument();
   void wireCanvas();
   void wirePanels();
@@ -61,7 +64,8 @@ class MainWindow : public QMainWindow {
   void wirePlanChoices();
   void takeTool(const QString& name);
   void showYard();
-  void showUndo();
+  void followDocument();
+  void showFirstSteps();
   void showTheme(ThemeChoice choice);
   void showFinding(const Finding& finding);
   void finishEdits();  // those that wait for more keys
@@ -81,6 +85,8 @@ class MainWindow : public QMainWindow {
   Canvas* canvas_ = nullptr;
   std::unique_ptr<ToolSet> toolSet_;
   WaysBar* ways_ = nullptr;
+  FirstSteps* firstSteps_ = nullptr;
+  KeyList* keyList_ = nullptr;
   MessageBar* messages_ = nullptr;
   StatusLine* status_ = nullptr;
   DriftInHand* inHand_ = nullptr;

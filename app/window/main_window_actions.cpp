@@ -7,6 +7,7 @@
 #include "app/look/theme.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
+#include "app/window/key_list.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
@@ -35,6 +36,7 @@ void MainWindow::wireFileActions() {
   connect(actions_->print, &QAction::triggered, planCommands_, &PlanCommands::print);
   connect(actions_->photo, &QAction::triggered, this, lay);
   connect(actions_->quit, &QAction::triggered, this, &QWidget::close);
+  connect(actions_->keys, &QAction::triggered, keyList_, &KeyList::bringUp);
   connect(actions_->about, &QAction::triggered, this, [this] { prompts_->tellAbout(); });
   connect(start_, &StartPage::newYardWanted, commands_, &YardCommands::startNew);
   connect(start_, &StartPage::openWanted, commands_, &YardCommands::openAsked);
