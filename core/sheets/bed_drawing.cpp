@@ -3,16 +3,20 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include <fmt/format.h>
 
 #include "core/planting/edit_drift.h"
+#include "core/sheets/set_out.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr double kRing = 1.6;  // mm from a centre mark to where a leader may end
+constexpr double kRing = 1.6;        // mm from a centre mark to where a leader may end
+constexpr double kStakeRing = 1.25;  // mm of radius, wider than a cross and within labels' distance
+constexpr int kRingSides = 24;
 
 double far(PaperPoint a, PaperPoint b) {
   return std::hypot(a.x - b.x, a.y - b.y);
@@ -114,6 +118,23 @@ void drawGround(Sheet& sheet, const PlanSource& source, const Drift& drift) {
   addDriftGround(sheet, drift, species, weightFor(species));
 }
 
+// Around the cross of the plant that the stake-out measures.
+void addStakeRing(Sheet& sheet, const Drift& drift, const std::vector<Point>& shown) {
+  if (drift.existing()) return;
+  const Point at = measuredPlant(drift);
+  if (std::find(shown.begin(), shown.end(), at) == shown.end()) return;
+  const PaperPoint centre = toPaper(sheet, at);
+  PaperPath ring;
+  ring.weight = Weight::Medium;
+  ring.rings.emplace_back();
+  for (int i = 0; i < kRingSides; ++i) {
+    const double angle = 2.0 * std::numbers::pi * i / kRingSides;
+    ring.rings.back().push_back(
+        {centre.x + kStakeRing * std::cos(angle), centre.y + kStakeRing * std::sin(angle)});
+  }
+  sheet.items.emplace_back(std::move(ring));
+}
+
 }  // namespace
 
 std::string ShownDrift::label() const {
@@ -153,6 +174,7 @@ void drawBed(Sheet& sheet, const PlanSource& source, const Bed& bed,
   for (const Drift* drift : driftsIn(source.yard, bed.id)) drawGround(sheet, source, *drift);
   for (const ShownDrift& shown : drifts)
     for (const Point at : shown.plants) addPlant(sheet, *shown.drift, shown.species, at);
+  for (const ShownDrift& shown : drifts) addStakeRing(sheet, *shown.drift, shown.plants);
   addTrees(sheet, source.yard);
   addLabels(sheet, drifts, margin);
   addBaseline(sheet, baseline);

@@ -10,6 +10,7 @@
 #include "core/geometry/overlay.h"
 #include "core/sheets/bed_drawing.h"
 #include "core/sheets/scale.h"
+#include "core/sheets/set_out_table.h"
 #include "core/sheets/tiles.h"
 
 namespace tussock {
@@ -52,7 +53,9 @@ struct BedWork {
 };
 
 std::string keyFor(const Baseline& baseline) {
-  return "Cross: to plant. Dot: there already. Heavier outline: taller plant. " + baseline.text();
+  return "Cross: to plant. Dot: there already. Ring: the plant that is staked out. Heavier "
+         "outline: taller plant. " +
+         baseline.text();
 }
 
 DrawingNeed needAt(const BedWork& work, int scale) {
@@ -81,6 +84,11 @@ Point cornerAt(const BedWork& work, const Baseline& baseline, int scale) {
   return {baseline.a.x - kLeft * scale / 1000.0, work.box.high.y + kTop * scale / 1000.0};
 }
 
+void addSetOut(std::vector<Sheet>& sheets, const BedWork& work, const Baseline& baseline) {
+  addSetOutTable(sheets, work.source, work.name, work.rows,
+                 setOut(work.source.yard, work.bed, work.turn, baseline));
+}
+
 std::vector<Sheet> onOnePage(const BedWork& work, int scale, const PageFit& fit) {
   Sheet sheet = blankPage(work.source.options.paper, fit.orientation, work.name);
   const Baseline baseline = baselineFor(work.box, scale, work.source.units());
@@ -98,6 +106,7 @@ std::vector<Sheet> onOnePage(const BedWork& work, int scale, const PageFit& fit)
     for (Sheet& page : schedulePages(work.source, work.name + ": plant schedule", work.rows,
                                      fit.orientation, total))
       sheets.push_back(std::move(page));
+  addSetOut(sheets, work, baseline);
   return sheets;
 }
 
@@ -122,6 +131,7 @@ std::vector<Sheet> onTiles(const BedWork& work, int scale) {
   for (Sheet& page : schedulePages(work.source, work.name + ": plant schedule", work.rows,
                                    grid.orientation, agreement(work.plants(), drawn, labelled)))
     sheets.push_back(std::move(page));
+  addSetOut(sheets, work, baseline);
   return sheets;
 }
 
