@@ -63,8 +63,8 @@ struct TermFacts {
 };
 [[nodiscard]] const TermFacts& factsOf(FillTerm term);
 
-// Limits that the checks hold a planting to; a fill aims at the same. These are the usual ones; what
-// a yard sets otherwise reaches a fill only through the request.
+// Limits that the checks hold a planting to; a fill aims at the same. These are the usual ones;
+// what a yard sets otherwise reaches a fill only through the request.
 struct FillLimits {
   double hiddenShare = 0.5;
   double speciesShare = 0.10, genusShare = 0.20, familyShare = 0.30;

@@ -66,8 +66,8 @@ std::vector<Viewpoint> viewpointsOf(const Bed& bed) {
   return result;
 }
 
-double hiddenShare(const SightOutline& rear, const SightOutline& front, Point step, const Sight& sight,
-                   const SightLimits& limits) {
+double hiddenShare(const SightOutline& rear, const SightOutline& front, Point step,
+                   const Sight& sight, const SightLimits& limits) {
   if (front.height < rear.height + limits.tallerBy) return 0.0;
   const double ahead = dot(step, sight.towards);
   if (ahead <= 0.0 || ahead >= sight.toEyes || ahead > limits.hidesWithin) return 0.0;

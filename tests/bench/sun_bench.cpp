@@ -224,7 +224,10 @@ BENCHMARK(SunMapSeason)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapPreview)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapDrag)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapMonths)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
-BENCHMARK(traceOneDay)->Name("SunRaysBaseline")->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(traceOneDay)
+    ->Name("SunRaysBaseline")
+    ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime();
 
 }  // namespace
 }  // namespace tussock
