@@ -24,4 +24,11 @@ void takeCode(Draft& draft, const std::string& botanicalName, IdSource& ids,
                      free ? wanted : proposeCode(botanicalName, taken)});
 }
 
+Yard withCodes(const Yard& yard) {
+  Draft draft(yard);
+  IdSource ids(largestId(yard) + 1);
+  for (const Drift& drift : yard.drifts) takeCode(draft, drift.species, ids);
+  return draft.yard();
+}
+
 }  // namespace tussock

@@ -14,5 +14,8 @@ namespace tussock {
 // Gives the species a code unless it has one: `wanted` when that is free, else the next proposed.
 void takeCode(Draft& draft, const std::string& botanicalName, IdSource& ids,
               const std::string& wanted = {});
+// The yard with a code for every species planted, so that what is printed or listed before codes
+// were given agrees.
+[[nodiscard]] Yard withCodes(const Yard& yard);
 
 }  // namespace tussock

@@ -9,14 +9,6 @@ namespace tussock {
 
 namespace {
 
-// Every species gets its code, so that a plan can be printed before codes were given.
-Yard withCodes(const Yard& yard) {
-  Draft draft(yard);
-  IdSource ids(largestId(yard) + 1);
-  for (const Drift& drift : yard.drifts) takeCode(draft, drift.species, ids);
-  return draft.yard();
-}
-
 void append(Plan& plan, std::vector<Sheet> sheets) {
   for (Sheet& sheet : sheets) plan.sheets.push_back(std::move(sheet));
 }

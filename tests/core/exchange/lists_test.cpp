@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/catalog/plan_codes.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock {
@@ -22,6 +23,18 @@ TEST(Lists, ScheduleHasALineForEachSpeciesAndSize) {
   EXPECT_EQ(scheduleCsv(yard, Catalogue({bergamot})),
             "code,quantity,drifts,botanical_name,common_name,size,spacing\r\n"
             "MONFIS,8,2,Monarda fistulosa,wild bergamot,plug,40 cm to 50 cm\r\n");
+}
+
+TEST(Lists, CodesNotGivenYetAreThoseOfThePlan) {
+  const Yard yard = test::YardBuilder()
+                        .bed("A", "POLYGON((0 0,9 0,9 4,0 4,0 0))")
+                        .drift("Monarda fistulosa", test::row(3, 0.4, {0.5, 0.5}))
+                        .build();
+  const std::string csv = scheduleCsv(yard, Catalogue());
+  EXPECT_NE(csv.find("\r\n" + codeOf(withCodes(yard), "Monarda fistulosa") + ",3,"),
+            std::string::npos)
+      << csv;
+  EXPECT_NE(csv.find("\r\nMONFIS,"), std::string::npos) << csv;
 }
 
 }  // namespace
