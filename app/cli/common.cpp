@@ -3,9 +3,9 @@
 #include <cctype>
 #include <ostream>
 #include <QGuiApplication>
-#include <QSaveFile>
 
 #include "app/cli/commands.h"
+#include "app/files/whole_file.h"
 
 namespace tussock {
 
@@ -16,14 +16,7 @@ Catalogue shippedFacts(Console& console) {
 }
 
 void writeWhole(const std::filesystem::path& path, const std::string& bytes) {
-  QSaveFile file(QString::fromStdString(path.string()));
-  const auto size = static_cast<qint64>(bytes.size());
-  const bool written =
-      file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit();
-  if (!written)
-    throw std::runtime_error("Cannot write " + path.string() + ": " +
-                             file.errorString().toStdString() +
-                             ". Choose a folder that exists and can be written to.");
+  saveWhole(QString::fromStdString(path.string()), QByteArray::fromStdString(bytes));
 }
 
 std::string lowerExtension(const std::filesystem::path& path) {

@@ -4,6 +4,7 @@
 #include <QImage>
 
 #include "app/cli/commands.h"
+#include "app/files/whole_file.h"
 #include "app/print/local_date.h"
 #include "app/print/plan_output.h"
 #include "core/exchange/geojson.h"
@@ -34,9 +35,8 @@ void writePicture(const Sheet& sheet, const QString& path, const std::string& ex
   ensurePainting();
   if (extension == ".svg") {
     writeSheetSvg(sheet, path);
-  } else if (!renderSheet(sheet, kPictureDpi).save(path)) {
-    throw std::runtime_error("Cannot write " + path.toStdString() +
-                             ". Choose a folder that exists and can be written to.");
+  } else {
+    savePng(path, renderSheet(sheet, kPictureDpi));
   }
 }
 

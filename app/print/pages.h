@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Pages of sheets as Qt knows them, and files that appear whole or not at all.
+// Pages of sheets as Qt knows them.
 #pragma once
 
-#include <QByteArray>
 #include <QCoreApplication>
 #include <QPageLayout>
 #include <QString>
@@ -18,7 +17,5 @@ struct PrintWords {
 
 // Without margins: the sheets keep their own.
 [[nodiscard]] QPageLayout pageLayoutOf(const Sheet& sheet);
-// Throws std::runtime_error that names the path.
-void saveWhole(const QString& path, const QByteArray& bytes);
 
 }  // namespace tussock

@@ -4,6 +4,7 @@
 #include <QPdfWriter>
 #include <stdexcept>
 
+#include "app/files/whole_file.h"
 #include "app/print/pages.h"
 #include "app/print/pdf_properties.h"
 #include "app/print/plan_output.h"

@@ -6,6 +6,7 @@
 #include <QSvgGenerator>
 #include <stdexcept>
 
+#include "app/files/whole_file.h"
 #include "app/print/pages.h"
 #include "app/print/plan_output.h"
 

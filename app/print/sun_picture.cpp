@@ -5,8 +5,8 @@
 #include <QImage>
 #include <QPainter>
 #include <QPainterPath>
-#include <stdexcept>
 
+#include "app/files/whole_file.h"
 #include "app/look/sun_scale.h"
 #include "app/look/theme.h"
 
@@ -121,9 +121,7 @@ void writeSunPicture(const SunMap& map, const Yard& yard, const SunPictureText& 
                     image.width() - 2 * kSpace5 - 120, kSpace4),
               theme);
   painter.end();
-  if (!image.save(path))
-    throw std::runtime_error("Cannot write " + path.toStdString() +
-                             ". Choose a folder that exists and can be written to.");
+  savePng(path, image);
 }
 
 }  // namespace tussock

@@ -2,8 +2,8 @@
 // The commands that bring whole sites in and out, and the example yard.
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
+#include "app/files/whole_file.h"
 #include "app/window/yard_commands.h"
 #include "core/exchange/geojson.h"
 #include "core/store/example_file.h"
@@ -46,12 +46,11 @@ void YardCommands::exportSite() {
   const QString name = QFileInfo(document_.path()).completeBaseName();
   const QString path = prompts_->exportTo(name + QStringLiteral(".geojson"));
   if (path.isEmpty()) return;
-  QSaveFile file(path);
-  const std::string json = yardToGeoJson(document_.yard());
-  const bool written = file.open(QIODevice::WriteOnly) &&
-                       file.write(json.data(), qint64(json.size())) == qint64(json.size()) &&
-                       file.commit();
-  if (!written) emit troubled(tr("%1 could not be written. Choose another folder.").arg(path));
+  try {
+    saveWhole(path, QByteArray::fromStdString(yardToGeoJson(document_.yard())));
+  } catch (const std::runtime_error& problem) {
+    emit troubled(QString::fromUtf8(problem.what()));
+  }
 }
 
 }  // namespace tussock

@@ -19,8 +19,8 @@ namespace fs = std::filesystem;
 const std::vector<std::string> kCoreRanks{"units",   "geometry", "model",    "edit",
                                           "catalog", "sun",      "planting", "checks",
                                           "season",  "sheets",   "exchange", "store"};
-const std::vector<std::string> kAppRanks{"look",  "document", "print",  "canvas",
-                                         "tools", "panels",   "window", "cli"};
+const std::vector<std::string> kAppRanks{"files", "look",   "document", "print", "canvas",
+                                         "tools", "panels", "window",   "cli"};
 constexpr int kLongestFile = 400;
 
 struct Source {

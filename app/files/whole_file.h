@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// Files that appear whole or not at all: what stood there before stays until the new one is on
+// disk.
+#pragma once
+
+#include <QByteArray>
+#include <QImage>
+#include <QString>
+
+namespace tussock {
+
+// Throws std::runtime_error that names the path, what went wrong and what to do.
+void saveWhole(const QString& path, const QByteArray& bytes);
+// As PNG. Throws as above.
+void savePng(const QString& path, const QImage& picture);
+
+}  // namespace tussock

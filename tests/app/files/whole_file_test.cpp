@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "app/files/whole_file.h"
+
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+#include <stdexcept>
+
+#include <gmock/gmock.h>
+
+namespace tussock {
+namespace {
+
+using testing::HasSubstr;
+
+QByteArray bytesOf(const QString& path) {
+  QFile file(path);
+  EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+  return file.readAll();
+}
+
+std::string troubleOf(const std::function<void()>& action) {
+  try {
+    action();
+  } catch (const std::runtime_error& problem) {
+    return problem.what();
+  }
+  return {};
+}
+
+TEST(WholeFile, ReplacesWhatStoodThereAndLeavesNothingBeside) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("plan.pdf"));
+  saveWhole(path, "first");
+  saveWhole(path, "second");
+  EXPECT_EQ(bytesOf(path), "second");
+  EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files | QDir::Hidden).size(), 1);
+}
+
+TEST(WholeFile, AFolderThatIsNotThereIsNamed) {
+  const std::string trouble = troubleOf([] { saveWhole("/no/such/folder/plan.pdf", "x"); });
+  EXPECT_THAT(trouble, HasSubstr("/no/such/folder/plan.pdf cannot be written"));
+  EXPECT_THAT(trouble, HasSubstr("Choose a folder that exists"));
+}
+
+// Linux full(4): a write to /dev/full fails with ENOSPC, as on a full disk.
+TEST(WholeFile, AFullDiskIsTold) {
+  const std::string trouble = troubleOf([] { saveWhole("/dev/full", QByteArray(1 << 20, 'x')); });
+  EXPECT_THAT(trouble, HasSubstr("No space left"));
+}
+
+TEST(WholeFile, APictureIsAPng) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("sun.png"));
+  QImage picture(4, 3, QImage::Format_RGB32);
+  picture.fill(Qt::darkGreen);
+  savePng(path, picture);
+  EXPECT_TRUE(bytesOf(path).startsWith("\x89PNG\r\n\x1a\n")) << "PNG 1.2, 3.1: file signature";
+  EXPECT_EQ(QImage(path).size(), picture.size());
+}
+
+TEST(WholeFile, WhatIsNoPictureLeavesTheOldOneStanding) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("sun.png"));
+  saveWhole(path, "old");
+  EXPECT_THAT(troubleOf([&] { savePng(path, QImage()); }), HasSubstr("sun.png"));
+  EXPECT_EQ(bytesOf(path), "old");
+}
+
+}  // namespace
+}  // namespace tussock
