@@ -40,6 +40,7 @@ std::vector<ScheduleLine> scheduleOf(const Yard& yard, const Catalogue& catalogu
     count(at->second, drift);
   }
   std::vector<ScheduleLine> result;
+  result.reserve(lines.size());
   for (auto& [key, line] : lines) result.push_back(std::move(line));
   return result;
 }

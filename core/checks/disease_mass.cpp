@@ -44,6 +44,7 @@ std::vector<Mass> massesOf(std::vector<Spot> spots, Length largestSpacing) {
   std::map<std::size_t, Mass> byRoot;
   for (const Spot& spot : spots) byRoot[pieces.rootOf(spot.number)].push_back(spot);
   std::vector<Mass> masses;
+  masses.reserve(byRoot.size());
   for (auto& [root, mass] : byRoot) masses.push_back(std::move(mass));
   return masses;
 }

@@ -83,6 +83,7 @@ std::vector<Share> sharesOf(const Survey& survey, Rank rank) {
       total += count;
     }
   std::vector<Share> shares;
+  shares.reserve(plants.size());
   for (const auto& [name, count] : plants)
     shares.push_back({name, count, static_cast<double>(count) / total});
   std::stable_sort(shares.begin(), shares.end(),

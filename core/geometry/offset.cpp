@@ -25,6 +25,7 @@ BoostMultiPolygon buffered(const auto& shape, double metres) {
 std::vector<Polygon> closed(const std::vector<Point>& points, Length radius, Length bridge) {
   const Length half = bridge / 2.0;
   std::vector<Polygon> discs;
+  discs.reserve(points.size());
   for (const Point p : points) discs.push_back(disc(p, radius + half, kCircleSides));
   const std::vector<Polygon> grown = unionOf(discs);
   if (half <= Length()) return grown;

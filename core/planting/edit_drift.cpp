@@ -120,7 +120,8 @@ DriftEdit lockDrift(const Yard& yard, Id<Drift> id, DriftLock lock) {
   Drift drift = *found;
   drift.locked = lock == DriftLock::Locked;
   const int count = static_cast<int>(drift.plants.size());
-  return finish(yard, std::move(drift), drift.locked ? "Lock drift" : "Unlock drift", count);
+  const char* label = drift.locked ? "Lock drift" : "Unlock drift";
+  return finish(yard, std::move(drift), label, count);
 }
 
 DriftEdit nudgePlant(const Yard& yard, Id<Drift> id, Id<Plant> plant, Point to) {

@@ -55,6 +55,7 @@ std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
   const Ground ground(yard, request, reachOf(request));
   if (ground.empty()) return standing;
   std::vector<Point> onGroundStanding;
+  onGroundStanding.reserve(standing.size());
   for (const Point p : standing) onGroundStanding.push_back(ground.slope().onGround(p));
   const auto places = morePlaces(ground, onGround(request, ground.slope()), onGroundStanding);
   const std::size_t stood = standing.size();

@@ -23,6 +23,7 @@ std::vector<double> wishes(const std::vector<FillKind>& kinds) {
   const double each =
       open > 0 ? std::max(0.02, (1.0 - std::min(listed, 1.0))) / static_cast<double>(open) : 0.0;
   std::vector<double> result;
+  result.reserve(kinds.size());
   for (const FillKind& kind : kinds) result.push_back(kind.share > 0.0 ? kind.share : each);
   return result;
 }

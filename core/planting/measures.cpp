@@ -39,6 +39,7 @@ double widestOf(const std::vector<Stand>& stands) {
 void measureDistances(const std::vector<Stand>& stands, BedMeasures& out) {
   if (stands.size() < 2) return;
   std::vector<Point> points;
+  points.reserve(stands.size());
   for (const Stand& stand : stands) points.push_back(stand.at);
   const double widest = widestOf(stands);
   DiscGrid grid(boundsOf(points), widest);

@@ -64,7 +64,7 @@ void addTileKey(Sheet& sheet, PaperPoint topLeft, const TileKey& key) {
   const double cell = std::min({kKeyWidth / key.columns, 12.0 / key.rows, 5.0});
   for (int row = 0; row < key.rows; ++row)
     for (int column = 0; column < key.columns; ++column) {
-      if (key.parts[static_cast<std::size_t>(row * key.columns + column)] == 0) continue;
+      if (key.partAt(column, row) == 0) continue;
       const double x = topLeft.x + cell * column, y = topLeft.y + cell * row;
       const bool here = row == key.row && column == key.column;
       addBox(sheet, {x, y, x + cell, y + cell}, Weight::Hair, here ? Wash::Ink : Wash::None);

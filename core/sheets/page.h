@@ -34,6 +34,10 @@ struct TileKey {
   int columns = 1, rows = 1;
   int column = 0, row = 0;
   std::vector<int> parts;  // part numbers row by row from the top, 0 where there is no sheet
+  [[nodiscard]] int partAt(int atColumn, int atRow) const {
+    return parts[static_cast<std::size_t>(atRow) * static_cast<std::size_t>(columns) +
+                 static_cast<std::size_t>(atColumn)];
+  }
 };
 struct HeadText {
   std::vector<std::string> lines;  // below the title

@@ -70,6 +70,7 @@ double rowPitch(TextSize size) {
 
 std::vector<ScheduleRow> scheduleRows(const std::vector<ScheduleLine>& lines, UnitSystem units) {
   std::vector<ScheduleRow> rows;
+  rows.reserve(lines.size());
   for (const ScheduleLine& line : lines) rows.push_back(rowOf(line, units));
   std::stable_sort(rows.begin(), rows.end(),
                    [](const ScheduleRow& a, const ScheduleRow& b) { return a.code < b.code; });

@@ -125,7 +125,7 @@ class Tiler {
 
   [[nodiscard]] int numberAt(int column, int row) const {
     if (column < 0 || row < 0 || column >= grid_.columns || row >= grid_.rows) return 0;
-    return key_.parts[static_cast<std::size_t>(row * grid_.columns + column)];
+    return key_.partAt(column, row);
   }
 
   void addMatchLines(Sheet& sheet, const Part& part) const {

@@ -46,7 +46,7 @@ class ColumnWriter {
   template <class T>
   void write(const T& object) {
     put(object.id);
-    visitFields(object, [this](std::string_view, const auto& field) { put(field); });
+    visitFields(object, [this](std::string_view, const auto& field) { this->put(field); });
   }
 
  private:

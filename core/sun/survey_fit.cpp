@@ -104,6 +104,7 @@ double rounded(TreeQuantity quantity, double value) {
 void fit(SurveyModel& model, const std::vector<Tree>& trees, const std::vector<Wanted>& wanted,
          std::stop_token stop, SurveyFit& result) {
   std::vector<Unknown> unknowns;
+  unknowns.reserve(wanted.size());
   for (const Wanted& each : wanted) unknowns.push_back(unknownOf(trees[each.tree], each.quantity));
   const auto with = [&](const std::vector<double>& values) {
     std::vector<Tree> changed = trees;

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/whole_file.h"
 
+#include <csignal>
+#include <functional>
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <stdexcept>
 
 #include <gmock/gmock.h>
+#include <sys/resource.h>
 
 namespace tussock {
 namespace {
@@ -43,10 +46,39 @@ TEST(WholeFile, AFolderThatIsNotThereIsNamed) {
   EXPECT_THAT(trouble, HasSubstr("Choose a folder that exists"));
 }
 
-// Linux full(4): a write to /dev/full fails with ENOSPC, as on a full disk.
-TEST(WholeFile, AFullDiskIsTold) {
-  const std::string trouble = troubleOf([] { saveWhole("/dev/full", QByteArray(1 << 20, 'x')); });
-  EXPECT_THAT(trouble, HasSubstr("No space left"));
+// No file of this process may grow beyond `bytes` while this lives, as on a disk with no more room:
+// setrlimit(2), a write beyond it fails once SIGXFSZ is ignored.
+class LittleRoom {
+ public:
+  explicit LittleRoom(rlim_t bytes) : handler_(std::signal(SIGXFSZ, SIG_IGN)) {
+    getrlimit(RLIMIT_FSIZE, &before_);
+    const rlimit little{bytes, before_.rlim_max};
+    setrlimit(RLIMIT_FSIZE, &little);
+  }
+  ~LittleRoom() {
+    setrlimit(RLIMIT_FSIZE, &before_);
+    std::signal(SIGXFSZ, handler_);
+  }
+  LittleRoom(const LittleRoom&) = delete;
+  LittleRoom& operator=(const LittleRoom&) = delete;
+
+ private:
+  void (*handler_)(int);
+  rlimit before_{};
+};
+
+TEST(WholeFile, ADiskWithoutRoomIsToldAndTheOldFileStays) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("plan.pdf"));
+  saveWhole(path, "old");
+  std::string trouble;
+  {
+    const LittleRoom room(4096);
+    trouble = troubleOf([&] { saveWhole(path, QByteArray(1 << 20, 'x')); });
+  }
+  EXPECT_THAT(trouble, HasSubstr("plan.pdf cannot be written"));
+  EXPECT_EQ(bytesOf(path), "old");
+  EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files | QDir::Hidden).size(), 1);
 }
 
 TEST(WholeFile, APictureIsAPng) {
