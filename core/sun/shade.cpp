@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <span>
 
 namespace tussock {
 
@@ -31,7 +32,7 @@ struct Cast {
   [[nodiscard]] Point level(Point at, double up) const { return at + away * (up * reach); }
   [[nodiscard]] Point ground(Point at, double up) const { return at + away * (up * slopeReach); }
   // Takes an outline from the level through a place on the ground along the light to the ground.
-  void lower(Point through, Ring& outline) const {
+  void lower(Point through, std::span<Point> outline) const {
     if (rise == Point()) return;
     for (Point& p : outline) p = ground(p, -dot(rise, p - through));
   }
@@ -146,9 +147,10 @@ void castCrown(const Crown& crown, const Cast& cast, Ring& outline) {
   cast.lower(crown.at, outline);
 }
 
+// The foot lies on the ground as it is; only the shadow of the trunk's far end is moved to it.
 void castTrunk(const Crown& crown, const Cast& cast, Ring& outline) {
   castColumn<kTrunkSides>(crown.at, crown.trunkRadius, 0.0, crown.base, cast, outline);
-  cast.lower(crown.at, outline);
+  cast.lower(crown.at, std::span(outline).first(outline.size() / 2));
 }
 
 // Hands out the shadows of a vector one by one, keeping the room their outlines already have.

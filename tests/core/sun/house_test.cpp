@@ -173,6 +173,28 @@ TEST(SlopeShadowTest, PoleThrowsALongerShadowDownhill) {
   }
 }
 
+// Light that all but lies on the slope draws shadows out hundreds of times; none may reach uphill.
+TEST(SlopeShadowTest, TrunkInGrazingLightShadesNothingTowardsTheSun) {
+  Settings settings;
+  settings.slope = Angle::degrees(10);
+  settings.aspect = Angle::degrees(0);
+  Yard yard;
+  yard.settings = settings;
+  Tree tree;
+  tree.id = Id<Tree>(2);
+  tree.trunkDiameter = Length::metres(0.6);
+  tree.opennessLeaf = tree.opennessBare = 1.0;
+  yard.trees = yard.trees.with(tree);
+  const SunPosition sun{Angle::degrees(180), Angle::degrees(10.2)};
+  const auto shadows =
+      shadowsOf(solidsOf(yard), sun, MonthDay{std::chrono::June, std::chrono::day{21}});
+  ASSERT_EQ(shadows.size(), 1u);
+  const Box box = boundsOf(shadows[0].outline);
+  EXPECT_NEAR(box.low.y, -0.3, 0.005);
+  EXPECT_NEAR(box.high.x, 0.3, 0.005);
+  EXPECT_GT(box.high.y, 100.0);
+}
+
 TEST(SlopeShadowTest, BuildingStaysLevelAndReachesDown) {
   Building building = house(rectangle({-5, -3}, {5, 3}), Roof::Flat, 3, 3);
   const auto bodies = bodiesOf(building, {0.0, 0.1});  // rises to the north

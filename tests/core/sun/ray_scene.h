@@ -11,13 +11,24 @@
 
 namespace tussock::test {
 
-// A box-shaped house or straight fence, or a tree, in the plainest terms.
+// Under a roof on a rectangle, in the plainest terms. Heights are over the ground at `middle`, with
+// the top level; or over the ground right below, as a fence's are.
 struct RayBox {
   Point centre;
   double halfLength = 1.0, halfWidth = 1.0, turn = 0.0;  // metres; radians anticlockwise from east
-  double eave = 3.0, ridge = 3.0;                        // ridge along the length
-  bool hip = false;
+  double bottom = 0.0, eave = 3.0, ridge = 3.0;          // ridge along the length
+  bool hip = false, followsGround = false;
   double openness = 0.0;
+  Point middle;
+};
+// On a rectangle, or in the shape of an L: a leg of length by width from its outer corner, and
+// across the start of it another.
+struct RayHouse {
+  Point at;  // the rectangle's or the wide leg's corner
+  double turn = 0.0, length = 6.0, width = 4.0;
+  double otherLength = 0.0, otherWidth = 0.0;  // 0: no other leg
+  Roof roof = Roof::Flat;
+  double base = 0.0, eave = 3.0, ridge = 3.0, overhang = 0.0;
 };
 struct RayTree {
   Point at;
@@ -27,14 +38,24 @@ struct RayTree {
   int leafOn = 110, leafOff = 300;  // days of the year
 };
 struct RayScene {
-  std::vector<RayBox> houses, fences;
+  std::vector<RayHouse> houses;
+  std::vector<RayBox> fences;
   std::vector<RayTree> trees;
+  double slope = 0.0, aspect = 0.0;  // degrees
+  std::vector<SkylinePoint> skyline;
+
+  [[nodiscard]] Point rise() const;  // of the ground, metres for each metre east and north
 };
 
 [[nodiscard]] RayScene randomScene(std::mt19937_64& random);
 [[nodiscard]] Yard yardOf(const RayScene& scene);
-// Share of the sun at p with every body grown (or, below zero, shrunk) by `growth` of its size.
+// The bodies a house is made of: each leg under its roof, or walls with roofs on top.
+[[nodiscard]] std::vector<RayBox> boxesOf(const RayHouse& house);
+// Share of the sun at p with every body grown (or, below zero, shrunk) by `growth` of its size;
+// nothing is asked of the skyline or of the slope's own shade.
 [[nodiscard]] double rayShare(const RayScene& scene, Point p, const SunPosition& sun, int dayOfYear,
                               double growth);
+// Whether the sun stands above 0 degrees, the skyline and the slope.
+[[nodiscard]] bool isUp(const RayScene& scene, const SunPosition& sun);
 
 }  // namespace tussock::test
