@@ -2,6 +2,7 @@
 #include "core/model/settings_text.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -9,6 +10,8 @@ namespace tussock {
 
 namespace {
 
+constexpr int kLeastSeasonDays = 30;
+constexpr double kMostHoursOffSun = 2.0;
 constexpr std::string_view kStates =
     "AL AK AZ AR CA CO CT DE FL GA HI ID IL IN IA KS KY LA ME MD MA MI MN MS MO MT NE NV NH NJ NM "
     "NY NC ND OH OK OR PA RI SC SD TN TX UT VT VA WA WV WI WY DC AS GU MP PR VI";
@@ -27,6 +30,11 @@ bool isLetter(char c) {
 // Going forward through the year from `first`; both ends belong to the span.
 bool holds(MonthDay first, MonthDay last, MonthDay day) {
   return first <= last ? first <= day && day <= last : first <= day || day <= last;
+}
+
+int daysFrom(MonthDay first, MonthDay last) {
+  const int days = dayOfYear(last) - dayOfYear(first);
+  return days < 0 ? days + 365 : days;
 }
 
 bool isZonePart(std::string_view part) {
@@ -73,15 +81,36 @@ std::string frostTrouble(const Settings& settings) {
   using namespace std::chrono;
   if (!settings.lastFrost || !settings.firstFrost) return {};
   const bool southern = settings.latitude < Angle();
-  const MonthDay warmest = southern ? January / 21 : July / 21;
-  if (holds(*settings.lastFrost, *settings.firstFrost, warmest)) return {};
-  return fmt::format(
-      "From a last frost on {} to a first frost on {} there is no summer {} of the equator. There "
-      "the last frost comes in spring, such as {}, and the first in autumn, such as {}. Correct "
-      "the two dates or the latitude, or swap them.",
-      readableMonthDay(*settings.lastFrost), readableMonthDay(*settings.firstFrost),
-      southern ? "south" : "north", southern ? "5 October" : "20 April",
-      southern ? "25 April" : "18 October");
+  const MonthDay last = *settings.lastFrost, first = *settings.firstFrost;
+  if (!holds(last, first, southern ? January / 21 : July / 21))
+    return fmt::format(
+        "From a last frost on {} to a first frost on {} there is no summer {} of the equator. "
+        "There the last frost comes in spring, such as {}, and the first in autumn, such as {}. "
+        "Correct the two dates or the latitude, or swap them.",
+        readableMonthDay(last), readableMonthDay(first), southern ? "south" : "north",
+        southern ? "5 October" : "20 April", southern ? "25 April" : "18 October");
+  if (const int days = daysFrom(last, first); days < kLeastSeasonDays)
+    return fmt::format(
+        "From a last frost on {} to a first frost on {} are only {} days. Correct the two dates, "
+        "or leave both empty where frost may come in any month.",
+        readableMonthDay(last), readableMonthDay(first), days);
+  const auto winterFrom = southern ? June / 15 : December / 15;
+  const auto winterTo = southern ? August / 15 : February / 15;
+  if (!holds(first, last, winterFrom) && !holds(winterFrom, winterTo, first))
+    return fmt::format(
+        "With a first frost on {} and a last frost on {}, the depth of winter would be free of "
+        "frost. Correct the two dates or the latitude.",
+        readableMonthDay(first), readableMonthDay(last));
+  return {};
+}
+
+bool zoneSuits(std::chrono::seconds standardOffset, Angle longitude) {
+  return std::abs(hoursAheadOfSun(standardOffset, longitude)) <= kMostHoursOffSun;
+}
+
+double hoursAheadOfSun(std::chrono::seconds standardOffset, Angle longitude) {
+  const double clock = static_cast<double>(standardOffset.count()) / 3600.0;
+  return std::remainder(clock - longitude.degrees() / 15.0, 24.0);
 }
 
 }  // namespace tussock

@@ -88,6 +88,50 @@ TEST(FrostDates, AreRefusedWhereTheyLeaveNoSummer) {
   EXPECT_NE(south.find("south of the equator"), std::string::npos) << south;
 }
 
+// Frosts come in the coldest weeks or not at all.
+TEST(FrostDates, AreRefusedWhereWinterWouldBeFreeOfFrost) {
+  using namespace std::chrono;
+  const std::string north = frostTrouble(frosts(38.4, April / 20, March / 1));
+  EXPECT_NE(north.find("depth of winter"), std::string::npos) << north;
+  const std::string south = frostTrouble(frosts(-35.3, October / 20, September / 1));
+  EXPECT_NE(south.find("depth of winter"), std::string::npos) << south;
+  EXPECT_NE(frostTrouble(frosts(38.4, September / 20, August / 10)), "");
+  // The last day that touches it, and the first that does not.
+  EXPECT_EQ(frostTrouble(frosts(29.0, April / 1, February / 15)), "");
+  EXPECT_NE(frostTrouble(frosts(29.0, April / 1, February / 16)), "");
+  EXPECT_EQ(frostTrouble(frosts(29.0, December / 15, November / 20)), "");
+  EXPECT_NE(frostTrouble(frosts(29.0, December / 14, November / 20)), "");
+  EXPECT_EQ(frostTrouble(frosts(-29.0, September / 1, August / 15)), "");
+  EXPECT_NE(frostTrouble(frosts(-29.0, September / 1, August / 16)), "");
+}
+
+TEST(FrostDates, AreRefusedWhereTheyLeaveLessThanThirtyDays) {
+  using namespace std::chrono;
+  EXPECT_EQ(frostTrouble(frosts(64.0, July / 10, August / 9)), "");
+  const std::string few = frostTrouble(frosts(64.0, July / 10, August / 8));
+  EXPECT_NE(few.find("only 29 days"), std::string::npos) << few;
+  EXPECT_NE(frostTrouble(frosts(-54.8, January / 10, February / 8)), "");
+  EXPECT_NE(frostTrouble(frosts(64.0, July / 21, July / 21)), "");
+}
+
+// Offsets of standard time from the time-zone database, longitudes of the places from memory.
+TEST(TimeZoneSuits, WhereTheClockIsNearTheSun) {
+  using std::chrono::hours;
+  EXPECT_TRUE(zoneSuits(hours(-5), Angle::degrees(-86.9)));   // Indiana, on Eastern time
+  EXPECT_TRUE(zoneSuits(hours(-6), Angle::degrees(-86.9)));   // and on Central
+  EXPECT_FALSE(zoneSuits(hours(0), Angle::degrees(-86.9)));   // UTC there
+  EXPECT_FALSE(zoneSuits(hours(-8), Angle::degrees(-86.9)));  // Pacific time there
+  EXPECT_TRUE(zoneSuits(hours(1), Angle::degrees(-8.5)));     // Galicia
+  EXPECT_TRUE(zoneSuits(hours(12), Angle::degrees(-179.0)));  // over the date line
+  EXPECT_TRUE(zoneSuits(hours(0), Angle()));
+}
+
+TEST(TimeZoneSuits, CountsAnHourForEachFifteenDegrees) {
+  EXPECT_NEAR(hoursAheadOfSun(std::chrono::hours(-5), Angle::degrees(-90.0)), 1.0, 1e-9);
+  EXPECT_NEAR(hoursAheadOfSun(std::chrono::hours(0), Angle::degrees(37.5)), -2.5, 1e-9);
+  EXPECT_NEAR(hoursAheadOfSun(std::chrono::hours(12), Angle::degrees(-172.5)), -0.5, 1e-9);
+}
+
 TEST(FrostDates, OneAloneTellsNothing) {
   Settings settings = frosts(38.4, std::chrono::October / 18, std::chrono::April / 20);
   settings.firstFrost.reset();
