@@ -5,6 +5,7 @@
 #include <QTimeZone>
 
 #include "app/cli/commands.h"
+#include "app/document/time_zones.h"
 #include "core/catalog/resources.h"
 #include "core/exchange/geojson.h"
 #include "core/model/settings_text.h"
@@ -17,7 +18,7 @@ namespace {
 struct NewOptions {
   std::string file;
   double latitude = 0.0, longitude = 0.0;
-  std::string zone = "UTC", state, hardiness, lastFrost, firstFrost, site, name;
+  std::string zone, state, hardiness, lastFrost, firstFrost, site, name;
 };
 
 std::optional<MonthDay> frostDate(const std::string& text, const char* option) {
@@ -66,7 +67,8 @@ Settings settingsFrom(const NewOptions& options) {
   if (!options.name.empty()) settings.name = options.name;
   settings.latitude = Angle::degrees(options.latitude);
   settings.longitude = Angle::degrees(options.longitude);
-  settings.timeZone = timeZoneFrom(options.zone);
+  settings.timeZone =
+      options.zone.empty() ? ownZoneFor(settings.longitude) : timeZoneFrom(options.zone);
   settings.state = stateFrom(options.state);
   settings.hardinessZone = hardinessFrom(options.hardiness);
   settings.lastFrost = frostDate(options.lastFrost, "--last-frost");
@@ -104,7 +106,8 @@ void addNew(CLI::App& app, Action& chosen) {
   command->add_option("--lon", options->longitude, "Longitude in degrees, east positive")
       ->required();
   command->add_option("--name", options->name, "Name of the yard");
-  command->add_option("--zone", options->zone, "Time zone, such as America/Chicago");
+  command->add_option("--zone", options->zone,
+                      "Time zone, such as America/Chicago; this computer's where it suits");
   command->add_option("--state", options->state, "State, two letters");
   command->add_option("--hardiness", options->hardiness, "Hardiness zone, such as 6b");
   command->add_option("--last-frost", options->lastFrost,

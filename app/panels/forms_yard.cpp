@@ -2,6 +2,7 @@
 #include <QLineEdit>
 #include <QTimeZone>
 
+#include "app/document/time_zones.h"
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "app/panels/place_words.h"
@@ -86,6 +87,8 @@ void addPlace(ObjectForm<Settings>& yard) {
       "yard-time-zone", tr("Time zone"),
       [](const Settings& s) { return QString::fromStdString(s.timeZone); },
       [](Settings& s, const QString& typed) { return readTimeZone(typed, s.timeZone); });
+  yard.fact("yard-clock", tr("Clock"),
+            [](const Settings& s) { return clockWords(s.timeZone, s.longitude); });
   yard.field(
       "yard-state", tr("State"), [](const Settings& s) { return QString::fromStdString(s.state); },
       [](Settings& s, const QString& typed) { return readState(typed, s.state); });

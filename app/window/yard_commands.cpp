@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "app/document/time_zones.h"
 #include "core/edit/draft.h"
 
 namespace tussock {
@@ -38,6 +39,7 @@ void YardCommands::startNew(const Settings& settings) {
   if (path.isEmpty()) return;
   Yard yard;
   yard.settings = settings;
+  yard.settings.timeZone = ownZoneFor(settings.longitude);
   create(path, yard);
 }
 
