@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -55,6 +56,7 @@ FindingRow::FindingRow(Document& document, Finding finding, QWidget* parent)
       limit_(wrapped(QStringLiteral("finding-limit"), QStringLiteral("source"), this)),
       why_(wrapped(QStringLiteral("finding-why"), QStringLiteral("quiet"), this)) {
   setObjectName(QStringLiteral("finding"));
+  setCursor(Qt::PointingHandCursor);
   buttons_ = makeButtons();
   reasonRow_ = makeReason();
   auto* column = new QVBoxLayout(this);
@@ -189,6 +191,11 @@ bool FindingRow::eventFilter(QObject* watched, QEvent* event) {
   event->accept();
   if (event->type() == QEvent::KeyPress) showReason(false);
   return event->type() == QEvent::KeyPress;
+}
+
+void FindingRow::mouseReleaseEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && rect().contains(event->position().toPoint()))
+    emit chosen(finding_);
 }
 
 void FindingRow::paintEvent(QPaintEvent*) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// One finding: its mark, what was found and what would mend it, where the limit is from; buttons to
-// show it, to settle its plants, to accept it with a reason, to take that back.
+// One finding: its mark, what was found and what would mend it, where the limit is from. A click on
+// it shows the place. Buttons to show it, to settle its plants, to accept it with a reason, to take
+// that back.
 #pragma once
 
 #include <QWidget>
@@ -27,6 +28,7 @@ class FindingRow : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:

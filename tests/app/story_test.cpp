@@ -7,10 +7,12 @@
 #include <QPainter>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 
 #include "app/canvas/photo_frame.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/finding_row.h"
 #include "core/planting/edit_drift.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -25,6 +27,7 @@ class Story : public WindowTest {
   void drawBed();
   void plant(const QString& species, Point at);
   void makeFinding();
+  void showFinding();
   void mendIt();
   void undoAll();
   void redoAll();
@@ -116,6 +119,20 @@ void Story::makeFinding() {
   EXPECT_GT(spacingFindings(), 0u);
 }
 
+// A click on its row in the margin brings the place into view.
+void Story::showFinding() {
+  QCoreApplication::processEvents();
+  FindingRow* found = nullptr;
+  for (FindingRow* row : window->findChildren<FindingRow*>())
+    if (row->finding().check == CheckId::Spacing) found = row;
+  ASSERT_TRUE(found);
+  const Point place = labelPoint(found->finding().place.front());
+  lookAt(place + Point{40.0, 40.0});
+  QTest::mouseClick(found, Qt::LeftButton, {}, {30, 12});
+  EXPECT_TRUE(canvas().mapping().visible().contains(place));
+  EXPECT_FALSE(document.selection().empty());
+}
+
 void Story::mendIt() {
   const Drift drift = *yard().drifts.begin();
   const Point here = drift.plants[0].at, neighbour = drift.plants[1].at;
@@ -162,6 +179,7 @@ TEST_F(Story, FromAnEmptyYardToAPlanOnPaper) {
   plant(QStringLiteral("Schizachyrium scoparium"), middle + Point{1.4, 0.0});
   ASSERT_EQ(inFile().drifts.size(), 3u);
   makeFinding();
+  showFinding();
   mendIt();
   const Yard full = inFile();
   undoAll();
@@ -177,6 +195,12 @@ TEST_F(Story, FromAnEmptyYardToAPlanOnPaper) {
                               {QStringLiteral("verify"), document.path()}),
             0);
   const QString text = textOfPlan();
+  std::size_t plants = 0;
+  for (const Drift& drift : full.drifts) plants += drift.plants.size();
+  const QRegularExpression total(QStringLiteral("(\\d+) +plants: labels, drawing"));
+  const QRegularExpressionMatch schedule = total.match(text);
+  ASSERT_TRUE(schedule.hasMatch()) << text.toStdString();
+  EXPECT_EQ(schedule.captured(1).toULongLong(), plants);
   for (const Drift& drift : full.drifts) {
     const QString label = QStringLiteral("%1 × %2")
                               .arg(drift.plants.size())
