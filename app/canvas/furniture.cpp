@@ -88,22 +88,25 @@ void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const Canva
            look.theme);
 }
 
+QRectF sunKeyRamp(const SceneMapping& mapping) {
+  const QPointF corner(mapping.view().width(), mapping.view().height());
+  return {corner - QPointF(220.0 + 2 * kSpace4, 66.0 - 28.0 + kSpace4), QSizeF(220.0, 12.0)};
+}
+
 void paintSunKey(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
-  constexpr double kWide = 220.0, kHigh = 12.0;
-  const QRectF plate(mapping.view().width() - kWide - 2 * kSpace4 - kSpace4,
-                     mapping.view().height() - 66.0 - kSpace4, kWide + 2 * kSpace4, 66.0);
+  const QRectF bar = sunKeyRamp(mapping);
+  const QRectF plate(bar.left() - kSpace4, bar.top() - 28.0, bar.width() + 2 * kSpace4, 66.0);
   paintPlate(painter, plate, look.theme);
-  const QRectF bar(plate.left() + kSpace4, plate.top() + 28.0, kWide, kHigh);
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(look.theme.ink);
   painter.drawText(
       QPointF(bar.left(), plate.top() + 18.0),
       QCoreApplication::translate("SunKey", "Hours of direct sun a day, growing season"));
-  for (int x = 0; x < int(kWide); ++x)
-    painter.fillRect(QRectF(bar.left() + x, bar.top(), 1.0, kHigh),
-                     sunColour(kSunScaleTop * x / (kWide - 1.0)));
+  for (int x = 0; x < int(bar.width()); ++x)
+    painter.fillRect(QRectF(bar.left() + x, bar.top(), 1.0, bar.height()),
+                     sunColour(kSunScaleTop * x / (bar.width() - 1.0)));
   for (int hours = 0; hours <= int(kSunScaleTop); hours += 2) {
-    const double x = bar.left() + kWide * hours / kSunScaleTop;
+    const double x = bar.left() + bar.width() * hours / kSunScaleTop;
     const QString text =
         hours == int(kSunScaleTop) ? QStringLiteral("10+") : QString::number(hours);
     painter.drawText(QRectF(x - 20, bar.bottom() + 2, 40, 16), Qt::AlignCenter, text);

@@ -17,6 +17,8 @@ struct ScaleBar {
 [[nodiscard]] ScaleBar scaleBarFor(const SceneMapping& mapping, UnitSystem units);
 void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
 void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
+// Where the key's ramp lies, from 0 h at its left to kSunScaleTop at its right.
+[[nodiscard]] QRectF sunKeyRamp(const SceneMapping& mapping);
 void paintSunKey(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
 // A large figure on a plate, above the point: the count while it changes.
 void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,
