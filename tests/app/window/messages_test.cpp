@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // What the window says when a file cannot be used, and how long it says it.
+#include <csignal>
 #include <QFile>
 #include <QLabel>
 
 #include <gmock/gmock.h>
 #include <sqlite3.h>
+#include <sys/resource.h>
 
 #include "app/window/main_window.h"
 #include "core/edit/draft.h"
@@ -104,6 +106,49 @@ TEST_F(MessagesTest, AFailedEditIsPutAwayByTheNextThatIsMade) {
   draft.put(tap);
   EXPECT_TRUE(document.commit(draft.finish("Mark water point")));
   EXPECT_FALSE(bar()->isVisible());
+}
+
+// While one lives no file may be written to (setrlimit(2)), as on a disk that is full.
+class NothingCanBeWritten {
+ public:
+  NothingCanBeWritten() {
+    before_ = std::signal(SIGXFSZ, SIG_IGN);
+    ::getrlimit(RLIMIT_FSIZE, &limit_);
+    const rlimit none{0, limit_.rlim_max};
+    EXPECT_EQ(::setrlimit(RLIMIT_FSIZE, &none), 0);
+  }
+  ~NothingCanBeWritten() {
+    ::setrlimit(RLIMIT_FSIZE, &limit_);
+    std::signal(SIGXFSZ, before_);
+  }
+  NothingCanBeWritten(const NothingCanBeWritten&) = delete;
+  NothingCanBeWritten& operator=(const NothingCanBeWritten&) = delete;
+
+ private:
+  rlimit limit_{};
+  void (*before_)(int) = nullptr;
+};
+
+TEST_F(MessagesTest, AnEditThatCannotBeWrittenIsToldAndNotShownAsDone) {
+  start(YardBuilder().bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))").build());
+  const Yard before = yard();
+  QString said;
+  {
+    const NothingCanBeWritten full;
+    trigger("toolWater");
+    click({3.0, 3.0});
+    said = bar()->words();
+    EXPECT_TRUE(bar()->isVisible());
+  }
+  EXPECT_TRUE(said.contains(QStringLiteral("test.yard"))) << said.toStdString();
+  EXPECT_EQ(yard(), before);
+  EXPECT_EQ(inFile(), before);
+  EXPECT_TRUE(undoLabel().isEmpty());
+  EXPECT_TRUE(canvas().scene().at({3.0, 3.0}, 0.3).empty()) << "nothing of it is on the canvas";
+  // Once there is room again the same edit is made.
+  trigger("toolWater");
+  click({3.0, 3.0});
+  EXPECT_EQ(inFile().waterPoints.size(), 1u);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QLineEdit>
+#include <QPrinter>
 
 namespace tussock::test {
 
@@ -15,6 +16,14 @@ Catalogue factsWithSettingsIn(const QString& folder) {
 }
 
 }  // namespace
+
+bool LaidReady::choosePrinter(QPrinter& printer) {
+  if (printed.isEmpty()) return false;
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(printed);
+  printer.setPageSize(QPageSize(paper));
+  return true;
+}
 
 WindowTest::WindowTest() : document(factsWithSettingsIn(dir.path())) {
   window = std::make_unique<MainWindow>(document);

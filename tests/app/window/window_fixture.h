@@ -2,6 +2,7 @@
 // The real window on a yard file of its own, driven by mouse and keys as a person would.
 #pragma once
 
+#include <QPageSize>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -19,6 +20,8 @@ namespace tussock::test {
 class LaidReady : public Prompts {
  public:
   QString yard, picture, site, exported, plan;
+  QPageSize::PageSizeId paper = QPageSize::Letter;
+  QString printed;  // the PDF that stands in for a printer; none chosen while empty
 
   [[nodiscard]] QString yardToOpen() override { return yard; }
   [[nodiscard]] QString yardToSave(const QString&, const QString&) override { return yard; }
@@ -26,7 +29,7 @@ class LaidReady : public Prompts {
   [[nodiscard]] QString siteToImport() override { return site; }
   [[nodiscard]] QString exportTo(const QString&) override { return exported; }
   [[nodiscard]] QString planTo(const QString&) override { return plan; }
-  [[nodiscard]] bool choosePrinter(QPrinter&) override { return false; }
+  [[nodiscard]] bool choosePrinter(QPrinter& printer) override;
   void tellAbout() override {}
 };
 
