@@ -41,7 +41,9 @@ TEST_F(PrintingTest, TheWholePlanComesOutOnThePrintersPaper) {
     EXPECT_TRUE(ask("pdfinfo").contains(QString::fromLatin1(name))) << name;
     const QString text = ask("pdftotext", {QStringLiteral("-")});
     EXPECT_TRUE(text.contains(QStringLiteral("7 × ECHPUR"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("Sheet 2 of 2"))) << text.toStdString();
+    const qsizetype pages = text.count(QLatin1Char('\f'));  // pdftotext ends each page with one
+    EXPECT_GE(pages, 2) << "an overview and a bed";
+    EXPECT_TRUE(text.contains(QStringLiteral("Sheet %1 of %1").arg(pages))) << text.toStdString();
     QFile::remove(prompts->printed);
   }
   EXPECT_FALSE(window->messages().isVisible());
