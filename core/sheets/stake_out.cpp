@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 #include <fmt/format.h>
 
@@ -17,6 +18,8 @@ namespace {
 
 constexpr double kLeastOffset = 2.2;  // mm on paper, so that line and edge are told apart
 constexpr double kNumberedEvery = 7.5;
+constexpr double kLetterStep = 0.6, kFarthestLetter = 15.0;  // mm from where a letter belongs
+constexpr int kLetterWays = 16;
 
 struct Ruler {
   PaperPoint origin, along, out;  // unit steps on paper, mm
@@ -36,16 +39,37 @@ bool covered(const Sheet& sheet, const PaperBox& box) {
   return false;
 }
 
-// At the first of the steps from where it belongs that is clear of leaders and other texts.
+bool isClear(const Sheet& sheet, const PaperText& text, const PaperBox& room) {
+  const PaperBox box = boxOf(text);
+  return inside(box, room) && !covered(sheet, grown(box, 0.35));
+}
+
+// At the first of the steps from where it belongs that is clear of leaders and other texts, or not
+// at all: the figures to its left and right tell it.
 void addClear(Sheet& sheet, PaperText text, const std::vector<PaperPoint>& steps) {
   const PaperPoint at = text.at;
   for (const PaperPoint step : steps) {
     text.at = {at.x + step.x, at.y + step.y};
-    const PaperBox box = boxOf(text);
-    if (covered(sheet, grown(box, 0.35)) || !inside(box, sheet.drawing)) continue;
+    if (!isClear(sheet, text, sheet.drawing)) continue;
     sheet.items.emplace_back(std::move(text));
     return;
   }
+}
+
+// As near as can be to where it belongs: in the drawing, else on the page, else where it belongs.
+void addAlways(Sheet& sheet, PaperText text) {
+  const PaperPoint at = text.at;
+  for (const PaperBox& room : {sheet.drawing, contentOf(sheet)})
+    for (double reach = 0.0; reach <= kFarthestLetter; reach += kLetterStep)
+      for (int i = 0; i < kLetterWays; ++i) {
+        const double angle = 2.0 * std::numbers::pi * i / kLetterWays;
+        text.at = {at.x + reach * std::cos(angle), at.y + reach * std::sin(angle)};
+        if (!isClear(sheet, text, room)) continue;
+        sheet.items.emplace_back(std::move(text));
+        return;
+      }
+  text.at = at;
+  sheet.items.emplace_back(std::move(text));
 }
 
 void addFigure(Sheet& sheet, const Ruler& ruler, double at, const std::string& figure) {
@@ -78,7 +102,7 @@ void addEnd(Sheet& sheet, PaperPoint at, const std::string& letter, double dx, d
   if (!insideWindow(sheet, at)) return;
   PaperText text{{at.x + dx, at.y + dy}, letter, TextSize::Body, Align::Centre};
   text.bold = text.halo = true;
-  addClear(sheet, text, {{0, 0}, {0, -1.8}, {dx * 0.5, 0}, {0, -3.6}, {-dx * 2.0, 0}});
+  addAlways(sheet, std::move(text));
 }
 
 }  // namespace

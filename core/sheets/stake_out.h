@@ -24,7 +24,7 @@ struct Baseline {
 [[nodiscard]] Baseline baselineFor(const Box& turned, int scale, UnitSystem units);
 // The bands of the drawing's window that its rulers take.
 [[nodiscard]] RulerBand rulersOn(const Sheet& sheet, const Baseline& baseline);
-// Figures stand beside their ticks where leaders pass.
+// Figures stand beside their ticks where leaders pass, or are left out; A and B never are.
 void addBaseline(Sheet& sheet, const Baseline& baseline);
 
 }  // namespace tussock
