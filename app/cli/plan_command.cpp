@@ -13,6 +13,7 @@ namespace tussock {
 namespace {
 
 constexpr std::size_t kMostSheets = 300;
+constexpr std::size_t kLongestRevision = 12;  // bytes; more would crowd the title strip
 
 struct PlanCommand {
   std::string file, out, paper = "letter", scale, revision = "A";
@@ -25,6 +26,9 @@ PlanOptions optionsFrom(const PlanCommand& command) {
   const auto paper = fromWord<Paper>(command.paper);
   if (!paper) throw UsageError("--paper is '" + command.paper + "'. Choose letter or a4.");
   options.paper = *paper;
+  if (options.revision.empty() || options.revision.size() > kLongestRevision)
+    throw UsageError("--revision is '" + command.revision +
+                     "'. Give a letter or a short mark, at most 12 characters.");
   if (command.scale.empty()) return options;
   options.bedScale = parseScale(command.scale);
   if (!options.bedScale)

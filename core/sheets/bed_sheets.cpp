@@ -58,18 +58,6 @@ std::string keyFor(const Baseline& baseline) {
          baseline.text();
 }
 
-DrawingNeed needAt(const BedWork& work, int scale) {
-  const double mm = 1000.0 / scale;
-  const Baseline baseline = baselineFor(work.box, scale, work.source.units());
-  const double offset = baseline.offset.metres() * mm;
-  return {work.box.width() * mm + 2.0 * offset + kLeft + kRight,
-          work.box.height() * mm + offset + kTop + kBottom,
-          work.drifts.size(),
-          widestLabel(work.drifts),
-          {kLeft, 0.0, 0.0, kBottom},
-          keyFor(baseline)};
-}
-
 HeadText headFor(const BedWork& work) {
   const std::string viewing = describeViewing(work.bed.viewing);
   std::string first = viewing.empty() ? "" : fmt::format("Seen from {} · ", viewing);
@@ -79,14 +67,28 @@ HeadText headFor(const BedWork& work) {
   return {{first}, {}};
 }
 
+SetOutTable setOutTable(const BedWork& work, const Baseline& baseline) {
+  return {setOut(work.source.yard, work.bed, work.turn, baseline), work.source.units()};
+}
+
+DrawingNeed needAt(const BedWork& work, int scale) {
+  const double mm = 1000.0 / scale;
+  const Baseline baseline = baselineFor(work.box, scale, work.source.units());
+  const double offset = baseline.offset.metres() * mm;
+  return {work.name,
+          headFor(work),
+          work.box.width() * mm + 2.0 * offset + kLeft + kRight,
+          work.box.height() * mm + offset + kTop + kBottom,
+          work.drifts.size(),
+          widestLabel(work.drifts),
+          {kLeft, 0.0, 0.0, kBottom},
+          keyFor(baseline),
+          [&work, baseline](double width) { return setOutTable(work, baseline).height(width); }};
+}
+
 // The window's top left corner in the turned frame.
 Point cornerAt(const BedWork& work, const Baseline& baseline, int scale) {
   return {baseline.a.x - kLeft * scale / 1000.0, work.box.high.y + kTop * scale / 1000.0};
-}
-
-void addSetOut(std::vector<Sheet>& sheets, const BedWork& work, const Baseline& baseline) {
-  addSetOutTable(sheets, work.source, work.name, work.rows,
-                 setOut(work.source.yard, work.bed, work.turn, baseline));
 }
 
 std::vector<Sheet> onOnePage(const BedWork& work, int scale, const PageFit& fit) {
@@ -101,12 +103,18 @@ std::vector<Sheet> onOnePage(const BedWork& work, int scale, const PageFit& fit)
   if (fit.schedule == SchedulePlace::Here && !work.rows.empty())
     ScheduleTable(work.rows, contentOf(sheet).width())
         .draw(sheet, fit.scheduleAt, 0, work.rows.size(), total);
+  const SetOutTable stakes = setOutTable(work, baseline);
+  if (fit.below && stakes.size() > 0) {
+    PaperBox room = *fit.below;
+    room.top += SetOutTable::kGap;
+    stakes.draw(sheet, room, 0);
+  }
   std::vector<Sheet> sheets{std::move(sheet)};
   if (fit.schedule == SchedulePlace::NextPage)
     for (Sheet& page : schedulePages(work.source, work.name + ": plant schedule", work.rows,
                                      fit.orientation, total))
       sheets.push_back(std::move(page));
-  addSetOut(sheets, work, baseline);
+  if (!fit.below) stakes.add(sheets, work.source, work.name, work.rows);
   return sheets;
 }
 
@@ -124,14 +132,14 @@ std::vector<Sheet> onTiles(const BedWork& work, int scale) {
   grid.topLeft = cornerAt(work, baseline, scale);
   grid.scale = scale, grid.turn = work.turn;
   while (grid.columns * grid.rows < kMostParts && !labelsFit(work.source, work.bed, grid))
-    grid = finer(grid, need);
-  std::vector<Sheet> sheets = tileSheets(work.source, work.bed, grid, headFor(work), baseline);
+    grid = finer(grid);
+  std::vector<Sheet> sheets = tileSheets(work.source, work.bed, grid, baseline);
   int drawn = 0, labelled = 0;
   for (const Sheet& sheet : sheets) drawn += drawnOn(sheet), labelled += sheet.plantTotal;
   for (Sheet& page : schedulePages(work.source, work.name + ": plant schedule", work.rows,
                                    grid.orientation, agreement(work.plants(), drawn, labelled)))
     sheets.push_back(std::move(page));
-  addSetOut(sheets, work, baseline);
+  setOutTable(work, baseline).add(sheets, work.source, work.name, work.rows);
   return sheets;
 }
 

@@ -15,7 +15,11 @@ namespace {
 constexpr double kArrowWidth = 12.0;
 constexpr double kBarLength = 62.0;   // mm at most
 constexpr double kBlockWidth = 64.0;  // of the scale bar and its words
+constexpr double kBlockGap = 4.0;
 constexpr double kKeyWidth = 16.0;
+constexpr double kTitleBaseline = 4.6, kTitleLine = 6.0;
+constexpr double kBelowTitle = 4.8;  // to the first line under it, and from the last to the body
+constexpr double kLeastToScale = 19.0, kLeastOtherwise = 10.0;  // mm of head
 
 void addNorthArrow(Sheet& sheet, PaperPoint centre) {
   const double turn = -sheet.turn.radians();  // y runs downwards
@@ -71,33 +75,63 @@ void addTileKey(Sheet& sheet, PaperPoint topLeft, const TileKey& key) {
     }
 }
 
+struct HeadLines {
+  std::vector<std::string> title, lines;
+  double height = 0.0;
+};
+
+// What scale bar, north arrow and tile key leave of the width.
+double textRight(const Sheet& sheet, const HeadText& head) {
+  double right = contentOf(sheet).right;
+  if (sheet.scale > 0.0) right -= kArrowWidth + kBlockWidth + kBlockGap;
+  return head.key ? right - kKeyWidth - kBlockGap : right;
+}
+
+HeadLines linesOf(const Sheet& sheet, const HeadText& head) {
+  const double width = textRight(sheet, head) - contentOf(sheet).left - 6.0;
+  HeadLines result;
+  result.title = wrapped(sheet.title, TextSize::Title, Face::Bold, width);
+  for (const std::string& line : head.lines)
+    for (std::string& part : wrapped(printable(line), TextSize::Note, Face::Regular, width))
+      result.lines.push_back(std::move(part));
+  const double titles = kTitleBaseline + kTitleLine * static_cast<double>(result.title.size() - 1);
+  const double texts = titles + kBelowTitle + kNoteLine * static_cast<double>(result.lines.size());
+  const double least = sheet.scale > 0.0 ? kLeastToScale : kLeastOtherwise;
+  result.height = std::max(least, result.lines.empty() ? titles + kBelowTitle : texts);
+  return result;
+}
+
 }  // namespace
+
+PaperBox bodyOf(const Sheet& sheet, const HeadText& head,
+                const std::vector<std::string>& cautions) {
+  PaperBox body = contentOf(sheet);
+  body.top += linesOf(sheet, head).height;
+  body.bottom -=
+      kStripHeight + kAboveStrip + kNoteLine * static_cast<double>(cautions.size()) + 1.5;
+  return body;
+}
 
 void addHead(Sheet& sheet, const HeadText& head, UnitSystem units) {
   const PaperBox content = contentOf(sheet);
-  double right = content.right;
   if (sheet.scale > 0.0) {
-    addNorthArrow(sheet, {right - kArrowWidth / 2.0, content.top + 6.0});
-    right -= kArrowWidth + kBlockWidth + 4.0;
-    addScaleBar(sheet, {right, content.top}, units);
+    addNorthArrow(sheet, {content.right - kArrowWidth / 2.0, content.top + 6.0});
+    addScaleBar(sheet, {content.right - kArrowWidth - kBlockWidth - kBlockGap, content.top}, units);
   }
-  if (head.key) {
-    right -= kKeyWidth + 4.0;
-    addTileKey(sheet, {right, content.top + 1.0}, *head.key);
+  if (head.key) addTileKey(sheet, {textRight(sheet, head), content.top + 1.0}, *head.key);
+  const HeadLines text = linesOf(sheet, head);
+  double y = content.top + kTitleBaseline;
+  for (const std::string& line : text.title) {
+    PaperText title{{content.left, y}, line, TextSize::Title};
+    title.bold = true;
+    sheet.items.emplace_back(std::move(title));
+    y += kTitleLine;
   }
-  const double width = right - content.left - 6.0;
-  PaperText title{{content.left, content.top + 4.6},
-                  shortened(sheet.title, TextSize::Title, Face::Bold, width),
-                  TextSize::Title};
-  title.bold = true;
-  sheet.items.emplace_back(std::move(title));
-  double y = content.top + 9.4;
-  for (const std::string& line : head.lines)
-    for (const std::string& part : wrapped(printable(line), TextSize::Note, Face::Regular, width)) {
-      if (y > content.top + kHeadHeight - 1.5) return;
-      sheet.items.emplace_back(PaperText{{content.left, y}, part, TextSize::Note});
-      y += kNoteLine;
-    }
+  y += kBelowTitle - kTitleLine;
+  for (const std::string& line : text.lines) {
+    sheet.items.emplace_back(PaperText{{content.left, y}, line, TextSize::Note});
+    y += kNoteLine;
+  }
 }
 
 }  // namespace tussock

@@ -15,6 +15,8 @@ namespace {
 constexpr double kPad = 0.7;         // mm of clear ground around a text
 constexpr double kCentreMark = 1.3;  // half the side of a centre mark and its clear ground
 constexpr double kStep = 0.8;        // between places tried inside
+constexpr double kNear = 14.0;       // a mark is rather covered than a number put farther off
+constexpr double kAnywhere = 1e6;
 constexpr int kRounds = 12;
 constexpr double kLeaderClear = 1.1;  // between a leader and a centre mark
 constexpr double kDetour = 9.0;       // mm of leader that are worth a mark run over
@@ -56,13 +58,18 @@ class Labeller {
 
   std::vector<std::optional<PlacedLabel>> place() {
     for (std::size_t i = 0; i < wishes_.size(); ++i) {
+      if (wishes_[i].text.empty()) continue;
       placeInside(i);
       if (!placed_[i]) placeBeside(i);
     }
     placeRest();
     clearMarks();
-    for (std::size_t i = 0; i < wishes_.size(); ++i)
-      if (!placed_[i] && wishes_[i].effort == Effort::Always) placeAnywhere(i);
+    for (std::size_t i = 0; i < wishes_.size(); ++i) {
+      if (placed_[i] || wishes_[i].instead.empty()) continue;
+      placeInstead(i, kNear, Marks::KeepClear);
+      if (!placed_[i]) placeInstead(i, kAnywhere, Marks::Cover);
+      if (placed_[i]) placed_[i]->instead = true;
+    }
     return std::move(placed_);
   }
 
@@ -121,7 +128,8 @@ class Labeller {
   void placeOnLeaders() {
     std::vector<std::size_t> outside;
     for (std::size_t i = 0; i < wishes_.size(); ++i)
-      if (wishes_[i].effort != Effort::Beside && (!placed_[i] || !placed_[i]->leader.empty()))
+      if (wishes_[i].effort != Effort::Beside && !wishes_[i].text.empty() &&
+          (!placed_[i] || !placed_[i]->leader.empty()))
         outside.push_back(i);
     for (const std::size_t i : outside) placed_[i].reset();
     if (outside.size() > slots_.size()) outside.resize(slots_.size());
@@ -199,19 +207,27 @@ class Labeller {
     return true;
   }
 
-  // The place nearest the anchor that is clear of other labels, whatever is drawn there.
-  void placeAnywhere(std::size_t index) {
-    const LabelWish& wish = wishes_[index];
+  enum class Marks { KeepClear, Cover };
+
+  // The place nearest the anchor that is clear of other labels, whatever else is drawn there.
+  void placeInstead(std::size_t index, double farthest, Marks marks) {
+    LabelWish wish = wishes_[index];
+    wish.text = wish.instead;
     const PaperBox& w = margin_.window;
     std::optional<PlacedLabel> found;
-    double best = 1e9;
-    for (double y = w.top; y <= w.bottom; y += kStep)
-      for (double x = w.left; x <= w.right; x += kStep) {
+    double best = farthest;
+    const PaperPoint low{std::max(w.left, wish.anchor.x - farthest),
+                         std::max(w.top, wish.anchor.y - farthest)};
+    const PaperPoint high{std::min(w.right, wish.anchor.x + farthest),
+                          std::min(w.bottom, wish.anchor.y + farthest)};
+    for (double y = low.y; y <= high.y; y += kStep)
+      for (double x = low.x; x <= high.x; x += kStep) {
         const double far = std::hypot(x - wish.anchor.x, y - wish.anchor.y);
         if (far >= best) continue;
         const PaperText text = centredText(wish, {x, y});
         const PaperBox box = grown(boxOf(text), kPad);
         if (!inside(box, margin_.zone) || meetsPlaced(box) || meetsLeader(box)) continue;
+        if (marks == Marks::KeepClear && covers(box, wish.avoid)) continue;
         best = far;
         found = PlacedLabel{text, {}};
       }

@@ -13,10 +13,10 @@
 
 namespace tussock {
 
-// How hard to try for a label: beside its thing only, on a leader if need be, or anywhere near.
-enum class Effort { Beside, Leader, Always };
+// How hard to try for a text: beside its thing only, or on a leader if need be.
+enum class Effort { Beside, Leader };
 struct LabelWish {
-  std::string text;
+  std::string text;                      // may be empty where only `instead` is to stand
   PaperPoint anchor;                     // where a leader ends
   std::vector<Polygon> region;           // what it names, in millimetres
   std::vector<PaperPoint> avoid;         // centre marks that the text must not cover
@@ -24,10 +24,12 @@ struct LabelWish {
   std::vector<PaperPoint> anchors = {};  // other ends that a leader may take
   Effort effort = Effort::Leader;
   Face face = Face::Bold;
+  std::string instead = {};  // stands near the anchor where the text finds no place; may be empty
 };
 struct PlacedLabel {
   PaperText text;
   std::vector<PaperPoint> leader;  // from the text to the anchor; empty when inside
+  bool instead = false;            // what stands is the wish's shorter text
 };
 
 enum class Sides { AboveAndBelow, AllRound };

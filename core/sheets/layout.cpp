@@ -33,14 +33,22 @@ std::optional<LabelMargin> placeWindow(const PaperBox& room, const DrawingNeed& 
   return roomBeside && fits(round, need) ? std::optional(round) : std::nullopt;
 }
 
+enum class Below { Apart, Here };
+
 std::optional<PageFit> fitOne(const PlanSource& source, const DrawingNeed& need,
                               const std::vector<ScheduleRow>& rows, Orientation orientation,
-                              SchedulePlace schedule) {
-  const Sheet blank = blankPage(source.options.paper, orientation, "");
+                              SchedulePlace schedule, Below below = Below::Apart) {
+  Sheet blank = blankPage(source.options.paper, orientation, need.title);
+  blank.scale = 1.0;  // it carries a scale bar
   PageFit fit;
   fit.orientation = orientation, fit.schedule = schedule;
   fit.cautions = cautionLines(source.yard, rows, need.key, contentOf(blank).width());
-  PaperBox room = bodyOf(blank, fit.cautions);
+  PaperBox room = bodyOf(blank, need.head, fit.cautions);
+  if (below == Below::Here) {
+    fit.below = room;
+    fit.below->top = room.bottom - need.below(room.width());
+    room.bottom = fit.below->top;
+  }
   if (schedule == SchedulePlace::Here && !rows.empty()) {
     room.bottom -= ScheduleTable(rows, room.width()).height();
     fit.scheduleAt = {room.left, room.bottom};
@@ -69,8 +77,7 @@ std::vector<Sheet> pagesAt(const PlanSource& source, const std::string& title,
   while (first < rows.size()) {
     Sheet sheet = blankPage(source.options.paper, orientation, title);
     const auto cautions = cautionLines(source.yard, rows, "", contentOf(sheet).width());
-    PaperBox body = bodyOf(sheet, cautions);
-    body.top -= kHeadHeight - 10.0;  // nothing but the title above
+    const PaperBox body = bodyOf(sheet, {}, cautions);
     const ScheduleTable table(rows, body.width());
     const std::size_t count = std::max<std::size_t>(1, table.rowsFitting(first, body.height()));
     addHead(sheet, {}, source.units());
@@ -92,6 +99,10 @@ std::optional<PageFit> fitOnPage(const PlanSource& source, const std::vector<int
     if (apart && scale > kWorthOnePage * apart->scale) break;
     const DrawingNeed need = needAt(scale);
     if (auto fit = fitEitherWay(source, need, rows, SchedulePlace::Here)) {
+      if (need.below)
+        if (auto more =
+                fitOne(source, need, rows, fit->orientation, SchedulePlace::Here, Below::Here))
+          fit = more;
       fit->scale = scale;
       return fit;
     }

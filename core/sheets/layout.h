@@ -22,11 +22,15 @@ struct PlanSource {
 };
 
 struct DrawingNeed {
+  std::string title;
+  HeadText head;
   double width = 0.0, height = 0.0;  // mm, of the window
   std::size_t labels = 0;
   double widestLabel = 0.0;
   RulerBand rulers;  // of the window
   std::string key;   // how to read the drawing, printed above the cautions
+  // Height of what follows the schedule at a width, where it fits too without a smaller scale.
+  std::function<double(double)> below = {};
 };
 enum class SchedulePlace { Here, NextPage };
 struct PageFit {
@@ -35,6 +39,7 @@ struct PageFit {
   LabelMargin margin;
   SchedulePlace schedule = SchedulePlace::NextPage;
   PaperPoint scheduleAt;
+  std::optional<PaperBox> below;  // room for what follows the schedule
   std::vector<std::string> cautions;
 };
 // At the first scale at which the drawing and its labels fit a page, either way round; or at one a

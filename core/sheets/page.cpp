@@ -3,15 +3,11 @@
 
 #include <utility>
 
-#include <fmt/format.h>
-
 #include "core/catalog/botanical_parts.h"
 
 namespace tussock {
 
 namespace {
-
-constexpr double kAboveStrip = 2.5;  // mm between cautions and the strip's line
 
 // Short side first. ISO 216 A4; ANSI/ASME Y14.1 size A, 8.5 x 11 in.
 std::pair<double, double> sidesOf(Paper paper) {
@@ -22,12 +18,6 @@ std::pair<double, double> sidesOf(Paper paper) {
       return {210.0, 297.0};
   }
   return {210.0, 297.0};
-}
-
-std::string readableDate(Date date) {
-  if (!date.ok()) return {};
-  return fmt::format("{} {}", readableMonthDay(MonthDay{date.month(), date.day()}),
-                     static_cast<int>(date.year()));
 }
 
 }  // namespace
@@ -43,14 +33,6 @@ Sheet blankPage(Paper paper, Orientation orientation, std::string title) {
 
 PaperBox contentOf(const Sheet& sheet) {
   return {kPageMargin, kPageMargin, sheet.widthMm - kPageMargin, sheet.heightMm - kPageMargin};
-}
-
-PaperBox bodyOf(const Sheet& sheet, const std::vector<std::string>& cautions) {
-  PaperBox body = contentOf(sheet);
-  body.top += kHeadHeight;
-  body.bottom -=
-      kStripHeight + kAboveStrip + kNoteLine * static_cast<double>(cautions.size()) + 1.5;
-  return body;
 }
 
 void addLine(Sheet& sheet, PaperPoint from, PaperPoint to, Weight weight, Dash dash) {
@@ -84,41 +66,6 @@ void addCautions(Sheet& sheet, const std::vector<std::string>& cautions) {
   for (const std::string& line : cautions) {
     sheet.items.emplace_back(PaperText{{content.left, y}, line, TextSize::Note});
     y += kNoteLine;
-  }
-}
-
-void addTitleStrip(Sheet& sheet, const Settings& settings, const PlanOptions& options, int number,
-                   int pages) {
-  const PaperBox content = contentOf(sheet);
-  const double top = content.bottom - kStripHeight, y = content.bottom - 1.6;
-  addLine(sheet, {content.left, top}, {content.right, top}, Weight::Bold);
-  const std::string scale = sheet.scale > 0.0 ? fmt::format("Scale 1:{:g}", sheet.scale) : "";
-  const std::string date = readableDate(options.date);
-  const std::string revision =
-      fmt::format("Revision {}{}{}", options.revision, date.empty() ? "" : " · ", date);
-  struct Column {
-    double from, to;  // shares of the width
-    std::string text;
-    Align align = Align::Left;
-    bool bold = false;
-  };
-  const std::vector<Column> columns{
-      {0.00, 0.29, settings.name, Align::Left, true},
-      {0.30, 0.53, sheet.title},
-      {0.54, 0.65, scale},
-      {0.66, 0.88, revision},
-      {0.88, 1.00, fmt::format("Sheet {} of {}", number, pages), Align::Right}};
-  const TextSize size = content.width() > 220.0 ? TextSize::Body : TextSize::Note;
-  for (const Column& column : columns) {
-    const Face face = column.bold ? Face::Bold : Face::Regular;
-    const double width = (column.to - column.from) * content.width() - 1.0;
-    const double share = column.align == Align::Right ? column.to : column.from;
-    PaperText text{{content.left + share * content.width(), y},
-                   shortened(printable(column.text), size, face, width),
-                   size,
-                   column.align};
-    text.bold = column.bold;
-    if (!text.text.empty()) sheet.items.emplace_back(std::move(text));
   }
 }
 

@@ -14,15 +14,13 @@ namespace tussock {
 enum class Orientation { Landscape, Portrait };
 
 inline constexpr double kPageMargin = 12.7;  // mm; half an inch, which home printers can print
-inline constexpr double kHeadHeight = 19.0;
 inline constexpr double kStripHeight = 8.0;
-inline constexpr double kNoteLine = 3.6;  // mm from one line of notes to the next
+inline constexpr double kAboveStrip = 2.5;  // mm between cautions and the strip's line
+inline constexpr double kNoteLine = 3.6;    // mm from one line of notes to the next
 
 // A page with its size set and nothing on it.
 [[nodiscard]] Sheet blankPage(Paper paper, Orientation orientation, std::string title);
 [[nodiscard]] PaperBox contentOf(const Sheet& sheet);  // inside the margins
-// Between head and cautions, where drawing and schedule go.
-[[nodiscard]] PaperBox bodyOf(const Sheet& sheet, const std::vector<std::string>& cautions);
 
 void addLine(Sheet& sheet, PaperPoint from, PaperPoint to, Weight weight, Dash dash = Dash::Solid);
 void addBox(Sheet& sheet, const PaperBox& box, Weight weight, Wash wash);
@@ -43,8 +41,14 @@ struct HeadText {
   std::vector<std::string> lines;  // below the title
   std::optional<TileKey> key;
 };
+// Between head and cautions, where drawing and schedule go. A long head takes as much as it needs,
+// for a sheet to scale at least what scale bar and north arrow do.
+[[nodiscard]] PaperBox bodyOf(const Sheet& sheet, const HeadText& head,
+                              const std::vector<std::string>& cautions);
 void addHead(Sheet& sheet, const HeadText& head, UnitSystem units);
 void addCautions(Sheet& sheet, const std::vector<std::string>& cautions);
+// Nothing in it is cut but names that do not fit on two lines; those stand in full in the head of
+// their sheet, the yard's in the overview's.
 void addTitleStrip(Sheet& sheet, const Settings& settings, const PlanOptions& options, int number,
                    int pages);
 

@@ -2,6 +2,7 @@
 #include "core/sheets/tiles.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -20,10 +21,18 @@ std::vector<ScheduleRow> rowsOf(const PlanSource& source, const Bed& bed) {
   return scheduleRows(scheduleOf(source.yard, source.facts, bed.id), source.units());
 }
 
+std::string partTitle(const std::string& bed, int part, int parts) {
+  return fmt::format("{}, part {} of {}", bed, part, parts);
+}
+
 PaperBox tileRoom(const PlanSource& source, const std::vector<ScheduleRow>& rows,
-                  const std::string& key, Orientation orientation) {
-  const Sheet blank = blankPage(source.options.paper, orientation, "");
-  PaperBox room = bodyOf(blank, cautionLines(source.yard, rows, key, contentOf(blank).width()));
+                  const DrawingNeed& need, Orientation orientation) {
+  Sheet blank = blankPage(source.options.paper, orientation, partTitle(need.title, 99, 99));
+  blank.scale = 1.0;  // it carries a scale bar
+  HeadText head = need.head;
+  head.key = TileKey{};
+  PaperBox room =
+      bodyOf(blank, head, cautionLines(source.yard, rows, need.key, contentOf(blank).width()));
   return {room.left + kSideText, room.top + kLabelBand, room.right - kSideText,
           room.bottom - kLabelBand};
 }
@@ -51,9 +60,9 @@ class Tiler {
       for (int column = 0; column < grid.columns; ++column) addPart(column, row);
   }
 
-  std::vector<Sheet> sheets(const HeadText& head, const Baseline& baseline) const {
+  std::vector<Sheet> sheets(const Baseline& baseline) const {
     std::vector<Sheet> result;
-    for (const Part& part : parts_) result.push_back(sheetOf(part, head, baseline));
+    for (const Part& part : parts_) result.push_back(sheetOf(part, baseline));
     return result;
   }
 
@@ -98,28 +107,30 @@ class Tiler {
   }
 
   void placeWindow(Sheet& sheet) const {
-    const PaperBox room = tileRoom(source_, rows_, grid_.key, grid_.orientation);
+    const PaperBox room = tileRoom(source_, rows_, grid_.need, grid_.orientation);
     const double left = (room.left + room.right - grid_.width) / 2.0;
     const double top = (room.top + room.bottom - grid_.height) / 2.0;
     sheet.drawing = {left, top, left + grid_.width, top + grid_.height};
   }
 
-  [[nodiscard]] Sheet sheetOf(const Part& part, HeadText head, const Baseline& baseline) const {
-    const std::string name = bed_.name.empty() ? "Bed" : printable(bed_.name);
-    Sheet sheet = blankPage(source_.options.paper, grid_.orientation,
-                            fmt::format("{}, part {} of {}", name, part.number, parts_.size()));
+  [[nodiscard]] Sheet sheetOf(const Part& part, const Baseline& baseline) const {
+    Sheet sheet =
+        blankPage(source_.options.paper, grid_.orientation,
+                  partTitle(grid_.need.title, part.number, static_cast<int>(parts_.size())));
     placeWindow(sheet);
     sheet.scale = grid_.scale, sheet.turn = grid_.turn;
     sheet.siteAtTopLeft = {part.ground.low.x, part.ground.high.y};
+    HeadText head = grid_.need.head;
     head.key = key_;
     head.key->column = part.column, head.key->row = part.row;
     addHead(sheet, head, source_.units());
     const PaperBox page = contentOf(sheet);
     LabelMargin margin = marginOf(sheet);
     margin.rulers = rulersOn(sheet, baseline);
+    addMatchWords(sheet, part);  // first, so that other texts keep clear of them
     drawBed(sheet, source_, bed_, driftsOn(part), margin, baseline);
     addMatchLines(sheet, part);
-    addCautions(sheet, cautionLines(source_.yard, rows_, grid_.key, page.width()));
+    addCautions(sheet, cautionLines(source_.yard, rows_, grid_.need.key, page.width()));
     return sheet;
   }
 
@@ -128,25 +139,40 @@ class Tiler {
     return key_.partAt(column, row);
   }
 
-  void addMatchLines(Sheet& sheet, const Part& part) const {
+  // The neighbour at each side that has one.
+  struct Match {
+    PaperPoint from, to;
+    int neighbour = 0;
+    PaperText words;
+  };
+  [[nodiscard]] std::vector<Match> matchesOf(const Sheet& sheet, const Part& part) const {
     const PaperBox& w = sheet.drawing;
     const double middle = (w.top + w.bottom) / 2.0;
-    addMatch(sheet, {w.left, w.bottom}, {w.left, w.top}, numberAt(part.column - 1, part.row),
-             {{w.left - 1.6, middle}, "", TextSize::Note, Align::Centre, false, false, false, 90});
-    addMatch(sheet, {w.right, w.bottom}, {w.right, w.top}, numberAt(part.column + 1, part.row),
-             {{w.right + 3.4, middle}, "", TextSize::Note, Align::Centre, false, false, false, 90});
-    addMatch(sheet, {w.left, w.top}, {w.right, w.top}, numberAt(part.column, part.row - 1),
-             {{w.left, w.top - 1.8}, "", TextSize::Note});
-    addMatch(sheet, {w.left, w.bottom}, {w.right, w.bottom}, numberAt(part.column, part.row + 1),
-             {{w.left, w.bottom + 3.8}, "", TextSize::Note});
+    std::vector<Match> matches{
+        {{w.left, w.bottom}, {w.left, w.top}, numberAt(part.column - 1, part.row), {}},
+        {{w.right, w.bottom}, {w.right, w.top}, numberAt(part.column + 1, part.row), {}},
+        {{w.left, w.top}, {w.right, w.top}, numberAt(part.column, part.row - 1), {}},
+        {{w.left, w.bottom}, {w.right, w.bottom}, numberAt(part.column, part.row + 1), {}}};
+    const std::array<PaperPoint, 4> places{{{w.left - 1.6, middle},
+                                            {w.right + 3.4, middle},
+                                            {w.left, w.top - 1.8},
+                                            {w.left, w.bottom + 3.8}}};
+    for (std::size_t i = 0; i < matches.size(); ++i) {
+      PaperText& words = matches[i].words;
+      words = {places[i], fmt::format("match line, part {}", matches[i].neighbour), TextSize::Note};
+      if (i < 2) words.align = Align::Centre, words.turnDegrees = 90.0;
+    }
+    std::erase_if(matches, [](const Match& match) { return match.neighbour == 0; });
+    return matches;
   }
 
-  static void addMatch(Sheet& sheet, PaperPoint from, PaperPoint to, int neighbour,
-                       PaperText text) {
-    if (neighbour == 0) return;
-    addLine(sheet, from, to, Weight::Bold, Dash::DashDot);
-    text.text = fmt::format("match line, part {}", neighbour);
-    sheet.items.emplace_back(std::move(text));
+  void addMatchWords(Sheet& sheet, const Part& part) const {
+    for (const Match& match : matchesOf(sheet, part)) sheet.items.emplace_back(match.words);
+  }
+
+  void addMatchLines(Sheet& sheet, const Part& part) const {
+    for (const Match& match : matchesOf(sheet, part))
+      addLine(sheet, match.from, match.to, Weight::Bold, Dash::DashDot);
   }
 
   const PlanSource& source_;
@@ -163,9 +189,9 @@ TileGrid tileGrid(const PlanSource& source, const std::vector<ScheduleRow>& rows
                   const DrawingNeed& need) {
   TileGrid best;
   for (const Orientation orientation : {Orientation::Landscape, Orientation::Portrait}) {
-    const PaperBox room = tileRoom(source, rows, need.key, orientation);
+    const PaperBox room = tileRoom(source, rows, need, orientation);
     TileGrid grid;
-    grid.orientation = orientation, grid.key = need.key;
+    grid.orientation = orientation, grid.need = need;
     grid.columns = piecesOf(need.width, room.width()),
     grid.rows = piecesOf(need.height, room.height());
     grid.width = need.width / grid.columns, grid.height = need.height / grid.rows;
@@ -174,9 +200,9 @@ TileGrid tileGrid(const PlanSource& source, const std::vector<ScheduleRow>& rows
   return best;
 }
 
-TileGrid finer(TileGrid grid, const DrawingNeed& need) {
+TileGrid finer(TileGrid grid) {
   grid.width >= grid.height ? ++grid.columns : ++grid.rows;
-  grid.width = need.width / grid.columns, grid.height = need.height / grid.rows;
+  grid.width = grid.need.width / grid.columns, grid.height = grid.need.height / grid.rows;
   return grid;
 }
 
@@ -185,8 +211,8 @@ bool labelsFit(const PlanSource& source, const Bed& bed, const TileGrid& grid) {
 }
 
 std::vector<Sheet> tileSheets(const PlanSource& source, const Bed& bed, const TileGrid& grid,
-                              const HeadText& head, const Baseline& baseline) {
-  return Tiler(source, bed, grid).sheets(head, baseline);
+                              const Baseline& baseline) {
+  return Tiler(source, bed, grid).sheets(baseline);
 }
 
 }  // namespace tussock

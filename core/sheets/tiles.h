@@ -15,18 +15,17 @@ struct TileGrid {
   Point topLeft;                     // of the whole, in the turned frame
   int scale = 0;
   Angle turn;
-  std::string key;  // how to read the drawing
+  DrawingNeed need;  // of the whole
 };
 // Fewest parts of equal size for a drawing. Its place, scale and turn are left to be set.
 [[nodiscard]] TileGrid tileGrid(const PlanSource& source, const std::vector<ScheduleRow>& rows,
                                 const DrawingNeed& need);
 // Cut into one more column or row.
-[[nodiscard]] TileGrid finer(TileGrid grid, const DrawingNeed& need);
+[[nodiscard]] TileGrid finer(TileGrid grid);
 // Whether every part has room for the labels of what it shows.
 [[nodiscard]] bool labelsFit(const PlanSource& source, const Bed& bed, const TileGrid& grid);
 // Parts without any of the bed are left out.
 [[nodiscard]] std::vector<Sheet> tileSheets(const PlanSource& source, const Bed& bed,
-                                            const TileGrid& grid, const HeadText& head,
-                                            const Baseline& baseline);
+                                            const TileGrid& grid, const Baseline& baseline);
 
 }  // namespace tussock

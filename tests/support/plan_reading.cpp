@@ -27,7 +27,8 @@ Sums sumsOf(const Plan& plan) {
   Sums sums;
   bool overview = true;
   for (const Sheet& sheet : plan.sheets) {
-    if (sheet.title != "Overview" && sheet.title != "Whole plant schedule") overview = false;
+    if (!sheet.title.starts_with("Overview") && sheet.title != "Whole plant schedule")
+      overview = false;
     if (overview)
       for (const ScheduleRow& row : sheet.schedule) sums.scheduled += row.quantity;
     for (const PaperLabel& label : itemsOf<PaperLabel>(sheet)) {

@@ -230,6 +230,8 @@ TEST_F(CommandLine, PlanAndExportsWriteTheirFiles) {
   EXPECT_EQ(run({"export", yard, path("out.dwg")}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--scale", "big"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--paper", "napkin"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--revision", "thirteen long"}).code,
+            ExitCode::Usage);
 }
 
 TEST_F(CommandLine, AnExportedYardComesBackWhole) {
