@@ -17,27 +17,31 @@ inline constexpr double kUnitsPerHour = 1LL << 40;
 class RowLight {
  public:
   // `units` of sun, less what gets through the spans, added to the changes of the row (one more
-  // than its columns); taken back with `units` below 0, to the last unit.
+  // than its columns); taken back with `units` below 0, to the last unit. Spans of one group have
+  // one openness.
   void add(const std::vector<Span>& spans, double units, std::int64_t* changes);
 
  private:
-  struct Event {
-    std::uint64_t order;  // by column, then group, entering before leaving
-    double openness;
-  };
   struct Dimmed {
     int group;
     double openness;
   };
+  void joinOpaque(const std::vector<Span>& spans);
+  [[nodiscard]] bool isDark(Columns columns) const;
   void sortEvents(const std::vector<Span>& spans);
-  void pass(const Event& event);
+  void pass(std::uint64_t event);
   [[nodiscard]] double lost() const;
 
-  std::vector<Event> events_;
-  // Of the place at hand: how many shadows of each group lie over it, how many groups keep all off,
-  // and the others in order, so that the light does not depend on what was passed before.
+  // Columns that no light reaches, in order and apart; and the same as numbers to be sorted.
+  std::vector<Columns> dark_;
+  std::vector<std::uint64_t> order_;
+  // Where dimmed spans and dark columns begin and end: by column, then group.
+  std::vector<std::uint64_t> events_;
+  std::vector<double> openness_;  // by group
+  // Of the place at hand: how many shadows of each group lie over it, whether it is dark, and the
+  // groups that dim it in order, so that the light does not depend on what was passed before.
   std::vector<int> over_;
-  int opaque_ = 0;
+  bool isDark_ = false;
   std::vector<Dimmed> dimmed_;
 };
 

@@ -42,30 +42,30 @@ void RowSpans::follow(const Ring& outline) {
   end_ = std::max(first_, endAt(inCells({0.0, high}).y, lowest_, highest_));
   if (first_ == end_) return;
   std::fill(spans_.begin() + first_, spans_.begin() + end_, Columns{});
-  Point last = inCells(outline.back());
-  for (const Point corner : outline) {
-    const Point next = inCells(corner);
-    followEdge(last, next);
+  Corner last = cornerAt(inCells(outline.back()));
+  for (const Point p : outline) {
+    const Corner next = cornerAt(inCells(p));
+    if (next.at.y > last.at.y)
+      followEdge(last, next, &Columns::to);
+    else if (next.at.y < last.at.y)
+      followEdge(next, last, &Columns::from);
     last = next;
   }
 }
 
-void RowSpans::followEdge(Point from, Point to) {
-  const bool north = to.y > from.y;
-  const Point low = north ? from : to;
-  const Point high = north ? to : from;
-  const int first = firstFrom(low.y, first_, end_);
-  const int end = endAt(high.y, first_, end_);
-  if (first >= end || low.y == high.y) return;
-  const double slope = (high.x - low.x) / (high.y - low.y);
-  for (int j = first; j < end; ++j) {
-    const double x = low.x + slope * (j - low.y);
+RowSpans::Corner RowSpans::cornerAt(Point p) const {
+  return {p, firstFrom(p.y, first_, end_), endAt(p.y, first_, end_)};
+}
+
+void RowSpans::followEdge(const Corner& low, const Corner& high, int Columns::*side) {
+  if (low.first >= high.end) return;  // most edges of a round outline
+  const double slope = (high.at.x - low.at.x) / (high.at.y - low.at.y);
+  for (int j = low.first; j < high.end; ++j) {
+    const double x = low.at.x + slope * (j - low.at.y);
     const auto row = static_cast<std::size_t>(j);
     const Columns& asked = grid_.asked[row];
-    if (north)
-      spans_[row].to = endAt(x, asked.from, asked.to);
-    else
-      spans_[row].from = firstFrom(x, asked.from, asked.to);
+    spans_[row].*side =
+        side == &Columns::to ? endAt(x, asked.from, asked.to) : firstFrom(x, asked.from, asked.to);
   }
 }
 

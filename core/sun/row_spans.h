@@ -41,7 +41,12 @@ class RowSpans {
   [[nodiscard]] Columns at(int row) const { return spans_[static_cast<std::size_t>(row)]; }
 
  private:
-  void followEdge(Point from, Point to);
+  struct Corner {
+    Point at;
+    int first, end;  // rows from here up, and up to here
+  };
+  [[nodiscard]] Corner cornerAt(Point p) const;
+  void followEdge(const Corner& low, const Corner& high, int Columns::*side);
 
   const Grid& grid_;
   int lowest_ = 0, highest_ = 0;  // rows with anything asked for
