@@ -87,15 +87,18 @@ const std::vector<SunProfile>& sunProfiles() {
   static const std::vector<SunProfile> profiles{
       {"usual",
        "Central Michigan University botanical garden: full sun at least six hours, part three to "
-       "five, shade less than three; five to six counted as part",
+       "five, shade less than three; five to six counted as part (UF/IFAS Extension Duval County "
+       "alike: partial sun four to five hours, partial shade roughly three)",
        6.0, 3.0},
       {"two-to-six",
        "Lady Bird Johnson Wildflower Center: sun 6 hours or more, part shade 2 to 6, shade less "
-       "than 2 (NC State Extension alike)",
+       "than 2 (NC State Extension alike; Penn State and Nebraska Extension too, when their "
+       "partial "
+       "sun, 4 to 6, and partial shade, 2 to 4, are taken together)",
        6.0, 2.0},
       {"four-to-six",
-       "Penn State Extension and Nebraska Extension, partial sun: 4 to 6 hours; less counted as "
-       "shade",
+       "Penn State Extension and Nebraska Extension, partial sun: 4 to 6 hours; their partial "
+       "shade, 2 to 4, and shade, less than 2, counted as shade",
        6.0, 4.0},
       {"one-and-a-half",
        "Huddleston and Crawford, Easy Gardens for North Central Texas: part from more than one and "

@@ -24,10 +24,12 @@ TEST_P(SunClassAt, IsAsPublished) {
 }
 
 // Penn State Extension, Planting in Sun or Shade: full sun 6 hours and more, partial sun 4 to 6,
-// partial shade 2 to 4. Lady Bird Johnson Wildflower Center and NC State Extension: part shade 2 to
-// 6, shade less than 2. Central Michigan University botanical garden: part three to five, shade
-// less than three. A limit itself belongs to the sunnier class; the sources leave that open
-// below 6.
+// partial shade 2 to 4, shade less than 2; Nebraska Extension, Right Plant, Right Place, alike.
+// UF/IFAS Extension Duval County: partial sun roughly four to five, partial shade roughly three.
+// Huddleston and Crawford: partial shade more than one and a half. Lady Bird Johnson Wildflower
+// Center and NC State Extension: part shade 2 to 6, shade less than 2. Central Michigan University
+// botanical garden: part three to five, shade less than three. A limit itself belongs to the
+// sunnier class; the sources leave that open below 6.
 INSTANTIATE_TEST_SUITE_P(
     Boundaries, SunClassAt,
     testing::Values(
@@ -38,7 +40,10 @@ INSTANTIATE_TEST_SUITE_P(
         ClassAt{3.9, "four-to-six", SunNeed::Shade}, ClassAt{3.0, "usual", SunNeed::Part},
         ClassAt{3.0, "two-to-six", SunNeed::Part}, ClassAt{2.9, "usual", SunNeed::Shade},
         ClassAt{2.0, "two-to-six", SunNeed::Part}, ClassAt{1.9, "two-to-six", SunNeed::Shade},
-        ClassAt{1.9, "four-to-six", SunNeed::Shade}, ClassAt{0.0, "usual", SunNeed::Shade}));
+        ClassAt{1.9, "four-to-six", SunNeed::Shade}, ClassAt{0.0, "usual", SunNeed::Shade},
+        ClassAt{4.0, "two-to-six", SunNeed::Part}, ClassAt{4.5, "usual", SunNeed::Part},
+        ClassAt{1.6, "one-and-a-half", SunNeed::Part},
+        ClassAt{1.4, "one-and-a-half", SunNeed::Shade}));
 
 TEST(SunProfiles, AnUnknownOneIsTheUsual) {
   EXPECT_EQ(sunProfile("no such").id, "usual");
