@@ -6,6 +6,7 @@
 #include "app/print/sun_picture.h"
 #include "core/exchange/sun_csv.h"
 #include "core/store/yard_file.h"
+#include "core/sun/tree_growth.h"
 
 namespace tussock {
 
@@ -16,6 +17,7 @@ struct SunOptions {
   bool season = false;
   double cellMetres = 0.1;
   int stepMinutes = 5;
+  double years = 0.0;
 };
 
 SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
@@ -32,21 +34,16 @@ SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
   return request;
 }
 
-void writeMap(const SunMap& map, const SunOptions& options, const Yard& yard) {
+void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions& options,
+              const Yard& yard) {
+  const std::vector<SunNote> notes = sunNotes(yard, request, options.years);
   if (lowerExtension(options.out) == ".csv") {
-    writeWhole(options.out, sunMapToCsv(map));
+    writeWhole(options.out, sunMapToCsv(map, notes));
     return;
   }
   ensurePainting();
-  const GrowingSeason season = growingSeason(yard.settings);
-  SunPictureText text;
-  text.title = yard.settings.name;
-  text.span = options.date.empty()
-                  ? readableMonthDay(season.first) + " to " + readableMonthDay(season.last) +
-                        (season.assumed ? " (frost dates not known)" : "")
-                  : options.date;
-  text.parameters = "cell " + formatLength(map.cell(), UnitSystem::Metres) + ", step " +
-                    std::to_string(options.stepMinutes) + " min";
+  const SunPictureText text{yard.settings.name, sunSpan(yard, request), notes,
+                            sunProfile(yard.settings.sunProfile)};
   writeSunPicture(map, yard, text, QString::fromStdString(options.out));
 }
 
@@ -55,8 +52,10 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   if (extension != ".csv" && extension != ".png")
     throw UsageError("--out is '" + options.out + "'. Name a .csv or .png file.");
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
-  const auto map = computeSunMap(file.yard(), requestFrom(options, file.yard()));
-  writeMap(map.value(), options, file.yard());
+  const Yard yard = grownBy(file.yard(), options.years);
+  const SunMapRequest request = requestFrom(options, yard);
+  const auto map = computeSunMap(yard, request);
+  writeMap(map.value(), request, options, yard);
   console.err << "Wrote " << options.out << '\n';
   return ExitCode::Done;
 }
@@ -74,6 +73,8 @@ void addSun(CLI::App& app, Action& chosen) {
       ->check(CLI::Range(0.01, 100.0));
   command->add_option("--step", options->stepMinutes, "Minutes between sun positions")
       ->check(CLI::Range(1, 60));
+  command->add_option("--grow", options->years, "Grow the trees by so many years first")
+      ->check(CLI::Range(0.0, 200.0));
   command->add_option("--out", options->out, "File to write: .csv or .png")->required();
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runSun(*options, console); };

@@ -5,6 +5,8 @@
 #include <QString>
 #include <string>
 
+#include "core/catalog/fit.h"
+#include "core/exchange/sun_notes.h"
 #include "core/model/yard.h"
 #include "core/sun/map.h"
 
@@ -12,8 +14,9 @@ namespace tussock {
 
 struct SunPictureText {
   std::string title;
-  std::string span;        // the day or the season
-  std::string parameters;  // cell, step and the like
+  std::string span;            // the day or the season
+  std::vector<SunNote> notes;  // printed below the legend
+  SunProfile classes;          // marked on the legend
 };
 
 // Throws std::runtime_error naming the path.

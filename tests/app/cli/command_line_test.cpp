@@ -200,11 +200,20 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   ASSERT_EQ(csv.code, ExitCode::Done) << csv.err;
   std::istringstream lines(readFile(path("sun.csv")));
   std::string line;
-  std::getline(lines, line);
-  EXPECT_EQ(line, "x_m,y_m,hours\r");
+  std::string notes;
+  while (std::getline(lines, line) && line[0] == '#') notes += line + '\n';
+  EXPECT_THAT(notes, HasSubstr("# Days,21 June 2027\r\n"));
+  EXPECT_THAT(notes, HasSubstr("# Cell,0.5 m\r\n"));
+  EXPECT_THAT(notes, HasSubstr("# Step,15 min\r\n"));
+  EXPECT_THAT(notes, HasSubstr("# Growth,trees as drawn\r\n"));
+  EXPECT_EQ(line, "x_m,y_m,hours,before_noon,after_noon\r");
   double most = 0.0;
-  while (std::getline(lines, line))
-    most = std::max(most, std::stod(line.substr(line.rfind(',') + 1)));
+  while (std::getline(lines, line)) {
+    double x = 0, y = 0, hours = 0, before = 0, after = 0;
+    ASSERT_EQ(std::sscanf(line.c_str(), "%lf,%lf,%lf,%lf,%lf", &x, &y, &hours, &before, &after), 5);
+    EXPECT_NEAR(hours, before + after, 0.0011);
+    most = std::max(most, hours);
+  }
   // No place at 38.4° N has more direct sun than that day's time between true sunrise and sunset at
   // 0° altitude: 2 acos(-tan φ tan δ) = 14.7 h with δ = 23.44°.
   EXPECT_GT(most, 11.0);

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: MIT
+#include "core/exchange/sun_notes.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "core/sun/horizon.h"
+#include "core/sun/sun_days.h"
+
+namespace tussock {
+
+namespace {
+
+std::string dated(Date day) {
+  return fmt::format("{} {}", readableMonthDay(MonthDay(day.month(), day.day())),
+                     static_cast<int>(day.year()));
+}
+
+std::string counted(std::size_t count, const char* one, const char* many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::string placeText(const Settings& settings) {
+  const double latitude = settings.latitude.degrees();
+  const double longitude = settings.longitude.degrees();
+  return fmt::format("{:.4f}° {}, {:.4f}° {}", std::abs(latitude), latitude < 0.0 ? "S" : "N",
+                     std::abs(longitude), longitude < 0.0 ? "W" : "E");
+}
+
+// As the map takes it: what is no slope is level.
+std::string groundText(const Settings& settings) {
+  if (Horizon(settings).rise() == Point()) return "level";
+  const double facing = std::fmod(settings.aspect.degrees() + 720.0, 360.0);
+  return fmt::format("slope {:.1f}°, facing {:.0f}° from north", settings.slope.degrees(), facing);
+}
+
+std::string skylineText(const Settings& settings) {
+  if (settings.skyline.empty()) return "open";
+  double highest = 0.0;
+  for (const SkylinePoint& p : settings.skyline) highest = std::max(highest, p.elevation.degrees());
+  return fmt::format("{}, up to {:.1f}°", counted(settings.skyline.size(), "point", "points"),
+                     highest);
+}
+
+struct Leaves {
+  MonthDay on, off;
+  std::size_t trees = 0;
+};
+
+std::string treesText(const Yard& yard) {
+  if (yard.trees.size() == 0) return "none";
+  std::size_t evergreen = 0;
+  std::vector<Leaves> leaves;
+  for (const Tree& tree : yard.trees) {
+    if (tree.evergreen) {
+      ++evergreen;
+      continue;
+    }
+    const auto at = std::find_if(leaves.begin(), leaves.end(), [&](const Leaves& l) {
+      return l.on == tree.leafOn && l.off == tree.leafOff;
+    });
+    if (at == leaves.end())
+      leaves.push_back({tree.leafOn, tree.leafOff, 1});
+    else
+      ++at->trees;
+  }
+  std::string text;
+  for (const Leaves& l : leaves)
+    text += fmt::format("{}{} in leaf from {}, bare from {}", text.empty() ? "" : "; ", l.trees,
+                        readableMonthDay(l.on), readableMonthDay(l.off));
+  if (evergreen > 0) text += fmt::format("{}{} evergreen", text.empty() ? "" : "; ", evergreen);
+  return text;
+}
+
+std::string grownText(double years) {
+  if (years <= 0.0) return "as drawn";
+  return fmt::format("as they will be in {:g} {}", years, years == 1.0 ? "year" : "years");
+}
+
+}  // namespace
+
+std::string sunSpan(const Yard& yard, const SunMapRequest& request) {
+  if (request.day) return dated(*request.day);
+  const GrowingSeason season = growingSeason(yard.settings);
+  const std::vector<Date> days = daysOf(season, request.year);
+  if (days.empty()) return {};
+  return fmt::format("{} to {}{}", dated(days.front()), dated(days.back()),
+                     season.assumed ? " (frost dates not known)" : "");
+}
+
+std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, double years) {
+  const Box& area = request.area;
+  return {{"Yard", yard.settings.name},
+          {"Days", sunSpan(yard, request)},
+          {"Place", placeText(yard.settings)},
+          {"Ground", groundText(yard.settings)},
+          {"Skyline", skylineText(yard.settings)},
+          {"Area", fmt::format("{:.1f} m by {:.1f} m", area.width(), area.height())},
+          {"Cell", fmt::format("{:g} m", request.cell.metres())},
+          {"Step", fmt::format("{} min", request.stepMinutes)},
+          {"Solids",
+           counted(yard.buildings.size(), "building", "buildings") + ", " +
+               counted(yard.barriers.size(), "wall, fence or hedge", "walls, fences and hedges") +
+               ", " + counted(yard.trees.size(), "tree", "trees")},
+          {"Leaves", treesText(yard)},
+          {"Growth", "trees " + grownText(years)},
+          {"Sun", "its centre above 0° true altitude; clear sky"}};
+}
+
+}  // namespace tussock
