@@ -40,9 +40,10 @@ void refuseHugeGrid(const SunMapRequest& request, double cells, double bytesPerC
   if (cells * bytesPerCell <= kMostBytes) return;
   const double larger = request.cell.metres() * std::sqrt(cells * bytesPerCell / kMostBytes);
   throw std::invalid_argument(fmt::format(
-      "A sun map of this area with cells this small would need more than 256 MB. Choose "
-      "larger cells, of {:.2f} m or more, or a smaller area.",
-      std::ceil(larger * 100.0 + 1.0) / 100.0));
+      "A sun map of {:.0f} m by {:.0f} m in cells of {:g} m would need {:.0f} MB, and 256 "
+      "MB is the most. Choose larger cells, of {:.2f} m or more, or a smaller area.",
+      request.area.width(), request.area.height(), request.cell.metres(),
+      std::ceil(cells * bytesPerCell / 1e6), std::ceil(larger * 100.0 + 1.0) / 100.0));
 }
 
 Columns centresWithin(const Box& box, const Grid& grid) {

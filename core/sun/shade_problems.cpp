@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include "core/sun/shade_problems.h"
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace tussock {
+
+namespace {
+
+bool isPositive(double value) {
+  return std::isfinite(value) && value > 0.0;
+}
+
+// "The building 'Barn' at 3.0, 4.0 m".
+std::string subject(const std::string& kind, const std::string& name, Point at) {
+  const std::string who = name.empty() ? kind : kind + " '" + name + "'";
+  return isFinite(at) ? fmt::format("The {} at {:.1f}, {:.1f} m", who, at.x, at.y)
+                      : fmt::format("The {}, which has no place,", who);
+}
+
+// Words that follow the subject; none when all is well.
+std::string outlineProblem(const Polygon& outline) {
+  const auto reason = invalidityOf(outline);
+  if (!reason) return {};
+  return fmt::format(
+      " has an outline whose shade cannot be relied on: {}. Move its corners, or draw it again.",
+      explain(*reason));
+}
+
+std::string problemOf(const Building& building) {
+  if (std::string text = outlineProblem(building.footprint); !text.empty()) return text;
+  const double eave = building.eave.metres();
+  const double ridge = building.ridge.metres();
+  const double top = building.roof == Roof::Flat || !(ridge > eave) ? eave : ridge;
+  if (!std::isfinite(eave) || eave < 0.0 || !isPositive(top))
+    return " has no height and casts no shade. Give it the height of its eave.";
+  if (building.base.metres() > eave || building.base.metres() >= top)
+    return " has its underside at or above its roof and casts no shade. Lower its base.";
+  return {};
+}
+
+std::string problemOf(const Barrier& barrier) {
+  if (!isPositive(barrier.height.metres()))
+    return " has no height and casts no shade. Give it a height.";
+  if (!barrier.footprint.empty()) return outlineProblem(barrier.footprint);
+  for (const Point p : barrier.line)
+    if (!(p == barrier.line.front())) return {};
+  return " has no length and casts no shade. Draw it from one place to another.";
+}
+
+std::string crownProblem(const Tree& tree) {
+  const double width = 2.0 * tree.crownRadius.metres();
+  if (!isPositive(width)) return " has no crown, so only its trunk casts shade. Give it a spread.";
+  if (tree.crownBase >= tree.height)
+    return " has its crown's base at or above its top, so only its trunk casts shade. Lower the "
+           "base.";
+  if (width > tree.height.metres())
+    return fmt::format(
+        " has a crown {:.1f} m wide on a height of {:.1f} m and is shaded so. If that is not how "
+        "it "
+        "stands, see whether its spread was given as its radius.",
+        width, tree.height.metres());
+  return {};
+}
+
+std::string leafProblem(const Tree& tree, Angle latitude) {
+  if (tree.evergreen) return {};
+  if (!tree.leafOn.ok() || !tree.leafOff.ok())
+    return " has leaf dates that are no days of the year. Give the day it comes into leaf and the "
+           "day it is bare.";
+  if (tree.leafOn == tree.leafOff)
+    return " comes into leaf and is bare on one day, and is taken to be in leaf all year. Mark it "
+           "evergreen, or give two days.";
+  const bool overNewYear = tree.leafOn > tree.leafOff;
+  if (overNewYear == (latitude < Angle())) return {};
+  return fmt::format(
+      " is in leaf from {} to {}, {}, and is shaded so. If that is not meant, change the two days "
+      "round.",
+      readableMonthDay(tree.leafOn), readableMonthDay(tree.leafOff),
+      overNewYear ? "over the new year" : "in the southern winter");
+}
+
+std::string problemOf(const Tree& tree, Angle latitude) {
+  if (!isPositive(tree.height.metres()))
+    return " has no height and casts no shade. Give it a height.";
+  std::string text = crownProblem(tree);
+  return text.empty() ? leafProblem(tree, latitude) : text;
+}
+
+Point placeOf(const Polygon& outline) {
+  const Box box = boundsOf(outline);
+  return box.empty() ? Point{std::nan(""), std::nan("")} : (box.low + box.high) * 0.5;
+}
+
+Point placeOf(const Barrier& barrier) {
+  if (!barrier.footprint.empty()) return placeOf(barrier.footprint);
+  return barrier.line.empty() ? Point{std::nan(""), std::nan("")} : barrier.line.front();
+}
+
+}  // namespace
+
+std::vector<ShadeProblem> shadeProblems(const Yard& yard) {
+  std::vector<ShadeProblem> problems;
+  const auto add = [&](const auto& object, const std::string& kind, Point at,
+                       const std::string& text) {
+    if (!text.empty())
+      problems.push_back({refTo(object.id), subject(kind, object.name, at) + text});
+  };
+  for (const Building& building : yard.buildings)
+    add(building, "building", placeOf(building.footprint), problemOf(building));
+  for (const Barrier& barrier : yard.barriers)
+    add(barrier, std::string(wordOf(barrier.kind)), placeOf(barrier), problemOf(barrier));
+  for (const Tree& tree : yard.trees)
+    add(tree, "tree", tree.at, problemOf(tree, yard.settings.latitude));
+  return problems;
+}
+
+}  // namespace tussock

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// What is drawn in a way that its shade is missing or doubtful. Maps are computed all the same;
+// nothing is changed or left out of the yard.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/model/yard.h"
+
+namespace tussock {
+
+struct ShadeProblem {
+  ObjectRef about;
+  std::string text;  // what and where, what it does to the shade, and what to do
+};
+// Outlines that cross themselves or have no ground; heights, sizes and crowns that are none; crowns
+// wider than their tree is high; leaf dates that are one or run over the new year north of the
+// equator, or through midsummer south of it.
+[[nodiscard]] std::vector<ShadeProblem> shadeProblems(const Yard& yard);
+
+}  // namespace tussock

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+// Yards drawn wrongly: said plainly, mapped all the same, and nothing lost.
+#include <cmath>
+#include <stdexcept>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/sun/map.h"
+#include "core/sun/shade_problems.h"
+#include "core/sun/solids.h"
+
+namespace tussock {
+namespace {
+
+using namespace std::chrono_literals;
+using testing::HasSubstr;
+
+SunMapRequest overview(double size, double cell) {
+  SunMapRequest request;
+  request.area = {{0, 0}, {size, size}};
+  request.cell = Length::metres(cell);
+  request.stepMinutes = 30;
+  request.day = 2026y / 6 / 21;
+  return request;
+}
+
+std::string refusalOf(const Yard& yard, const SunMapRequest& request) {
+  try {
+    (void)computeSunMap(yard, request);
+  } catch (const std::invalid_argument& error) {
+    return error.what();
+  }
+  return {};
+}
+
+Building shed() {
+  Building building;
+  building.id = Id<Building>(2);
+  building.name = "Shed";
+  building.footprint = rectangle({2, 2}, {4, 6});
+  return building;
+}
+
+struct BadInput : testing::Test {
+  Yard yard;
+  BadInput() { yard.settings.latitude = Angle::degrees(42); }
+
+  // The one problem of the yard; the map is there all the same, and is open where it should be.
+  std::string problem() {
+    const auto problems = shadeProblems(yard);
+    const auto map = computeSunMap(yard, overview(20, 1));
+    EXPECT_GT(map->hoursAt({18, 18})->total(), 12.0);
+    EXPECT_EQ(problems.size(), 1u);
+    return problems.empty() ? std::string() : problems[0].text;
+  }
+  std::string problemWith(Building building) {
+    yard.buildings = yard.buildings.with(std::move(building));
+    return problem();
+  }
+  std::string problemWith(Barrier barrier) {
+    barrier.id = Id<Barrier>(3);
+    yard.barriers = yard.barriers.with(std::move(barrier));
+    return problem();
+  }
+  std::string problemWith(Tree tree) {
+    tree.id = Id<Tree>(4);
+    tree.at = {3, 4};
+    yard.trees = yard.trees.with(std::move(tree));
+    return problem();
+  }
+};
+
+TEST_F(BadInput, SoundYardHasNoProblem) {
+  yard.buildings = yard.buildings.with(shed());
+  Tree tree;
+  tree.id = Id<Tree>(4);
+  yard.trees = yard.trees.with(tree);
+  EXPECT_TRUE(shadeProblems(yard).empty());
+}
+
+TEST_F(BadInput, BuildingWithoutHeight) {
+  Building building = shed();
+  building.eave = building.ridge = Length();
+  EXPECT_EQ(
+      problemWith(building),
+      "The building 'Shed' at 3.0, 4.0 m has no height and casts no shade. Give it the height "
+      "of its eave.");
+  EXPECT_TRUE(solidsOf(yard).bodies.empty());
+}
+
+TEST_F(BadInput, BuildingThatCrossesItself) {
+  Building building = shed();
+  building.footprint = {{{2, 2}, {6, 6}, {6, 2}, {2, 5}}, {}};
+  const std::string text = problemWith(building);
+  EXPECT_THAT(text, HasSubstr("The building 'Shed' at 4.0, 4.0 m"));
+  EXPECT_THAT(text, HasSubstr("crosses or touches itself. Move its corners"));
+  // No shade is thrown from outside of what was drawn.
+  for (const ConvexSolid& body : solidsOf(yard).bodies)
+    for (const SitePoint& corner : body.corners) {
+      EXPECT_TRUE(corner.at.x > 1.99 && corner.at.x < 6.01);
+      EXPECT_TRUE(corner.at.y > 1.99 && corner.at.y < 6.01);
+    }
+}
+
+TEST_F(BadInput, BuildingWhoseBaseIsAboveItsRoof) {
+  Building building = shed();
+  building.base = Length::metres(5);
+  EXPECT_THAT(problemWith(building), HasSubstr("Lower its base."));
+}
+
+TEST_F(BadInput, CornersWithoutAPlace) {
+  Building building = shed();
+  building.footprint.outer[1].x = NAN;
+  EXPECT_THAT(problemWith(building), HasSubstr("no finite position"));
+}
+
+TEST_F(BadInput, WallWithoutHeightOrLength) {
+  Barrier wall;
+  wall.kind = BarrierKind::Hedge;
+  wall.line = {{2, 2}, {5, 5}};
+  wall.height = Length();
+  EXPECT_EQ(problemWith(wall),
+            "The hedge at 2.0, 2.0 m has no height and casts no shade. Give it a height.");
+  wall.height = Length::metres(2);
+  wall.line = {{2, 2}, {2, 2}};
+  EXPECT_THAT(problemWith(wall), HasSubstr("has no length"));
+}
+
+TEST_F(BadInput, CrownWiderThanItsTreeIsHigh) {
+  Tree tree;
+  tree.height = Length::metres(4);
+  tree.crownBase = Length::metres(1);
+  tree.crownRadius = Length::metres(3);
+  EXPECT_THAT(problemWith(tree), HasSubstr("has a crown 6.0 m wide on a height of 4.0 m"));
+  EXPECT_EQ(solidsOf(yard).crowns.at(0).radius, 3.0);
+}
+
+TEST_F(BadInput, CrownThatIsNone) {
+  Tree tree;
+  tree.crownRadius = Length();
+  EXPECT_THAT(problemWith(tree), HasSubstr("only its trunk casts shade"));
+  tree.crownRadius = Length::metres(2);
+  tree.crownBase = tree.height;
+  EXPECT_THAT(problemWith(tree), HasSubstr("Lower the base"));
+  tree.height = Length();
+  EXPECT_THAT(problemWith(tree), HasSubstr("has no height"));
+}
+
+TEST_F(BadInput, LeafDatesOverTheNewYearAreTakenAtTheirWord) {
+  Tree tree;
+  tree.leafOn = std::chrono::October / 1;
+  tree.leafOff = std::chrono::April / 20;
+  EXPECT_THAT(problemWith(tree), HasSubstr("from 1 October to 20 April, over the new year"));
+  EXPECT_TRUE(inLeaf(solidsOf(yard).crowns.at(0), std::chrono::January / 1));
+  EXPECT_FALSE(inLeaf(solidsOf(yard).crowns.at(0), std::chrono::July / 1));
+  yard.settings.latitude = Angle::degrees(-42);
+  EXPECT_TRUE(shadeProblems(yard).empty());
+}
+
+TEST_F(BadInput, LeafDatesOfOneDay) {
+  Tree tree;
+  tree.leafOff = tree.leafOn;
+  EXPECT_THAT(problemWith(tree), HasSubstr("in leaf all year"));
+}
+
+TEST_F(BadInput, FiveKilometresAreMappedOrRefusedWithACellThatWorks) {
+  const std::string text = refusalOf(yard, overview(5000, 0.1));
+  EXPECT_THAT(text, HasSubstr("5000 m by 5000 m"));
+  EXPECT_THAT(text, HasSubstr("0.1 m"));
+  EXPECT_THAT(text, HasSubstr("256 MB"));
+  const auto at = text.find("larger cells, of ");
+  ASSERT_NE(at, std::string::npos) << text;
+  const double cell = std::stod(text.substr(at + 17));
+  EXPECT_EQ(refusalOf(yard, overview(5000, cell)), "");
+  EXPECT_NE(refusalOf(yard, overview(5000, cell * 0.9)), "");
+}
+
+TEST_F(BadInput, NoCellNoStepNoPlace) {
+  EXPECT_THAT(refusalOf(yard, overview(20, 0)), HasSubstr("Give a length"));
+  EXPECT_THAT(refusalOf(yard, overview(20, NAN)), HasSubstr("Give a length"));
+  yard.settings.latitude = Angle::degrees(97);
+  EXPECT_THAT(refusalOf(yard, overview(20, 1)), HasSubstr("Set them in the yard's settings"));
+}
+
+}  // namespace
+}  // namespace tussock
