@@ -6,6 +6,7 @@
 #include "app/print/sun_picture.h"
 #include "core/exchange/sun_csv.h"
 #include "core/store/yard_file.h"
+#include "core/sun/shade_problems.h"
 #include "core/sun/tree_growth.h"
 
 namespace tussock {
@@ -47,6 +48,15 @@ void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions&
   writeSunPicture(map, yard, text, QString::fromStdString(options.out));
 }
 
+// What the map refuses, it refuses for what was asked.
+SunMap mapOf(const Yard& yard, const SunMapRequest& request) {
+  try {
+    return computeSunMap(yard, request).value();
+  } catch (const std::invalid_argument& error) {
+    throw UsageError(error.what());
+  }
+}
+
 ExitCode runSun(const SunOptions& options, Console& console) {
   const std::string extension = lowerExtension(options.out);
   if (extension != ".csv" && extension != ".png")
@@ -54,8 +64,8 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Yard yard = grownBy(file.yard(), options.years);
   const SunMapRequest request = requestFrom(options, yard);
-  const auto map = computeSunMap(yard, request);
-  writeMap(map.value(), request, options, yard);
+  for (const ShadeProblem& problem : shadeProblems(yard)) console.err << problem.text << '\n';
+  writeMap(mapOf(yard, request), request, options, yard);
   console.err << "Wrote " << options.out << '\n';
   return ExitCode::Done;
 }

@@ -74,9 +74,13 @@ std::string treesText(const Yard& yard) {
   return text;
 }
 
-std::string grownText(double years) {
-  if (years <= 0.0) return "as drawn";
-  return fmt::format("as they will be in {:g} {}", years, years == 1.0 ? "year" : "years");
+// Trees without a rate of growth stay as they are, which is worth knowing.
+std::string grownText(const Yard& yard, double years) {
+  if (years <= 0.0) return "trees as drawn";
+  const auto rated = std::count_if(yard.trees.begin(), yard.trees.end(),
+                                   [](const Tree& tree) { return tree.growth > Length(); });
+  return fmt::format("trees as they will be in {:g} {}; {} of {} have a rate", years,
+                     years == 1.0 ? "year" : "years", rated, yard.trees.size());
 }
 
 }  // namespace
@@ -105,7 +109,7 @@ std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, do
                counted(yard.barriers.size(), "wall, fence or hedge", "walls, fences and hedges") +
                ", " + counted(yard.trees.size(), "tree", "trees")},
           {"Leaves", treesText(yard)},
-          {"Growth", "trees " + grownText(years)},
+          {"Growth", grownText(yard, years)},
           {"Sun", "its centre above 0° true altitude; clear sky"}};
 }
 

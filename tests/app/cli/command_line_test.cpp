@@ -12,6 +12,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/catalog/resources.h"
+#include "core/edit/draft.h"
 #include "core/store/yard_file.h"
 
 namespace tussock {
@@ -224,6 +225,44 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   EXPECT_GT(QImage(QString::fromStdString(path("sun.png"))).width(), 600);
   EXPECT_EQ(run({"sun", yard, "--out", path("sun.txt")}).code, ExitCode::Usage);
   EXPECT_EQ(run({"sun", yard, "--date", "soon", "--out", path("s.csv")}).code, ExitCode::Usage);
+}
+
+TEST_F(CommandLine, SunGrowsTheTreesFirst) {
+  const std::string yard = example();
+  {
+    YardFile file = YardFile::open(yard);
+    Draft draft(file.yard());
+    for (Tree tree : file.yard().trees) {
+      tree.growth = Length::metres(0.4);
+      draft.put(tree);
+    }
+    file.commit(draft.finish("Grow"));
+  }
+  const auto sumOfHours = [&](const char* years) {
+    const Outcome outcome = run({"sun", yard, "--date", "2027-06-21", "--cell", "1", "--step", "20",
+                                 "--grow", years, "--out", path("grown.csv")});
+    EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+    std::istringstream lines(readFile(path("grown.csv")));
+    double sum = 0.0, x = 0, y = 0, hours = 0;
+    for (std::string line; std::getline(lines, line);)
+      if (std::sscanf(line.c_str(), "%lf,%lf,%lf", &x, &y, &hours) == 3) sum += hours;
+    return sum;
+  };
+  const double drawn = sumOfHours("0");
+  EXPECT_LT(sumOfHours("15"), drawn - 1.0);
+  EXPECT_THAT(readFile(path("grown.csv")),
+              HasSubstr("# Growth,trees as they will be in 15 years; 5 of 5 have a rate\r\n"));
+  EXPECT_EQ(run({"sun", yard, "--grow", "-3", "--out", path("s.csv")}).code, ExitCode::Usage);
+}
+
+// Nothing is written where a map cannot be.
+TEST_F(CommandLine, SunSaysWhichCellsWouldDo) {
+  const std::string yard = example();
+  const Outcome outcome = run({"sun", yard, "--cell", "0.01", "--out", path("fine.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("cells of 0.01 m"));
+  EXPECT_THAT(outcome.err, HasSubstr("larger cells, of 0.0"));
+  EXPECT_FALSE(std::filesystem::exists(path("fine.csv")));
 }
 
 TEST_F(CommandLine, PlanAndExportsWriteTheirFiles) {
