@@ -41,6 +41,7 @@ class DriftItem : public Item {
     std::vector<Polygon> outline = outlineOf(drift);
     for (const Polygon& piece : outline) {
       const double area = areaOf(piece).squareMetres();
+      ground_ += area;
       if (area <= most) continue;
       most = area;
       middle_ = labelPoint(piece);
@@ -83,6 +84,7 @@ class DriftItem : public Item {
       label.lines.append(QString::fromStdString(drift_.species));
     if (!look.allNames) {
       label.room = mapping.pixels(width_) * 1.02;
+      label.ground = mapping.pixels(mapping.pixels(ground_));
       label.set = drift_.bed.value();
       label.within = refTo(drift_.bed);
     }
@@ -137,6 +139,7 @@ class DriftItem : public Item {
   QString code_;
   Point middle_;
   double width_ = 0.0, height_ = 0.0;  // metres, of the largest piece
+  double ground_ = 0.0;                // square metres of all pieces
   mutable DriftPicture picture_;
 };
 

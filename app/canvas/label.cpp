@@ -90,7 +90,7 @@ constexpr std::array<std::pair<double, double>, 13> kMoves{{{0, 0},
 
 std::optional<QRectF> placeFor(const Label& label, const Taken& taken) {
   const QSizeF size = sizeOf(label);
-  if (size.width() > label.room) return std::nullopt;
+  if (size.width() > label.room || size.width() * size.height() > label.ground) return std::nullopt;
   for (const auto& [across, down] : kMoves) {
     if ((across != 0.0 && label.aside <= 0.0) || (down != 0.0 && label.slide <= 0.0)) continue;
     QRectF box(QPointF(), size);

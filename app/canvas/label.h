@@ -24,6 +24,7 @@ struct Label {
   QColor ink{};
   QPointF middle{};      // pixels
   double room = 1e9;     // width in pixels that it may take; later lines go before the first does
+  double ground = 1e9;   // square pixels of what it names: larger words would hide it
   double weight = 0;     // more goes first
   double slide = 0.0;    // pixels it may be moved up or down to find a place
   double aside = 0.0;    // and to the left or right

@@ -56,6 +56,14 @@ TEST(PlaceLabels, SaysShortlyWhatHasNoRoomInFull) {
   EXPECT_EQ(placed[0].label.lines, QStringList{QStringLiteral("ECHPUR")});
 }
 
+TEST(PlaceLabels, NeverHideWhatTheyName) {
+  Label large = wish("MONFIS", {50, 50});
+  large.ground = 200.0;
+  EXPECT_TRUE(placeLabels({large}, {}).empty());
+  large.ground = 2000.0;
+  EXPECT_EQ(placeLabels({large}, {}).size(), 1u);
+}
+
 TEST(PlaceLabels, LieWhereTheyAreAllowed) {
   Label bound = wish("here", {50, 50});
   bound.slide = 40.0;
