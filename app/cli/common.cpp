@@ -3,6 +3,7 @@
 #include <cctype>
 #include <ostream>
 #include <QGuiApplication>
+#include <QTemporaryDir>
 
 #include "app/cli/commands.h"
 #include "app/files/whole_file.h"
@@ -30,9 +31,19 @@ std::string counted(std::size_t count, const std::string& one) {
   return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
+// Where a job without a login session paints, Qt looks for the folder of the session (XDG Base
+// Directory Specification) and complains of its absence. A private one, gone at the end, is what
+// the specification asks programs to fall back to.
+static void giveRuntimeFolder() {
+  if (qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) return;
+  static const QTemporaryDir folder;
+  if (folder.isValid()) qputenv("XDG_RUNTIME_DIR", folder.path().toLocal8Bit());
+}
+
 void ensurePainting() {
   if (QCoreApplication::instance() != nullptr) return;
   qputenv("QT_QPA_PLATFORM", "offscreen");
+  giveRuntimeFolder();
   static int count = 1;
   static char name[] = "tussock";
   static char* arguments[] = {name, nullptr};
