@@ -12,6 +12,9 @@ namespace tussock {
 // Turned as the camera says (EXIF orientation). A picture of more than 64 megapixels is decoded
 // smaller. Null when it cannot be read.
 [[nodiscard]] QImage decodePicture(const QByteArray& bytes);
+// Why a picture that decodes to null does: that it is none, is too large or is damaged. A sentence
+// that starts after the picture's name.
+[[nodiscard]] QString troubleWithPicture(const QByteArray& bytes);
 
 class Pictures {
  public:

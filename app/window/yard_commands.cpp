@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "app/document/pictures.h"
 #include "app/document/time_zones.h"
 #include "core/edit/draft.h"
 
@@ -73,12 +74,12 @@ void YardCommands::bringIn(const QString& path, Point middle, double across) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return emit troubled(tr("%1 cannot be read. Check that it is still there.").arg(path));
+  const QByteArray bytes = file.readAll();
   Photo photo;
-  photo.contentHash = document_.keepPicture(file.readAll());
+  photo.contentHash = document_.keepPicture(bytes);
   const QImage picture = document_.picture(photo.contentHash);
   if (picture.isNull())
-    return emit troubled(tr("%1 is no picture that can be shown. Bring in a PNG or a JPEG.")
-                             .arg(QFileInfo(path).fileName()));
+    return emit troubled(QFileInfo(path).fileName() + QLatin1Char(' ') + troubleWithPicture(bytes));
   photo.id = document_.ids().take<Photo>();
   photo.name = QFileInfo(path).completeBaseName().toStdString();
   photo.widthPixels = picture.width();
