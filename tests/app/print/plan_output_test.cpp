@@ -6,30 +6,21 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QPrinter>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QXmlStreamReader>
 
 #include <gtest/gtest.h>
 
 #include "core/edit/draft.h"
+#include "tests/app/print/run_tool.h"
 #include "tests/support/planted_yard.h"
 #include "tests/support/temporary_folder.h"
 
 namespace tussock {
 namespace {
 
-struct Answer {
-  int exitCode = -1;
-  QString output;
-};
-Answer run(const QString& program, const QStringList& arguments) {
-  QProcess process;
-  process.setProcessChannelMode(QProcess::MergedChannels);
-  process.start(program, arguments);
-  if (!process.waitForFinished(60000)) return {-1, process.errorString()};
-  return {process.exitCode(), QString::fromUtf8(process.readAll())};
-}
+using test::Answer;
+using test::run;
 
 Plan planOf(Paper paper, UnitSystem units) {
   Draft draft(test::plantedYard());
