@@ -11,7 +11,8 @@ namespace tussock {
 
 // Empty when the species has none yet.
 [[nodiscard]] std::string codeOf(const Yard& yard, std::string_view botanicalName);
-// Gives the species a code unless it has one: `wanted` when that is free, else the next proposed.
+// Gives the species a code unless it has one: `wanted` when that is free and at
+// most 12 bytes long, else the next proposed.
 void takeCode(Draft& draft, const std::string& botanicalName, IdSource& ids,
               const std::string& wanted = {});
 // The yard with a code for every species planted, so that what is printed or listed before codes

@@ -130,6 +130,10 @@ TEST(PlanCode, IsKeptOnceGiven) {
   takeCode(draft, "Monarda didyma", ids, "WB");
   EXPECT_EQ(codeOf(draft.yard(), "Monarda fistulosa"), "WB");
   EXPECT_EQ(codeOf(draft.yard(), "Monarda didyma"), "MONDID");
+  takeCode(draft, "Aster", ids, "thirteenbytes");
+  EXPECT_NE(codeOf(draft.yard(), "Aster"), "thirteenbytes");
+  takeCode(draft, "Carex", ids, "twelve bytes");
+  EXPECT_EQ(codeOf(draft.yard(), "Carex"), "twelve bytes");
   EXPECT_EQ(codeOf(draft.yard(), "Iris versicolor"), "");
 }
 
