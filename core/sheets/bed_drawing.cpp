@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include <fmt/format.h>
 
@@ -16,7 +15,6 @@ namespace {
 
 constexpr double kRing = 1.6;        // mm from a centre mark to where a leader may end
 constexpr double kStakeRing = 1.25;  // mm of radius, wider than a cross and within labels' distance
-constexpr int kRingSides = 24;
 
 double far(PaperPoint a, PaperPoint b) {
   return std::hypot(a.x - b.x, a.y - b.y);
@@ -123,15 +121,9 @@ void addStakeRing(Sheet& sheet, const Drift& drift, const std::vector<Point>& sh
   if (drift.existing()) return;
   const Point at = measuredPlant(drift);
   if (std::find(shown.begin(), shown.end(), at) == shown.end()) return;
-  const PaperPoint centre = toPaper(sheet, at);
   PaperPath ring;
   ring.weight = Weight::Medium;
-  ring.rings.emplace_back();
-  for (int i = 0; i < kRingSides; ++i) {
-    const double angle = 2.0 * std::numbers::pi * i / kRingSides;
-    ring.rings.back().push_back(
-        {centre.x + kStakeRing * std::cos(angle), centre.y + kStakeRing * std::sin(angle)});
-  }
+  ring.rings = {circleAround(toPaper(sheet, at), kStakeRing)};
   sheet.items.emplace_back(std::move(ring));
 }
 

@@ -14,7 +14,7 @@ namespace tussock {
 
 namespace {
 
-constexpr double kAround = 4.0;         // mm of paper around all that is drawn
+constexpr double kAround = 5.2;         // mm of paper around all that is drawn; a name fits in
 constexpr double kLeastSymbol = 1.5;    // mm of radius
 constexpr double kSmallestSite = 1.0;   // metres; a single point still gets a sheet
 constexpr int kRounds = 3;              // of making room for the list of numbered names

@@ -2,8 +2,6 @@
 #include "core/sheets/overview_names.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 #include <optional>
 
 #include <fmt/format.h>
@@ -16,9 +14,8 @@ namespace tussock {
 
 namespace {
 
-constexpr double kWidest = 45.0;  // mm of a name on the drawing
-constexpr double kRing = 2.1;     // mm of radius around a number
-constexpr int kRingSides = 32;
+constexpr double kWidest = 45.0;     // mm of a name on the drawing
+constexpr double kRing = 2.1;        // mm of radius around a number
 constexpr double kListLine = 4.6;    // mm from one line of the list to the next
 constexpr double kListNumber = 9.0;  // mm for a number and its gap
 
@@ -131,12 +128,7 @@ void addNumber(Sheet& sheet, PaperText text, std::size_t number) {
   const double radius = std::max(kRing, box.width() / 2.0 + 0.7);
   PaperPath ring;
   ring.weight = Weight::Fine, ring.wash = Wash::Paper;
-  ring.rings.emplace_back();
-  for (int i = 0; i < kRingSides; ++i) {
-    const double angle = 2.0 * std::numbers::pi * i / kRingSides;
-    ring.rings.back().push_back(
-        {centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)});
-  }
+  ring.rings = {circleAround(centre, radius)};
   sheet.items.emplace_back(std::move(ring));
   sheet.items.emplace_back(std::move(text));
 }

@@ -3,16 +3,28 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace tussock {
 
 namespace {
+
+constexpr int kCircleSides = 32;
 
 double turnOf(PaperPoint a, PaperPoint b, PaperPoint c) {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 }
 
 }  // namespace
+
+std::vector<PaperPoint> circleAround(PaperPoint centre, double radius) {
+  std::vector<PaperPoint> points;
+  for (int i = 0; i < kCircleSides; ++i) {
+    const double angle = 2.0 * std::numbers::pi * i / kCircleSides;
+    points.push_back({centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)});
+  }
+  return points;
+}
 
 PaperBox grown(PaperBox box, double by) {
   return {box.left - by, box.top - by, box.right + by, box.bottom + by};

@@ -2,10 +2,13 @@
 // Boxes and segments on paper: what holds, touches or crosses what. Millimetres.
 #pragma once
 
+#include <vector>
+
 #include "core/sheets/sheet.h"
 
 namespace tussock {
 
+[[nodiscard]] std::vector<PaperPoint> circleAround(PaperPoint centre, double radius);
 [[nodiscard]] PaperBox grown(PaperBox box, double by);
 [[nodiscard]] bool inside(const PaperBox& inner, const PaperBox& outer);
 [[nodiscard]] bool overlap(const PaperBox& a, const PaperBox& b);

@@ -155,10 +155,12 @@ void SetOutTable::add(std::vector<Sheet>& sheets, const PlanSource& source, cons
                       const std::vector<ScheduleRow>& schedule) const {
   if (rows_.empty() || sheets.empty()) return;
   if (addBelow(sheets.back(), source, schedule, *this)) return;
+  const std::string title = bed + ": stake-out";
+  auto upright = pagesOf(source, title, schedule, *this, Orientation::Portrait);
+  auto across = pagesOf(source, title, schedule, *this, Orientation::Landscape);
   const bool wide = sheets.back().widthMm > sheets.back().heightMm;
-  for (Sheet& page : pagesOf(source, bed + ": stake-out", schedule, *this,
-                             wide ? Orientation::Landscape : Orientation::Portrait))
-    sheets.push_back(std::move(page));
+  const bool useUpright = wide ? upright.size() < across.size() : upright.size() <= across.size();
+  for (Sheet& page : useUpright ? upright : across) sheets.push_back(std::move(page));
 }
 
 }  // namespace tussock

@@ -28,7 +28,7 @@ class SetOutTable {
   // Head and rows from `first` on that fit in the room; gives the next row.
   std::size_t draw(Sheet& sheet, const PaperBox& room, std::size_t first) const;
   // Below the schedule where it ends the bed's sheets on a page of its own with room to spare, else
-  // on further pages named after the bed. `schedule` is the bed's.
+  // on further pages named after the bed, turned where that takes fewer. `schedule` is the bed's.
   void add(std::vector<Sheet>& sheets, const PlanSource& source, const std::string& bed,
            const std::vector<ScheduleRow>& schedule) const;
 
