@@ -5,6 +5,7 @@
 #include <QMetaObject>
 #include <utility>
 
+#include "core/checks/checked_fill.h"
 #include "core/planting/arrangements.h"
 
 namespace tussock {
@@ -59,7 +60,7 @@ void Filling::start(FillRequest request) {
     };
     Outcome outcome;
     try {
-      outcome.result = fillBed(yard, facts, sun.get(), asked, ids, asksToStop, onProgress);
+      outcome.result = fillChecked(yard, facts, sun.get(), asked, ids, asksToStop, onProgress);
     } catch (const std::exception& failure) {
       outcome.failure = QString::fromUtf8(failure.what());
     }

@@ -7,7 +7,9 @@
 #include <fmt/format.h>
 
 #include "core/catalog/plan_codes.h"
+#include "core/geometry/lattice.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/fill_exchange.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
 
@@ -81,39 +83,62 @@ class Filling {
   // Several tries, the best kept: as many as a small bed takes in a moment.
   std::vector<KeptDrift> bestMain() {
     if (list_.main.empty()) return {};
-    const LayerTask task = taskFor(kept_, Layer::Main, list_.main);
     const double spacing = smallestSpacing(list_.main);
     FillGround ground(kept_, bed_, Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun_, request_.limits.sight);
     const int tries = triesFor(ground, list_.main);
-    double most = -1.0;
+    double most = -1e9;
+    LayerTask task = taskFor(kept_, Layer::Main, list_.main);
     for (int i = 0; i < tries; ++i) {
       Chance chance(seedFor(request_.seed, i));
       std::vector<KeptDrift> next = fillLayer(task, ground, chance, watch_);
       if (watch_.cancelled()) return {};
-      const double worth = worthOf(next);
+      const double taken = takenBy(next, ground);
+      const double worth = improved(next) - 1.5 * std::max(0.0, kTaken - taken);
       if (worth > most) most = worth, best_ = std::move(next);
       tell(0.9 * (i + 1) / tries);
       if (watch_.overdue()) break;
+      // Planned for a little less, what is planned finds room more surely.
+      task.cover = i % 2 == 0 ? 0.97 : 1.0;
     }
     return best_;
   }
+  static constexpr double kTaken = 0.97;  // of the ground, that a fill strives for
+  static double takenBy(const std::vector<KeptDrift>& drifts, const FillGround& ground) {
+    double taken = 0.0;
+    for (const KeptDrift& drift : drifts)
+      taken +=
+          static_cast<double>(drift.places.size()) * triangularGround(drift.spacing).squareMetres();
+    return taken / std::max(1e-6, ground.area());
+  }
   static int triesFor(const FillGround& ground, const std::vector<FillKind>& kinds) {
     const double plants = ground.area() / std::pow(meanSpacing(kinds), 2.0);
-    return std::clamp(static_cast<int>(900.0 / std::max(plants, 1.0)), 1, 4);
+    return std::clamp(static_cast<int>(1'200.0 / std::max(plants, 1.0)), 2, 6);
   }
   static double smallestSpacing(const std::vector<FillKind>& kinds) {
     double least = 1e9;
     for (const FillKind& kind : kinds) least = std::min(least, kind.spacing);
     return least;
   }
-  [[nodiscard]] double worthOf(const std::vector<KeptDrift>& drifts) const {
+  [[nodiscard]] double scoreOf(const Yard& planted) const {
+    return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
+  }
+  // Exchanges species where something is found; returns what the planting is worth.
+  [[nodiscard]] double improved(std::vector<KeptDrift>& drifts) const {
     IdSource ids(largestId(yard_) + 1);
-    const Yard planted = withDrifts(drifts, ids).yard();
-    const FillScore score =
-        scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits);
-    return score.total;
+    std::vector<Id<Drift>> mine;
+    Yard planted = withDrifts(drifts, ids, &mine).yard();
+    if (!request_.judge || watch_.halt()) return scoreOf(planted);
+    const std::function<double(const Yard&)> score = [this](const Yard& yard) {
+      return scoreOf(yard);
+    };
+    const int tries = std::clamp(static_cast<int>(60'000 / (drifts.size() + 20)), 60, 800);
+    const double worth =
+        exchangeSpecies({list_.main, request_.judge, score, tries}, mine, planted, watch_);
+    for (std::size_t i = 0; i < drifts.size(); ++i)
+      drifts[i].species = planted.drifts.find(mine[i])->species;
+    return worth;
   }
 
   void addLayer(Layer layer, const std::vector<FillKind>& kinds) {
@@ -129,13 +154,17 @@ class Filling {
       best_.push_back(std::move(drift));
   }
 
-  [[nodiscard]] Draft withDrifts(const std::vector<KeptDrift>& drifts, IdSource& ids) const {
+  // Tells the ids of the drifts if asked.
+  [[nodiscard]] Draft withDrifts(const std::vector<KeptDrift>& drifts, IdSource& ids,
+                                 std::vector<Id<Drift>>* tell = nullptr) const {
     Draft draft(yard_);
     for (const Drift& drift : yard_.drifts)
       if (takesOut(drift)) draft.remove(drift.id);
     for (const KeptDrift& kept : drifts) {
       takeCode(draft, kept.species, ids);
-      draft.put(planted(kept, bed_.id, ids));
+      Drift drift = planted(kept, bed_.id, ids);
+      if (tell != nullptr) tell->push_back(drift.id);
+      draft.put(std::move(drift));
     }
     return draft;
   }

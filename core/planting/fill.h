@@ -12,6 +12,7 @@
 
 #include "core/catalog/catalogue.h"
 #include "core/edit/change.h"
+#include "core/planting/fill_judge.h"
 #include "core/planting/fill_score.h"
 #include "core/planting/fill_terms.h"
 #include "core/sun/map.h"
@@ -34,6 +35,7 @@ struct FillRequest {
   StockSize size = StockSize::Plug;
   std::chrono::milliseconds timeLimit{20'000};
   FillLimits limits;
+  FillJudge judge;  // asked of plantings while one is chosen and mended; may be empty
 };
 
 struct FillResult {

@@ -140,10 +140,10 @@ void DriftCells::joinPieces(Owners& owners, std::size_t count) const {
   fillUp(owners);
 }
 
-Owners DriftCells::share(std::vector<DriftCell>& drifts, int rounds) const {
+Owners DriftCells::share(std::vector<DriftCell>& drifts, int rounds, const WorkWatch& watch) const {
   constexpr double kGain = 0.5, kMostGain = 0.35;
   Owners result;
-  for (int round = 0; round < rounds; ++round) {
+  for (int round = 0; round < rounds && !watch.halt(); ++round) {
     result = owners(drifts);
     std::vector<Tally> tallies(drifts.size());
     for (std::size_t i = 0; i < result.size(); ++i) {

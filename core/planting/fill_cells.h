@@ -9,6 +9,7 @@
 
 #include "core/planting/fill_ground.h"
 #include "core/planting/fill_random.h"
+#include "core/planting/fill_watch.h"
 
 namespace tussock {
 
@@ -29,7 +30,9 @@ class DriftCells {
 
   // Moves middles and weights for so many rounds; gives each cell of the ground its owner, and
   // every drift one piece. Drifts that find no room own nothing.
-  [[nodiscard]] Owners share(std::vector<DriftCell>& drifts, int rounds) const;
+  // Fewer rounds when told to halt.
+  [[nodiscard]] Owners share(std::vector<DriftCell>& drifts, int rounds,
+                             const WorkWatch& watch) const;
 
  private:
   [[nodiscard]] Owners owners(const std::vector<DriftCell>& drifts) const;

@@ -65,14 +65,20 @@ class Choosing {
     if (kind.leans) worth -= 0.2;
     // An odd plant of a giant among small ones takes a whole group's room.
     if (kind.spacing > 0.35 * std::max(request_.depth, 0.5)) worth -= 1.5;
+    // Few large plants in a small bed make blobs, not drifts.
+    constexpr double kFewest = 60.0;  // plants that make a bed of drifts
+    const double wide = std::max(0.35, std::sqrt(request_.area / kFewest));
+    worth -= 1.4 * std::clamp(kind.spacing / wide - 1.0, 0.0, 1.5);
+    // Half of it stays bare at each edge, and what is left in a narrow bed is one stiff line.
+    worth -= 2.5 * std::clamp(kind.spacing / request_.width - 0.38, 0.0, 0.6);
     return worth;
   }
   [[nodiscard]] double bloomWorth(const FillKind& kind) const {
     double worth = 0.0;
     for (std::size_t week = 0; week < flowering_.size(); ++week)
       if ((kind.weeks & request_.season) >> week & 1U)
-        worth += flowering_[week] == 0 ? 0.12 : flowering_[week] < 3 ? 0.04 : 0.0;
-    return std::min(worth, 1.2);
+        worth += flowering_[week] == 0 ? 0.15 : flowering_[week] < 3 ? 0.05 : 0.0;
+    return std::min(worth, 1.8);
   }
   // Low, middling and tall kinds in a third each, by what the depth of the bed carries.
   [[nodiscard]] std::size_t bandOf(const FillKind& kind) const {
@@ -134,6 +140,12 @@ double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells) {
     if (suits(kind, cell)) good += 1.0;
   });
   return all > 0.0 ? good / all : 0.0;
+}
+
+double widthOf(const std::vector<FillCell>& cells) {
+  float widest = 0.0F;
+  for (const FillCell& cell : cells) widest = std::max(widest, cell.toEdge);
+  return 2.0 * static_cast<double>(widest);
 }
 
 double leastHoursOff(const FillKind& kind, const std::vector<FillCell>& cells) {

@@ -15,6 +15,8 @@ namespace tussock {
 
 // The share of the ground whose sun and moisture suit the kind.
 [[nodiscard]] double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells);
+// Metres across the widest place of the ground.
+[[nodiscard]] double widthOf(const std::vector<FillCell>& cells);
 // Hours of sun missing or too many at the best place; 0 where one suits or none is known.
 [[nodiscard]] double leastHoursOff(const FillKind& kind, const std::vector<FillCell>& cells);
 
@@ -22,6 +24,8 @@ struct ChooseRequest {
   std::size_t count = 12;
   WeekSet season = 0;
   double depth = 3.0;  // metres from the viewers to the back of the bed
+  double width = 3.0;  // metres of its widest place
+  double area = 10.0;  // square metres
   double wildness = 0.5;
   FillLimits limits;
 };

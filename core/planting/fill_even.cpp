@@ -32,9 +32,9 @@ class Evening {
     step_ = std::sqrt(area / drift.count * 2.0 / std::numbers::sqrt3);
   }
 
-  std::vector<Point> run() {
+  std::vector<Point> run(const WorkWatch& watch) {
     begin();
-    for (int i = 0; i < kRounds; ++i) round();
+    for (int i = 0; i < kRounds && !watch.halt(); ++i) round();
     return places_;
   }
 
@@ -106,12 +106,13 @@ class Evening {
 }  // namespace
 
 DriftPlaces evenPlaces(const FillGround& ground, const Owners& owners,
-                       const std::vector<DriftToPlant>& drifts, Chance& chance) {
+                       const std::vector<DriftToPlant>& drifts, Chance& chance,
+                       const WorkWatch& watch) {
   const CellsOf cells = cellsOf(owners, drifts.size());
   DriftPlaces result(drifts.size());
   for (std::size_t i = 0; i < drifts.size(); ++i)
     if (!cells[i].empty() && drifts[i].count > 0)
-      result[i] = Evening(ground, cells[i], drifts[i], chance).run();
+      result[i] = Evening(ground, cells[i], drifts[i], chance).run(watch);
   return result;
 }
 

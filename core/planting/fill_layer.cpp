@@ -8,6 +8,7 @@
 
 #include "core/geometry/overlay.h"
 #include "core/planting/fill_anneal.h"
+#include "core/planting/fill_caps.h"
 #include "core/planting/fill_plant.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/fill_spots.h"
@@ -102,8 +103,11 @@ class LayerFill {
  private:
   void plan() {
     const double area = ground_.area() * kDensity * task_.cover;
-    const Quota quota = quotaFor(task_.kinds, area, standingIn(task_, task_.kinds), task_.limits);
-    planned_ = driftsFor(task_.kinds, quota, area, task_.wildness, task_.limits, chance_);
+    const StandingPlants standing = standingIn(task_, task_.kinds);
+    const Quota quota = quotaFor(task_.kinds, area, standing, task_.limits);
+    planned_ =
+        driftsFor({task_.kinds, quota, standing, area, task_.wildness, task_.limits}, chance_);
+    caps_.emplace(task_.kinds, standing, quota, task_.limits);
     std::vector<const Species*> all;
     for (const FillKind& kind : task_.kinds) all.push_back(kind.species);
     all.insert(all.end(), keptSpecies_.begin(), keptSpecies_.end());
@@ -151,7 +155,7 @@ class LayerFill {
       const double fair = cells_[spot].area / std::numbers::pi;
       if (cells_[spot].weight == 0.0) cells_[spot].weight = fair;
     }
-    owners_ = sharing_->share(cells_, rounds);
+    owners_ = sharing_->share(cells_, rounds, watch_);
   }
 
   // Better hands for the places, then places of the right size for the hands.
@@ -189,16 +193,21 @@ class LayerFill {
   }
 
   [[nodiscard]] std::vector<KeptDrift> plant() {
+    for (const PlannedDrift& drift : planned_) caps_->add(drift.kind, drift.count);
     std::vector<double> grounds(planned_.size(), 0.0);
     for (const std::int32_t owner : owners_)
       if (owner >= 0) grounds[static_cast<std::size_t>(owner)] += ground_.cellArea();
     std::vector<DriftToPlant> toPlant;
     for (std::size_t spot = 0; spot < cells_.size(); ++spot) {
-      const FillKind& kind = task_.kinds[planned_[drifts_[spot]].kind];
-      toPlant.push_back({kind.spacing, countFor(spot, grounds[spot]), cells_[spot].axis});
+      const PlannedDrift& drift = planned_[drifts_[spot]];
+      int count = countFor(spot, grounds[spot]);
+      const int more = count - drift.count;
+      if (more > 0 && caps_->room(drift.kind) < more) count = drift.count;
+      caps_->add(drift.kind, count - drift.count);
+      toPlant.push_back({task_.kinds[drift.kind].spacing, count, cells_[spot].axis, drift.kind});
     }
     const auto places = plantDrifts({task_.yard, task_.bed, task_.layer, ground_}, owners_, toPlant,
-                                    chance_, watch_);
+                                    *caps_, chance_, watch_);
     std::vector<KeptDrift> result;
     for (std::size_t spot = 0; spot < places.size(); ++spot)
       if (!places[spot].empty()) result.push_back(keptDrift(spot, places[spot]));
@@ -229,6 +238,7 @@ class LayerFill {
   std::vector<std::size_t> drifts_;  // the planned drift at each spot
   std::vector<DriftCell> cells_;
   std::optional<DriftCells> sharing_;
+  std::optional<ShareCaps> caps_;
   Owners owners_;
 };
 

@@ -41,6 +41,14 @@ class ListMaker {
 
   FillList run() {
     const auto wanted = wantedList();
+    if (ground_.cells().empty()) {
+      note(
+          "There is no room for a plant: the bed is too narrow, or what stands and lies in it "
+          "leaves "
+          "none. Widen the bed or take something out.");
+      list_.plants = wanted;
+      return std::move(list_);
+    }
     if (wanted.empty()) return propose();
     return fromList(wanted);
   }
@@ -55,7 +63,7 @@ class ListMaker {
   FillList propose() {
     for (const ListedSpecies& listed : proposeFrom()) list_.plants.push_back(listed);
     list_.proposed = true;
-    if (list_.plants.empty())
+    if (list_.plants.empty() && !tooNarrow_)
       note(
           "Nothing in the catalogue suits this bed's sun, moisture, zone and state. Change what "
           "the bed says of its ground, or choose the plants yourself.");
@@ -80,11 +88,43 @@ class ListMaker {
     std::vector<FillKind> kinds = kindsOf(fitting, request_.yard.settings);
     std::erase_if(
         kinds, [&](const FillKind& kind) { return suitableShare(kind, ground_.cells()) < 0.25; });
+    const bool some = !kinds.empty();
+    std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
+    tooNarrow_ = some && kinds.empty();
+    if (tooNarrow_)
+      note(
+          "The bed is too narrow for every species that suits it: a plant stands half its spacing "
+          "from the edge. Widen the bed, or list plants of small spacing.");
     std::vector<ListedSpecies> result;
-    Chance chance(static_cast<unsigned>(request_.fill.seed) * 7919U + 3U);
-    for (const std::size_t i : chooseKinds(kinds, ground_.cells(), chooseRequest(), chance))
-      result.push_back({kinds[i].species->botanicalName, 0.0});
+    for (const FillKind& kind : chosenFor(kinds))
+      result.push_back({kind.species->botanicalName, 0.0});
     return result;
+  }
+  // As many as the bed takes of those chosen, which depends on their spacing; more where their
+  // kinship would leave one over its share.
+  [[nodiscard]] std::vector<FillKind> chosenFor(const std::vector<FillKind>& kinds) const {
+    const FillLimits& limits = request_.fill.limits;
+    ChooseRequest request = chooseRequest();
+    std::vector<FillKind> chosen;
+    for (int round = 0; round < 6; ++round) {
+      Chance chance(static_cast<unsigned>(request_.fill.seed) * 7919U + 3U);
+      chosen.clear();
+      for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
+        chosen.push_back(kinds[i]);
+      const double plants = plantsInBed(meanSpacing(chosen));
+      std::size_t count = speciesFor(plants, request_.wildness, limits);
+      if (round > 0) count = std::max(request.count, count);
+      if (count == request.count && plants >= limits.shareMinPlants &&
+          !sharesCanBeKept(chosen, limits))
+        count += 2;
+      if (count == request.count) break;
+      request.count = count;
+    }
+    return chosen;
+  }
+  // No plant's centre may come nearer to an edge than half its spacing.
+  [[nodiscard]] bool tooWide(const FillKind& kind) const {
+    return kind.spacing > widthOf(ground_.cells()) + ground_.size();
   }
   [[nodiscard]] double plantsInBed(double spacing) const {
     return ground_.area() / (spacing * spacing * std::sqrt(3.0) / 2.0);
@@ -97,6 +137,8 @@ class ListMaker {
     request.count = speciesFor(plantsInBed(kUsualSpacing), request_.wildness, request_.fill.limits);
     request.season = seasonOf(request_.yard.settings);
     request.depth = depth > 0.0 ? depth : 3.0;
+    request.width = std::max(0.1, widthOf(ground_.cells()));
+    request.area = ground_.area();
     request.wildness = request_.wildness;
     request.limits = request_.fill.limits;
     return request;
@@ -136,6 +178,7 @@ class ListMaker {
     constexpr double kNearEnough = 1.5;  // hours
     std::vector<FillKind> good, near;
     std::vector<std::string> out;
+    leaveOutTheWide(kinds);
     for (const FillKind& kind : kinds) {
       if (suitableShare(kind, ground_.cells()) > 0.03) {
         good.push_back(kind);
@@ -161,6 +204,17 @@ class ListMaker {
     return good;
   }
 
+  void leaveOutTheWide(std::vector<FillKind>& kinds) {
+    std::vector<std::string> wide;
+    for (const FillKind& kind : kinds)
+      if (tooWide(kind)) wide.push_back(nameOf(*kind.species));
+    std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
+    if (wide.empty()) return;
+    note(fmt::format("{} {} left out: the bed is nowhere as wide as the spacing {}.", joined(wide),
+                     wide.size() == 1 ? "is" : "are",
+                     wide.size() == 1 ? "it asks for" : "they ask for"));
+  }
+
   std::vector<FillKind> withSharesOf(std::vector<FillKind> kinds) {
     double sum = 0.0;
     for (const FillKind& kind : kinds) sum += kind.share;
@@ -184,7 +238,8 @@ class ListMaker {
           list_.bulbs.push_back(kind);
           break;
       }
-    list_.main = asManyAsTheBedTakes(std::move(main));
+    // A list of our own is as long as the bed takes.
+    list_.main = list_.proposed ? std::move(main) : asManyAsTheBedTakes(std::move(main));
   }
   std::vector<FillKind> asManyAsTheBedTakes(std::vector<FillKind> kinds) {
     ChooseRequest request = chooseRequest();
@@ -196,14 +251,15 @@ class ListMaker {
     for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
       chosen.push_back(kinds[i]);
     note(
-        fmt::format("{} of the list's {} species were planted: the bed takes no more in drifts "
-                    "worth the name. Move the slider towards natural for more.",
+        fmt::format("{} of the list's {} species that suit the bed were planted: it takes no more "
+                    "in drifts worth the name. Move the slider towards natural for more.",
                     chosen.size(), kinds.size()));
     return chosen;
   }
 
   const ListRequest& request_;
   FillGround ground_;
+  bool tooNarrow_ = false;
   FillList list_;
 };
 

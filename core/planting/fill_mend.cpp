@@ -12,8 +12,12 @@ namespace {
 
 class Mending {
  public:
-  Mending(Settling& settling, std::size_t drifts) : settling_(settling), members_(drifts) {
+  Mending(Settling& settling, const std::vector<DriftToPlant>& drifts, ShareCaps caps)
+      : settling_(settling), drifts_(drifts), caps_(std::move(caps)), members_(drifts.size()) {
     for (std::size_t i = 0; i < settling.size(); ++i) members_[settling.item(i).drift].push_back(i);
+    for (std::size_t drift = 0; drift < drifts.size(); ++drift)
+      caps_.add(drifts[drift].kind, static_cast<double>(members_[drift].size()) -
+                                        static_cast<double>(drifts[drift].count));
   }
 
   void takeBreaches() {
@@ -28,7 +32,8 @@ class Mending {
   void makeOdd() {
     for (std::size_t drift = 0; drift < members_.size(); ++drift) {
       if (members_[drift].size() % 2 == 1 || members_[drift].empty()) continue;
-      if (const auto pocket = pocketOf(drift)) {
+      const auto pocket = pocketOf(drift);
+      if (pocket && caps_.room(drifts_[drift].kind) >= 1.0) {
         add(drift, *pocket);
       } else {
         take(leastMissed(drift));
@@ -37,20 +42,21 @@ class Mending {
   }
   // Pairs of plants for drifts that have two holes beside them.
   void fillHoles(const FillGround& ground) {
-    constexpr double kHole = 0.86;  // spacings from the nearest plant
     std::vector<std::vector<Point>> holes(members_.size());
-    for (const FillCell& cell : ground.cells()) {
-      const auto [nearest, away] = nearestTo(cell.at);
-      if (nearest == Settling::kNobody || away < kHole) continue;
-      const std::size_t drift = settling_.item(nearest).drift;
-      auto& own = holes[drift];
-      const double least = 0.86 * settling_.freeFor(drift).spacing();
-      const bool fresh = std::all_of(own.begin(), own.end(),
-                                     [&](Point p) { return distance(p, cell.at) >= least; });
-      if (fresh && settling_.fits(drift, cell.at)) own.push_back(cell.at);
-    }
+    for (const FillCell& cell : ground.cells())
+      for (const std::size_t drift : driftsBeside(cell.at)) {
+        if (caps_.room(drifts_[drift].kind) < 2.0) continue;
+        auto& own = holes[drift];
+        const double least = 0.86 * settling_.freeFor(drift).spacing();
+        const bool fresh = std::all_of(own.begin(), own.end(),
+                                       [&](Point p) { return distance(p, cell.at) >= least; });
+        if (!fresh || !settling_.fits(drift, cell.at)) continue;
+        own.push_back(cell.at);
+        break;
+      }
     for (std::size_t drift = 0; drift < holes.size(); ++drift)
       for (std::size_t i = 0; i + 1 < holes[drift].size(); i += 2) {
+        if (caps_.room(drifts_[drift].kind) < 2.0) break;
         if (!settling_.fits(drift, holes[drift][i])) continue;
         add(drift, holes[drift][i]);
         if (settling_.fits(drift, holes[drift][i + 1])) add(drift, holes[drift][i + 1]);
@@ -67,9 +73,11 @@ class Mending {
   void take(std::size_t i) {
     settling_.setStands(i, false);
     std::erase(members_[settling_.item(i).drift], i);
+    caps_.add(drifts_[settling_.item(i).drift].kind, -1.0);
   }
   void add(std::size_t drift, Point p) {
     settling_.add(drift, p);
+    caps_.add(drifts_[drift].kind, 1.0);
     members_[drift].push_back(settling_.size() - 1);
   }
 
@@ -152,7 +160,27 @@ class Mending {
     return best;
   }
 
+  // Drifts that a plant there would belong to, the nearest first; none where there is no hole.
+  [[nodiscard]] std::vector<std::size_t> driftsBeside(Point p) const {
+    constexpr double kHole = 0.86;  // spacings from the nearest plant
+    std::vector<std::pair<double, std::size_t>> near;
+    const bool hole = settling_.grid().near(p, 1.25 * settling_.widest(), [&](std::size_t i) {
+      if (!settling_.item(i).stands) return true;
+      const double away = distance(p, settling_.at(i)) / settling_.spacing(i);
+      if (away < 1.25) near.emplace_back(away, settling_.item(i).drift);
+      return away >= kHole;
+    });
+    std::vector<std::size_t> drifts;
+    if (!hole) return drifts;
+    std::sort(near.begin(), near.end());
+    for (const auto& [away, drift] : near)
+      if (std::find(drifts.begin(), drifts.end(), drift) == drifts.end()) drifts.push_back(drift);
+    return drifts;
+  }
+
   Settling& settling_;
+  const std::vector<DriftToPlant>& drifts_;
+  ShareCaps caps_;
   std::vector<std::vector<std::size_t>> members_;
   std::vector<int> seen_;  // by plant, the last walk that came by
   int stamp_ = 0;
@@ -160,8 +188,9 @@ class Mending {
 
 }  // namespace
 
-DriftPlaces mended(Settling& settling, std::size_t drifts, const FillGround& ground) {
-  Mending mending(settling, drifts);
+DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts, ShareCaps caps,
+                   const FillGround& ground) {
+  Mending mending(settling, drifts, std::move(caps));
   mending.takeBreaches();
   mending.joinPieces();
   mending.makeOdd();

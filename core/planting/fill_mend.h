@@ -7,6 +7,7 @@
 
 namespace tussock {
 
-[[nodiscard]] DriftPlaces mended(Settling& settling, std::size_t drifts, const FillGround& ground);
+[[nodiscard]] DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts,
+                                 ShareCaps caps, const FillGround& ground);
 
 }  // namespace tussock

@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "core/planting/fill_caps.h"
 #include "core/planting/fill_cells.h"
 #include "core/planting/fill_watch.h"
 #include "core/planting/grow.h"
@@ -15,6 +16,7 @@ struct DriftToPlant {
   double spacing = 0.3;  // metres
   int count = 1;         // odd
   Angle axis;
+  std::size_t kind = 0;
 };
 
 struct PlantingPlace {
@@ -27,14 +29,17 @@ struct PlantingPlace {
 using DriftPlaces = std::vector<std::vector<Point>>;
 
 // Obeys the placement rules: a drift that finds room for fewer has fewer, still odd and in one
-// piece, or none.
+// piece, or none; where holes are left it has more, as far as the caps allow, in which the counts
+// asked for are counted already.
 [[nodiscard]] DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
-                                      const std::vector<DriftToPlant>& drifts, Chance& chance,
+                                      const std::vector<DriftToPlant>& drifts,
+                                      const ShareCaps& caps, Chance& chance,
                                       const WorkWatch& watch);
 
 // Even places in each drift's cell, whatever the rules (centroidal Voronoi cells, Du, Faber and
 // Gunzburger 1999).
 [[nodiscard]] DriftPlaces evenPlaces(const FillGround& ground, const Owners& owners,
-                                     const std::vector<DriftToPlant>& drifts, Chance& chance);
+                                     const std::vector<DriftToPlant>& drifts, Chance& chance,
+                                     const WorkWatch& watch);
 
 }  // namespace tussock

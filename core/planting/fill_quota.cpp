@@ -3,7 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
+
+#include "core/planting/fill_balance.h"
+#include "core/planting/fill_caps.h"
 
 namespace tussock {
 
@@ -34,10 +38,6 @@ double groundOf(const std::vector<FillKind>& kinds, const std::vector<double>& p
   return sum;
 }
 
-std::size_t groupOf(const FillKind& kind, std::size_t index, int rank) {
-  return rank == 0 ? index : rank == 1 ? kind.genus : kind.family;
-}
-
 // Scales down groups above their limit, one rank after the other.
 class Limiter {
  public:
@@ -52,9 +52,10 @@ class Limiter {
     const double all = std::accumulate(plants.begin(), plants.end(), standing_.all);
     std::vector<double> sums(standingOf(rank));
     std::vector<double> own(sums.size(), 0.0);
-    for (std::size_t i = 0; i < kinds_.size(); ++i) own[groupOf(kinds_[i], i, rank)] += plants[i];
+    for (std::size_t i = 0; i < kinds_.size(); ++i)
+      own[groupAt(kinds_[i], i, static_cast<std::size_t>(rank))] += plants[i];
     for (std::size_t i = 0; i < kinds_.size(); ++i) {
-      const std::size_t group = groupOf(kinds_[i], i, rank);
+      const std::size_t group = groupAt(kinds_[i], i, static_cast<std::size_t>(rank));
       const double most = kRoom * limits_[rank] * all - sums[group];
       if (own[group] > most && own[group] > 0.0) plants[i] *= std::max(0.05, most / own[group]);
     }
@@ -100,77 +101,34 @@ void addDrifts(std::vector<PlannedDrift>& drifts, std::size_t kind, double plant
   }
 }
 
-// Adds and takes pairs of plants until the drifts take the area, where a kind is farthest from its
-// quota first.
-class Balance {
- public:
-  Balance(const std::vector<FillKind>& kinds, const Quota& quota, const FillLimits& limits,
-          std::vector<PlannedDrift>& drifts)
-      : kinds_(kinds),
-        quota_(quota),
-        limits_(limits),
-        drifts_(drifts),
-        planned_(kinds.size(), 0.0) {
-    for (const PlannedDrift& drift : drifts_) add(drift.kind, drift.count);
+// The most of all plants that a list can come to when none of its species, genera and families is
+// over its limit.
+double reachable(const std::vector<FillKind>& kinds, const FillLimits& limits) {
+  std::map<std::size_t, std::map<std::size_t, double>> families;
+  for (const FillKind& kind : kinds) families[kind.family][kind.genus] += limits.speciesShare;
+  double sum = 0.0;
+  for (const auto& [family, genera] : families) {
+    double own = 0.0;
+    for (const auto& [genus, share] : genera) own += std::min(share, limits.genusShare);
+    sum += std::min(own, limits.familyShare);
   }
-  void settle(double area) {
-    for (int i = 0; i < 400 && ground_ < area - widest(); ++i)
-      if (!change(+2)) break;
-    for (int i = 0; i < 400 && ground_ > area + 0.5 * widest(); ++i)
-      if (!change(-2)) break;
-  }
-
- private:
-  void add(std::size_t kind, int count) {
-    planned_[kind] += count;
-    ground_ += count * kinds_[kind].ground;
-  }
-  [[nodiscard]] double widest() const {
-    double widest = 0.0;
-    for (const FillKind& kind : kinds_) widest = std::max(widest, kind.ground);
-    return widest;
-  }
-  [[nodiscard]] double need(const PlannedDrift& drift, int step) const {
-    const double miss = quota_.plants[drift.kind] - planned_[drift.kind];
-    return (step > 0 ? miss : -miss) / std::max(1.0, quota_.plants[drift.kind]) -
-           (step > 0 ? 0.02 : -0.02) * drift.count;
-  }
-  [[nodiscard]] bool may(const PlannedDrift& drift, int step) const {
-    const int count = drift.count + step;
-    return count >= 1 && (step < 0 || !kinds_[drift.kind].diseaseProne ||
-                          static_cast<double>(count) < limits_.diseaseMass);
-  }
-  bool change(int step) {
-    PlannedDrift* best = nullptr;
-    for (PlannedDrift& drift : drifts_)
-      if (may(drift, step) && (best == nullptr || need(drift, step) > need(*best, step)))
-        best = &drift;
-    if (best == nullptr) return false;
-    best->count += step;
-    add(best->kind, step);
-    return true;
-  }
-
-  const std::vector<FillKind>& kinds_;
-  const Quota& quota_;
-  const FillLimits& limits_;
-  std::vector<PlannedDrift>& drifts_;
-  std::vector<double> planned_;
-  double ground_ = 0.0;
-};
+  return sum;
+}
 
 }  // namespace
 
 Quota quotaFor(const std::vector<FillKind>& kinds, double area, const StandingPlants& standing,
                const FillLimits& limits) {
-  Quota quota{wishes(kinds), 0.0};
+  Quota quota;
+  quota.plants = wishes(kinds);
   scaleTo(kinds, area, quota.plants);
   const bool listed = std::any_of(kinds.begin(), kinds.end(),
                                   [](const FillKind& kind) { return kind.share > 0.0; });
-  const Limiter limiter(kinds, standing, limits);
+  const Limiter limiter(kinds, standing, limitsWithin(kinds, limits));
   const double all = std::accumulate(quota.plants.begin(), quota.plants.end(), standing.all);
   constexpr int kRounds = 60;
-  if (!listed && all >= limits.shareMinPlants)
+  quota.limited = !listed && all >= limits.shareMinPlants;
+  if (quota.limited)
     for (int round = 0; round < kRounds; ++round) {
       for (const int rank : {2, 1, 0}) limiter.limit(quota.plants, rank);
       scaleTo(kinds, area, quota.plants);
@@ -186,28 +144,43 @@ double usualDriftSize(double plantsInBed, double wildness) {
   return middle * std::exp2(0.9 - 1.7 * wildness);
 }
 
-std::vector<PlannedDrift> driftsFor(const std::vector<FillKind>& kinds, const Quota& quota,
-                                    double area, double wildness, const FillLimits& limits,
-                                    Chance& chance) {
+std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance) {
   std::vector<PlannedDrift> drifts;
-  if (quota.total <= 0.0) return drifts;
-  const double meanSpacing = std::sqrt(area / quota.total * 2.0 / std::sqrt(3.0));
-  const double usual = usualDriftSize(quota.total, wildness);
-  for (std::size_t i = 0; i < kinds.size(); ++i) {
-    const double most = kinds[i].diseaseProne ? limits.diseaseMass - 2.0 : 1e9;
-    const double size = std::min(most, sizeFor(kinds[i], usual, meanSpacing));
-    if (quota.plants[i] < 0.35) continue;
-    addDrifts(drifts, i, quota.plants[i], size, most, wildness, chance);
+  if (request.quota.total <= 0.0) return drifts;
+  const double meanSpacing = std::sqrt(request.area / request.quota.total * 2.0 / std::sqrt(3.0));
+  const double usual = usualDriftSize(request.quota.total, request.wildness);
+  for (std::size_t i = 0; i < request.kinds.size(); ++i) {
+    const FillKind& kind = request.kinds[i];
+    const double plants = request.quota.plants[i];
+    const double most = kind.diseaseProne ? request.limits.diseaseMass - 2.0 : 1e9;
+    const double size = std::min(most, sizeFor(kind, usual, meanSpacing));
+    if (plants < 0.35) continue;
+    addDrifts(drifts, i, plants, size, most, request.wildness, chance);
   }
-  Balance(kinds, quota, limits, drifts).settle(area);
+  balance(request, drifts);
   return drifts;
+}
+
+bool sharesCanBeKept(const std::vector<FillKind>& kinds, const FillLimits& limits) {
+  return reachable(kinds, limits) >= 1.0 - 1e-9;
+}
+
+FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits) {
+  constexpr double kRoom = 1.06;  // for odd counts
+  FillLimits wider = limits;
+  for (int i = 0; i < 200 && reachable(kinds, wider) < kRoom; ++i) {
+    wider.speciesShare = std::min(1.1, 1.03 * wider.speciesShare + 1e-3);
+    wider.genusShare = std::min(1.1, 1.03 * wider.genusShare + 1e-3);
+    wider.familyShare = std::min(1.1, 1.03 * wider.familyShare + 1e-3);
+  }
+  return wider;
 }
 
 std::size_t speciesFor(double plantsInBed, double wildness, const FillLimits& limits) {
   const double grown = std::pow(std::max(plantsInBed, 1.0), 0.36) * std::exp2(1.4 * wildness - 0.4);
   double count = std::clamp(1.35 * grown, 1.0, 60.0);
   if (plantsInBed >= limits.shareMinPlants)
-    count = std::max(count, 1.0 / std::max(0.02, 0.93 * limits.speciesShare) + 1.0);
+    count = std::max(count, 1.0 / std::max(0.02, 0.8 * limits.speciesShare) + 1.0);
   return static_cast<std::size_t>(std::lround(std::min(count, std::max(1.0, plantsInBed / 2.0))));
 }
 

@@ -20,6 +20,7 @@ struct StandingPlants {
 struct Quota {
   std::vector<double> plants;  // for each kind
   double total = 0.0;
+  bool limited = false;  // by the shares that species, genera and families may have
 };
 
 // Plants for each kind so that they take `area` square metres: even, or by the shares of the list;
@@ -33,10 +34,22 @@ struct PlannedDrift {
 };
 // Plants in a drift that suit the bed: larger in larger beds and in formal ones.
 [[nodiscard]] double usualDriftSize(double plantsInBed, double wildness);
-// The quota in drifts of odd counts, together as near `area` as they come.
-[[nodiscard]] std::vector<PlannedDrift> driftsFor(const std::vector<FillKind>& kinds,
-                                                  const Quota& quota, double area, double wildness,
-                                                  const FillLimits& limits, Chance& chance);
+struct DriftsRequest {
+  const std::vector<FillKind>& kinds;
+  const Quota& quota;
+  const StandingPlants& standing;
+  double area = 0.0;  // square metres
+  double wildness = 0.5;
+  FillLimits limits;
+};
+// The quota in drifts of odd counts, together as near the area as they come; no species, genus or
+// family over its limit after rounding, as far as the list allows.
+[[nodiscard]] std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance);
+
+// Whether plants of these kinds can be shared out with none over its limit.
+[[nodiscard]] bool sharesCanBeKept(const std::vector<FillKind>& kinds, const FillLimits& limits);
+// The limits of shares, all widened alike until they can be kept.
+[[nodiscard]] FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits);
 
 // How many species a bed of so many plants takes: enough that none need be more than its share.
 [[nodiscard]] std::size_t speciesFor(double plantsInBed, double wildness, const FillLimits& limits);

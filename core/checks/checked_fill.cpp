@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "core/checks/checked_fill.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "core/checks/describe.h"
+#include "core/checks/kept_findings.h"
+#include "core/checks/left_findings.h"
+#include "core/checks/thresholds.h"
+
+namespace tussock {
+
+namespace {
+
+double costOf(const Finding& finding) {
+  const double weight = finding.severity == Severity::Alert     ? 4.0
+                        : finding.severity == Severity::Caution ? 2.0
+                                                                : 1.0;
+  const double over = finding.required > 0.0 ? finding.measured / finding.required - 1.0 : 0.0;
+  return weight * (1.0 + 0.5 * std::clamp(over, 0.0, 1.0));
+}
+
+// Findings of the checks as a verdict; what was found in one bed is kept for the next look.
+class Judge {
+ public:
+  Judge(const Catalogue& facts, const SunMap* sun)
+      : facts_(facts), sun_(std::shared_ptr<void>(), sun) {}
+
+  FillVerdict operator()(const Yard& yard) {
+    const auto findings = kept_.run(yard, facts_, sun_);
+    FillVerdict verdict;
+    std::set<Id<Drift>> concerned;
+    std::map<Id<Plant>, Id<Drift>> owner;
+    for (const Finding& finding : findings.value()) {
+      verdict.cost += costOf(finding);
+      for (const ObjectRef ref : finding.subjects)
+        if (const auto drift = idIf<Drift>(ref)) concerned.insert(*drift);
+      if (!finding.subjects.empty() || finding.plants.empty()) continue;
+      if (owner.empty()) owner = owners(yard);
+      for (const Id<Plant> plant : finding.plants)
+        if (const auto at = owner.find(plant); at != owner.end()) concerned.insert(at->second);
+    }
+    verdict.concerned.assign(concerned.begin(), concerned.end());
+    return verdict;
+  }
+
+ private:
+  static std::map<Id<Plant>, Id<Drift>> owners(const Yard& yard) {
+    std::map<Id<Plant>, Id<Drift>> owner;
+    for (const Drift& drift : yard.drifts)
+      for (const Plant& plant : drift.plants) owner.emplace(plant.id, drift.id);
+    return owner;
+  }
+  const Catalogue& facts_;
+  std::shared_ptr<const SunMap> sun_;
+  KeptFindings kept_;
+};
+
+}  // namespace
+
+FillLimits fillLimits(const Settings& settings) {
+  const auto limit = [&](std::string_view id) { return thresholdFor(settings, id); };
+  FillLimits limits;
+  limits.hiddenShare = limit("hidden_share");
+  limits.speciesShare = limit("species_share");
+  limits.genusShare = limit("genus_share");
+  limits.familyShare = limit("family_share");
+  limits.shareMinPlants = limit("share_min_plants");
+  limits.diseaseMass = limit("disease_mass");
+  limits.bloomGapWeeks = limit("bloom_gap_weeks");
+  limits.sight = {limit("eye_height"), limit("viewing_distance"), limit("taller_by"),
+                  limit("hides_within"), limit("see_through")};
+  return limits;
+}
+
+std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalogue,
+                                      const SunMap* sun, FillRequest request, IdSource& ids,
+                                      const std::stop_token& stop,
+                                      const FillProgressCall& progress) {
+  request.limits = fillLimits(yard.settings);
+  request.judge = Judge(catalogue, sun);
+  auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
+  if (!result || result->edit.empty()) return result;
+  const Yard after = apply(yard, result->edit);
+  for (std::string& note : whatIsLeft({after, catalogue, sun}, request.bed, *result))
+    result->notes.push_back(std::move(note));
+  return result;
+}
+
+}  // namespace tussock

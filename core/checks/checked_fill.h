@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// Filling a bed with an eye to the checks: to the limits the yard sets, and with as few findings as
+// the plant list allows; what is left is told in words.
+#pragma once
+
+#include "core/model/settings.h"
+#include "core/planting/fill.h"
+
+namespace tussock {
+
+// The yard's own limits, else the usual ones.
+[[nodiscard]] FillLimits fillLimits(const Settings& settings);
+
+// As fillBed; limits and judge of the request are set here. The notes of the result also tell what
+// the checks still find of the bed, and why.
+[[nodiscard]] std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalogue,
+                                                    const SunMap* sun, FillRequest request,
+                                                    IdSource& ids, const std::stop_token& stop = {},
+                                                    const FillProgressCall& progress = {});
+
+}  // namespace tussock

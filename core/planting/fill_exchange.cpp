@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_exchange.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace tussock {
+
+namespace {
+
+class Exchange {
+ public:
+  Exchange(const ExchangeTask& task, const std::vector<Id<Drift>>& mine, Yard& yard,
+           const WorkWatch& watch)
+      : task_(task), mine_(mine), yard_(yard), watch_(watch), verdict_(task.judge(yard)) {
+    score_ = task_.score(yard_);
+  }
+
+  double run() {
+    // Each drift gets its turn, again and again while something is gained.
+    for (bool gained = true; gained && verdict_.cost > 0.0;) {
+      gained = false;
+      const std::vector<Id<Drift>> concerned = verdict_.concerned;
+      for (const Id<Drift> id : concerned) {
+        if (spent()) return worth();
+        if (isMine(id) && better(id)) {
+          gained = true;
+          break;
+        }
+      }
+    }
+    return worth();
+  }
+
+ private:
+  [[nodiscard]] double worth() const { return score_ - kVerdictWeight * verdict_.cost; }
+  [[nodiscard]] bool spent() const { return tries_ >= task_.mostTries || watch_.halt(); }
+  [[nodiscard]] bool isMine(Id<Drift> id) const {
+    return std::find(mine_.begin(), mine_.end(), id) != mine_.end();
+  }
+  static bool sameSpacing(const Drift& drift, double metres) {
+    return std::abs(drift.spacing.metres() - metres) < 1e-6;
+  }
+
+  bool better(Id<Drift> id) {
+    const Drift drift = *yard_.drifts.find(id);
+    for (const FillKind& kind : task_.kinds)
+      if (sameSpacing(drift, kind.spacing) && kind.species->botanicalName != drift.species &&
+          tryWith({as(drift, kind.species->botanicalName)}))
+        return true;
+    for (const Id<Drift> other : mine_) {
+      const Drift* found = yard_.drifts.find(other);
+      if (found == nullptr || other == id || found->layer != drift.layer ||
+          found->species == drift.species || !sameSpacing(drift, found->spacing.metres()))
+        continue;
+      if (tryWith({as(drift, found->species), as(*found, drift.species)})) return true;
+    }
+    return false;
+  }
+  static Drift as(Drift drift, const std::string& species) {
+    drift.species = species;
+    return drift;
+  }
+  // Keeps the change if the planting is worth more with it.
+  bool tryWith(const std::vector<Drift>& changed) {
+    if (spent()) return false;
+    ++tries_;
+    Yard next = yard_;
+    for (const Drift& drift : changed) next.drifts = next.drifts.with(drift);
+    FillVerdict verdict = task_.judge(next);
+    if (verdict.cost >= verdict_.cost - 1e-9) return false;
+    const double score = task_.score(next);
+    if (score - kVerdictWeight * verdict.cost <= worth() + 1e-9) return false;
+    yard_ = std::move(next), verdict_ = std::move(verdict), score_ = score;
+    return true;
+  }
+
+  const ExchangeTask& task_;
+  const std::vector<Id<Drift>>& mine_;
+  Yard& yard_;
+  const WorkWatch& watch_;
+  FillVerdict verdict_;
+  double score_ = 0.0;
+  int tries_ = 0;
+};
+
+}  // namespace
+
+double exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine, Yard& yard,
+                       const WorkWatch& watch) {
+  return Exchange(task, mine, yard, watch).run();
+}
+
+}  // namespace tussock

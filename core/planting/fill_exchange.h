@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// After planting: drifts about which something is found change their species with others of the
+// same spacing. No plant moves.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "core/planting/fill_judge.h"
+#include "core/planting/fill_kinds.h"
+#include "core/planting/fill_watch.h"
+
+namespace tussock {
+
+struct ExchangeTask {
+  const std::vector<FillKind>& kinds;  // what may be planted
+  const FillJudge& judge;
+  const std::function<double(const Yard&)>& score;  // 0 to 1
+  int mostTries = 400;                              // verdicts asked for
+};
+
+// What one of cost takes from the worth of a planting, beside its score.
+inline constexpr double kVerdictWeight = 0.03;
+
+// Changes the species of the yard's drifts `numbers` and returns the worth: the score less the
+// weighted cost of what is still found.
+double exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& numbers, Yard& yard,
+                       const WorkWatch& watch);
+
+}  // namespace tussock

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+// A bed filled with an eye to the checks: what is avoidable is avoided, the rest is told in words.
+#include "core/checks/checked_fill.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/checks/registry.h"
+#include "core/edit/draft.h"
+#include "tests/support/random_beds.h"
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+using testing::Contains;
+using testing::HasSubstr;
+
+const Catalogue& facts() {
+  static const Catalogue catalogue = readShippedCatalogue().catalogue;
+  return catalogue;
+}
+
+FillResult filled(const Yard& yard, Id<Bed> bed, std::vector<ListedSpecies> plants = {}) {
+  IdSource ids(largestId(yard) + 1);
+  FillRequest request;
+  request.bed = bed;
+  request.plants = std::move(plants);
+  return fillChecked(yard, facts(), nullptr, request, ids).value_or(FillResult());
+}
+
+std::vector<Finding> findingsAfter(const Yard& yard, const FillResult& result) {
+  const Yard after = apply(yard, result.edit);
+  return runChecks({after, facts(), nullptr}).value_or(std::vector<Finding>());
+}
+
+class CheckedFill : public testing::TestWithParam<unsigned> {};
+
+// The list is the fill's own, so it is to blame for whatever the checks find.
+TEST_P(CheckedFill, OfARandomBedLeavesNothingToFind) {
+  const test::RandomBed random = test::randomBed(GetParam());
+  const FillResult result = filled(random.yard, random.bed);
+  ASSERT_FALSE(result.edit.empty());
+  for (const Finding& finding : findingsAfter(random.yard, result))
+    ADD_FAILURE() << test::nameOf(random.shape) << ": " << wordOf(finding.check) << " "
+                  << finding.about << " " << finding.measured;
+}
+INSTANTIATE_TEST_SUITE_P(Beds, CheckedFill, testing::Values(0u, 1u, 3u, 4u, 6u, 8u, 9u, 11u));
+
+TEST(CheckedFill, TakesTheLimitsTheYardSets) {
+  Settings settings;
+  EXPECT_EQ(fillLimits(settings).speciesShare, 0.10);  // Santamour (1990): 10, 20 and 30 %
+  EXPECT_EQ(fillLimits(settings).genusShare, 0.20);
+  EXPECT_EQ(fillLimits(settings).familyShare, 0.30);
+  settings.thresholds = {{"species_share", 0.25}, {"eye_height", 1.2}};
+  EXPECT_EQ(fillLimits(settings).speciesShare, 0.25);
+  EXPECT_EQ(fillLimits(settings).sight.eyeHeight, 1.2);
+}
+
+Yard meadow(Id<Bed>& bed) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))").viewing("S");
+  bed = builder.lastBed();
+  return builder.build();
+}
+
+// Three species cannot each stay under a tenth: arithmetic.
+TEST(CheckedFill, TellsThatAListIsTooShortForItsShares) {
+  Id<Bed> bed;
+  const Yard yard = meadow(bed);
+  const FillResult result =
+      filled(yard, bed,
+             {{"Monarda fistulosa", 0.0}, {"Schizachyrium scoparium", 0.0}, {"Zizia aurea", 0.0}});
+  ASSERT_FALSE(result.edit.empty());
+  EXPECT_THAT(result.notes, Contains(HasSubstr("the list has too few kinds")));
+}
+
+TEST(CheckedFill, KeepsSharesThatAreAskedForAndSaysSo) {
+  Id<Bed> bed;
+  const Yard yard = meadow(bed);
+  const FillResult result =
+      filled(yard, bed, {{"Schizachyrium scoparium", 0.7}, {"Monarda fistulosa", 0.3}});
+  double grass = 0.0, all = 0.0;
+  for (const Drift& drift : apply(yard, result.edit).drifts) {
+    all += static_cast<double>(drift.plants.size());
+    if (drift.species == "Schizachyrium scoparium")
+      grass += static_cast<double>(drift.plants.size());
+  }
+  EXPECT_NEAR(grass / all, 0.7, 0.1);
+  EXPECT_THAT(result.notes, Contains(HasSubstr("the shares of the plant list were kept")));
+}
+
+// A list without a flower before July leaves the spring bare, whoever plants it.
+TEST(CheckedFill, TellsThatNothingOnTheListFlowersThen) {
+  Id<Bed> bed;
+  const Yard yard = meadow(bed);
+  const FillResult result = filled(yard, bed,
+                                   {{"Symphyotrichum laeve", 0.0},
+                                    {"Symphyotrichum oblongifolium", 0.0},
+                                    {"Solidago speciosa", 0.0}});
+  EXPECT_THAT(result.notes, Contains(HasSubstr("nothing on the list does")));
+}
+
+}  // namespace
+}  // namespace tussock

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+// Shares after rounding to odd drifts: whatever the list, no species, genus or family is over its
+// limit when the drifts are counted.
+#include "core/planting/fill_quota.h"
+
+#include <map>
+
+#include <gtest/gtest.h>
+
+#include "core/catalog/catalogue.h"
+
+namespace tussock {
+namespace {
+
+struct Planned {
+  std::vector<FillKind> kinds;
+  std::vector<PlannedDrift> drifts;
+  double area = 0.0, taken = 0.0;
+  int all = 0;
+};
+
+// `count` species of the catalogue, every so many, on `area` square metres.
+Planned plan(std::size_t count, std::size_t step, double area, unsigned seed) {
+  static const Catalogue catalogue = readShippedCatalogue().catalogue;
+  std::vector<const Species*> species;
+  for (std::size_t i = seed; i < catalogue.species().size() && species.size() < count; i += step)
+    species.push_back(&catalogue.species()[i]);
+  Planned planned;
+  planned.kinds = kindsOf(species, Settings());
+  planned.area = area;
+  StandingPlants standing;
+  standing.ofKind.assign(planned.kinds.size(), 0.0);
+  standing.ofGenus = standing.ofFamily = standing.ofKind;
+  const FillLimits limits;
+  const Quota quota = quotaFor(planned.kinds, area, standing, limits);
+  Chance chance(seed);
+  planned.drifts = driftsFor({planned.kinds, quota, standing, area, 0.5, limits}, chance);
+  for (const PlannedDrift& drift : planned.drifts) {
+    planned.all += drift.count;
+    planned.taken += drift.count * planned.kinds[drift.kind].ground;
+  }
+  return planned;
+}
+
+template <class F>
+double largest(const Planned& planned, F&& group) {
+  std::map<std::size_t, int> sums;
+  int most = 0;
+  for (const PlannedDrift& drift : planned.drifts)
+    most = std::max(most, sums[group(drift)] += drift.count);
+  return static_cast<double>(most) / planned.all;
+}
+
+class Shares : public testing::TestWithParam<unsigned> {};
+
+TEST_P(Shares, AreKeptAfterRounding) {
+  for (const double area : {12.0, 40.0, 300.0}) {
+    const Planned planned = plan(26, 7, area, GetParam());
+    if (planned.all < 30 || !sharesCanBeKept(planned.kinds, FillLimits())) continue;
+    const auto kind = [](const PlannedDrift& drift) { return drift.kind; };
+    EXPECT_LE(largest(planned, kind), 0.10) << area;
+    EXPECT_LE(largest(planned, [&](auto& d) { return planned.kinds[d.kind].genus; }), 0.20);
+    EXPECT_LE(largest(planned, [&](auto& d) { return planned.kinds[d.kind].family; }), 0.30);
+    EXPECT_NEAR(planned.taken / area, 1.0, 0.06);
+    for (const PlannedDrift& drift : planned.drifts) EXPECT_EQ(drift.count % 2, 1);
+  }
+}
+INSTANTIATE_TEST_SUITE_P(Lists, Shares, testing::Range(0u, 7u));
+
+// Nine species at a tenth each come to nine tenths; ten of one family to three.
+TEST(Shares, CanBeKeptOnlyWhereTheyComeToTheWhole) {
+  std::vector<FillKind> kinds(10);
+  for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i].genus = kinds[i].family = i;
+  EXPECT_TRUE(sharesCanBeKept(kinds, FillLimits()));
+  for (FillKind& kind : kinds) kind.family = 0;
+  EXPECT_FALSE(sharesCanBeKept(kinds, FillLimits()));
+  kinds.resize(9);
+  for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i].family = i;
+  EXPECT_FALSE(sharesCanBeKept(kinds, FillLimits()));
+}
+
+}  // namespace
+}  // namespace tussock
