@@ -15,6 +15,7 @@
 #include "app/panels/flow_layout.h"
 #include "app/panels/plant_list_view.h"
 #include "app/panels/score_view.h"
+#include "core/checks/checked_fill.h"
 #include "core/edit/draft.h"
 
 namespace tussock {
@@ -117,10 +118,9 @@ void FillPanel::addButtons(QVBoxLayout* column) {
   progress_->setTextVisible(false);
   progress_->setFixedHeight(8);
   line->addWidget(progress_, 1);
-  auto* stop =
-      button(QStringLiteral("fill-stop"), tr("Stop"), tr("Leaves the bed as it was"), running_);
-  connect(stop, &QPushButton::clicked, &filling_, &Filling::stop);
-  line->addWidget(stop);
+  stop_ = button(QStringLiteral("fill-stop"), tr("Stop"), tr("Leaves the bed as it was"), running_);
+  connect(stop_, &QPushButton::clicked, &filling_, &Filling::stop);
+  line->addWidget(stop_);
   column->addWidget(running_);
 }
 
@@ -167,8 +167,9 @@ void FillPanel::propose() {
   if (!found) return;
   const auto sun = document_.sunMap();
   Bed changed = *found;
-  changed.plantList = proposeList(document_.yard(), document_.facts(), sun.get(), bed_,
-                                  filling_.seedOf(bed_), changed.wildness);
+  changed.plantList =
+      proposeList(document_.yard(), document_.facts(), sun.get(), bed_, filling_.seedOf(bed_),
+                  changed.wildness, fillLimits(document_.yard().settings));
   if (changed.plantList.empty()) {
     notes_->setText(
         tr("No species of the plant facts suits this bed's sun, moisture, zone and "
@@ -182,11 +183,26 @@ void FillPanel::propose() {
 
 void FillPanel::showRunning() {
   const bool here = filling_.bed() == bed_;
-  running_->setVisible(here);
-  buttons_->setVisible(!here);
+  swapButtons(here);
   buttons_->setEnabled(!document_.isReadOnly());
   propose_->setEnabled(!document_.isReadOnly());
   if (here) progress_->setValue(0);
+}
+
+// What is hidden loses the focus: it goes to Stop, and back to the button pressed.
+void FillPanel::swapButtons(bool running) {
+  QWidget* focused = focusWidget();
+  if (running) {
+    const bool pressed = focused != nullptr && buttons_->isAncestorOf(focused);
+    running_->show();
+    if (pressed) pressed_ = focused, stop_->setFocus();
+    buttons_->hide();
+    return;
+  }
+  buttons_->show();
+  if (pressed_ != nullptr && focused == stop_) pressed_->setFocus();
+  pressed_.clear();
+  running_->hide();
 }
 
 void FillPanel::showNotes() {
@@ -206,7 +222,8 @@ void FillPanel::showScore() {
   scoreHead_->setText(open ? tr("Hide the score") : tr("Score, rule by rule"));
   if (!open) return;
   const auto sun = document_.sunMap();
-  score_->show(scoreBed(document_.yard(), document_.facts(), sun.get(), bed_, found->wildness));
+  score_->show(scoreBed(document_.yard(), document_.facts(), sun.get(), bed_, found->wildness,
+                        fillLimits(document_.yard().settings)));
   scoreHead_->setText(tr("Score %1 · hide").arg(shareText(score_->score().total)));
 }
 

@@ -3,6 +3,7 @@
 // filling had to say, the score rule by rule, and the arrangements kept.
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 
 #include "app/document/filling.h"
@@ -36,6 +37,7 @@ class FillPanel : public QWidget {
   void fill(FillWhat what, Next next);
   void propose();
   void showRunning();
+  void swapButtons(bool running);
   void showNotes();
   void showScore();
   [[nodiscard]] const Bed* bed() const;
@@ -49,6 +51,8 @@ class FillPanel : public QWidget {
   QWidget* buttons_ = nullptr;
   QWidget* running_ = nullptr;
   QProgressBar* progress_ = nullptr;
+  QPushButton* stop_ = nullptr;
+  QPointer<QWidget> pressed_;  // the button that started the filling, if it had the focus
   QLabel* notes_ = nullptr;
   QPushButton* scoreHead_ = nullptr;
   ScoreView* score_ = nullptr;

@@ -71,6 +71,16 @@ TEST_F(FillPanelTest, SpeciesTypedByNameGoOnTheList) {
   EXPECT_EQ(list[2].species, "Symphyotrichum laeve");
 }
 
+TEST_F(FillPanelTest, TheFocusComesBackToTheButtonPressed) {
+  listThree();
+  shown<QPushButton>("fill-bed")->setFocus();
+  QSignalSpy ended(&panel.filling(), &Filling::ended);
+  QTest::keyClick(shown<QPushButton>("fill-bed"), Qt::Key_Space);
+  EXPECT_EQ(panel.focusWidget()->objectName(), QStringLiteral("fill-stop"));
+  ASSERT_TRUE(ended.wait(30000));
+  EXPECT_EQ(panel.focusWidget()->objectName(), QStringLiteral("fill-bed"));
+}
+
 TEST_F(FillPanelTest, WhatIsNoSpeciesIsSaidAndChangesNothing) {
   list("Rosa mundi");
   EXPECT_TRUE(shown<QLabel>("plant-list-said")->text().contains(QStringLiteral("Rosa mundi")));
