@@ -34,6 +34,7 @@ void addNew(CLI::App& app, Action& chosen);
 void addImport(CLI::App& app, Action& chosen);
 void addExport(CLI::App& app, Action& chosen);
 void addSun(CLI::App& app, Action& chosen);
+void addFill(CLI::App& app, Action& chosen);
 void addCheck(CLI::App& app, Action& chosen);
 void addPlan(CLI::App& app, Action& chosen);
 void addHistory(CLI::App& app, Action& chosen);

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <iostream>
+#include <memory>
+#include <set>
+
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include "app/cli/commands.h"
+#include "app/cli/plant_list_file.h"
+#include "core/checks/checked_fill.h"
+#include "core/planting/published_figures.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+
+namespace {
+
+struct FillOptions {
+  std::string file, bed, plants, species;
+  int seed = 1;
+  std::optional<double> wildness;
+  bool onlyEmpty = false;
+  int seconds = 20;
+};
+
+std::string bedNames(const Yard& yard) {
+  std::string names;
+  for (const Bed& bed : yard.beds)
+    if (!bed.name.empty()) names += (names.empty() ? "" : ", ") + ("'" + bed.name + "'");
+  return names;
+}
+
+// The bed of that name, or the only one when none is named.
+const Bed& bedFrom(const FillOptions& options, const Yard& yard) {
+  if (yard.beds.empty())
+    throw UsageError(
+        "This yard has no bed. Draw one in the window, or import a site that has one.");
+  if (options.bed.empty()) {
+    if (yard.beds.size() == 1) return *yard.beds.begin();
+    throw UsageError("Say which bed with --bed: " + bedNames(yard) + ".");
+  }
+  const Bed* found = nullptr;
+  for (const Bed& bed : yard.beds) {
+    if (bed.name != options.bed) continue;
+    if (found != nullptr)
+      throw UsageError("Two beds are named '" + options.bed +
+                       "'. Give one of them another name in the window.");
+    found = &bed;
+  }
+  if (found == nullptr)
+    throw UsageError(
+        "No bed is named '" + options.bed + "'. The yard has " +
+        (bedNames(yard).empty() ? "beds without names; name them in the window" : bedNames(yard)) +
+        ".");
+  return *found;
+}
+
+FillRequest requestFrom(const FillOptions& options, const Bed& bed, const Catalogue& facts) {
+  FillRequest request;
+  request.bed = bed.id;
+  request.seed = options.seed;
+  request.wildness = options.wildness;
+  request.timeLimit = std::chrono::seconds(options.seconds);
+  if (options.onlyEmpty) request.what = FillWhat::EmptyPart;
+  if (!options.plants.empty()) request.plants = readPlantList(options.plants, facts);
+  if (options.species.empty()) return request;
+  const Species* species = speciesNamed(options.species, facts);
+  if (species == nullptr)
+    throw UsageError("--species is '" + options.species +
+                     "', which the plant facts do not know. Check the spelling of its name.");
+  request.what = FillWhat::OneSpecies;
+  request.species = species->botanicalName;
+  return request;
+}
+
+// A line that tells how far it is, on a terminal only.
+FillProgressCall progressOn(const Console& console, const Bed& bed) {
+  if (&console.err != &std::cerr || isatty(STDERR_FILENO) == 0) return {};
+  return [&err = console.err, name = bed.name](const FillProgress& progress) {
+    err << fmt::format("\rFilling {} {:3.0f} %", name, 100.0 * progress.share)
+        << (progress.share >= 1.0 ? "\r\033[K" : "") << std::flush;
+  };
+}
+
+void printScore(const FillScore& score, std::ostream& out) {
+  out << fmt::format("{:<28}{:>6}{:>8}\n", "Rule", "score", "weight");
+  for (const TermScore& term : score.terms)
+    out << fmt::format("{:<28}{:>6.2f}{:>8.1f}\n", factsOf(term.term).title, term.score,
+                       term.weight);
+  out << fmt::format("{:<28}{:>6.2f}\n", "All, by weight", score.total);
+}
+
+void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::ostream& out) {
+  out << "\nBeside published figures\n";
+  for (const PublishedFigure& figure : publishedFigures(yard, facts, bed))
+    out << fmt::format("{:<40}{:>6.1f}   {} ({})\n", figure.title, figure.measured,
+                       figure.high > figure.low
+                           ? fmt::format("{:g} to {:g}", figure.low, figure.high)
+                           : fmt::format("{:g} and more", figure.low),
+                       figure.source);
+}
+
+void print(const FillResult& result, std::ostream& out) {
+  std::set<std::string> species;
+  std::size_t drifts = 0;
+  for (const Change& change : result.edit.changes) {
+    if (!change.after || change.before) continue;
+    if (const Drift* drift = std::get_if<Drift>(&*change.after))
+      ++drifts, species.insert(drift->species);
+  }
+  out << result.edit.label << ": " << counted(static_cast<std::size_t>(result.planted), "plant")
+      << " in " << counted(drifts, "drift") << " of " << species.size() << " species"
+      << (result.proposed ? ", proposed from the plant facts" : "") << '\n';
+  for (const std::string& note : result.notes) out << note << '\n';
+  out << '\n';
+  printScore(result.score, out);
+}
+
+ExitCode runFill(const FillOptions& options, Console& console) {
+  YardFile file = YardFile::open(options.file);
+  const Catalogue facts = shippedFacts(console);
+  const Bed& bed = bedFrom(options, file.yard());
+  const FillRequest request = requestFrom(options, bed, facts);
+  const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
+  const auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(),
+                                  {}, progressOn(console, bed));
+  if (!result || result->edit.empty()) {
+    console.err << "Nothing was planted.\n";
+    if (result)
+      for (const std::string& note : result->notes) console.err << note << '\n';
+    return ExitCode::File;
+  }
+  file.commit(result->edit);
+  print(*result, console.out);
+  printPublished(file.yard(), facts, request.bed, console.out);
+  return ExitCode::Done;
+}
+
+}  // namespace
+
+void addFill(CLI::App& app, Action& chosen) {
+  auto* command = app.add_subcommand("fill", "Fill a bed with drifts");
+  auto options = std::make_shared<FillOptions>();
+  command->add_option("FILE", options->file, "Yard file")->required();
+  command->add_option("--bed", options->bed, "Name of the bed; not needed when there is but one");
+  command->add_option("--plants", options->plants,
+                      "File with the species to plant, one a line; else the bed's plant list, else "
+                      "one proposed for the bed");
+  command->add_option("--seed", options->seed, "Another number gives another arrangement")
+      ->check(CLI::Range(0, 1'000'000'000));
+  command->add_option("--wildness", options->wildness, "From 0, formal, to 1, natural")
+      ->check(CLI::Range(0.0, 1.0));
+  auto* empty =
+      command->add_flag("--only-empty", options->onlyEmpty, "Plant only where nothing stands");
+  command->add_option("--species", options->species, "Plant only this species anew")
+      ->excludes(empty);
+  command->add_option("--time", options->seconds, "Most seconds to take")
+      ->check(CLI::Range(1, 3600));
+  command->callback([options, &chosen] {
+    chosen = [options](Console& console) { return runFill(*options, console); };
+  });
+}
+
+}  // namespace tussock

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "app/cli/plant_list_file.h"
+
+#include <algorithm>
+#include <cctype>
+#include <charconv>
+#include <optional>
+#include <sstream>
+#include <stdexcept>
+
+#include <fmt/format.h>
+
+#include "core/catalog/resources.h"
+
+namespace tussock {
+
+namespace {
+
+std::string trimmed(std::string_view text) {
+  const auto first = text.find_first_not_of(" \t\r");
+  if (first == std::string_view::npos) return {};
+  return std::string(text.substr(first, text.find_last_not_of(" \t\r") - first + 1));
+}
+
+bool sameLetters(std::string_view a, std::string_view b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
+    return std::tolower(x) == std::tolower(y);
+  });
+}
+
+// "20 %" or "20": per cent.
+std::optional<double> shareFrom(std::string text) {
+  if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+  double percent = 0.0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), percent);
+  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+  if (!(percent > 0.0 && percent <= 100.0)) return std::nullopt;
+  return percent / 100.0;
+}
+
+class Lines {
+ public:
+  Lines(const std::filesystem::path& path, const Catalogue& facts) : path_(path), facts_(facts) {}
+
+  [[nodiscard]] ListedSpecies read(const std::string& line, std::size_t number) const {
+    const auto comma = line.find(',');
+    const std::string name = trimmed(std::string_view(line).substr(0, comma));
+    const Species* species = speciesNamed(name, facts_);
+    if (species == nullptr)
+      fail(number, name, "which the plant facts do not know. Check the spelling of its name.");
+    ListedSpecies listed{species->botanicalName, 0.0};
+    if (comma == std::string::npos) return listed;
+    const std::string text = trimmed(std::string_view(line).substr(comma + 1));
+    const auto share = shareFrom(text);
+    if (!share) fail(number, text, "which is no share. Give it in per cent, such as 20 %.");
+    listed.share = *share;
+    return listed;
+  }
+
+ private:
+  [[noreturn]] void fail(std::size_t line, const std::string& found, const char* what) const {
+    throw std::runtime_error(
+        fmt::format("{}, line {}: '{}', {}", path_.string(), line, found, what));
+  }
+  const std::filesystem::path& path_;
+  const Catalogue& facts_;
+};
+
+}  // namespace
+
+const Species* speciesNamed(std::string_view name, const Catalogue& facts) {
+  for (const Species& species : facts.species())
+    if (sameLetters(species.botanicalName, name) || sameLetters(species.commonName, name))
+      return &species;
+  return nullptr;
+}
+
+std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
+                                         const Catalogue& facts) {
+  std::istringstream text(readFile(path));
+  const Lines lines(path, facts);
+  std::vector<ListedSpecies> list;
+  std::string line;
+  for (std::size_t number = 1; std::getline(text, line); ++number) {
+    line = trimmed(line);
+    if (!line.empty() && line.front() != '#') list.push_back(lines.read(line, number));
+  }
+  if (list.empty())
+    throw std::runtime_error(path.string() +
+                             " names no species. Write a botanical or common name on each line.");
+  return list;
+}
+
+}  // namespace tussock

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// A plant list as text: a species a line, botanical or common name, and if wanted its share of the
+// plants after a comma, such as "Monarda fistulosa, 20 %". Lines that begin with # are skipped.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+#include "core/model/bed.h"
+
+namespace tussock {
+
+// Throws std::runtime_error naming file, line and what was expected.
+[[nodiscard]] std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
+                                                       const Catalogue& facts);
+// By its botanical or common name, whatever the case; null when there is none.
+[[nodiscard]] const Species* speciesNamed(std::string_view name, const Catalogue& facts);
+
+}  // namespace tussock

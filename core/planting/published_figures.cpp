@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/published_figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/catalog/bloom.h"
+#include "core/planting/measures.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::string_view kKingsbury =
+    "Kingsbury in The Plantsman: 4 to 5 in conventional perennial planting, 7 to 8 with Oudolf, up "
+    "to 9 in German mixed planting";
+constexpr std::string_view kCarpet =
+    "Hansen and Stahl, Perennials and their Garden Habitats, carpets, by a second-hand summary";
+constexpr std::string_view kOdd = "garden press: groups of 3, 5, 7; seen up to about 9 plants";
+constexpr std::string_view kClump =
+    "clumps of four feet and more for pollinators, US Forest Service, from memory";
+constexpr std::string_view kEight = "eight of a species for pollinators, after the Xerces Society";
+
+double medianOf(std::vector<double> values) {
+  std::sort(values.begin(), values.end());
+  return values[values.size() / 2];
+}
+
+// Across a drift: the diameter of a circle as large as its rectangle.
+double across(const Drift& drift) {
+  if (const auto box = rectangleOf(drift))
+    return std::sqrt(box->length * box->width * 4.0 / 3.14159265358979);
+  return drift.spacing.metres() * std::sqrt(static_cast<double>(drift.plants.size()));
+}
+
+struct Tally {
+  double main = 0.0, ground = 0.0;  // plants
+  double small = 0.0, odd = 0.0;    // drifts
+  std::vector<double> widths;       // metres, of drifts that show flowers
+  std::map<std::string, double> flowering;
+};
+
+Tally tallyOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
+  constexpr std::size_t kSmall = 9;
+  Tally tally;
+  for (const Drift* drift : driftsIn(yard, bed)) {
+    const double count = static_cast<double>(drift->plants.size());
+    if (drift->plants.empty() || drift->layer == Layer::Bulbs) continue;
+    if (drift->layer == Layer::Ground) {
+      tally.ground += count;
+      continue;
+    }
+    tally.main += count;
+    if (drift->plants.size() <= kSmall + 1)
+      tally.small += 1.0, tally.odd += drift->plants.size() % 2 == 1 ? 1.0 : 0.0;
+    const Species* species = catalogue.find(drift->species);
+    if (species == nullptr || !showsFlowers(*species)) continue;
+    tally.widths.push_back(across(*drift));
+    tally.flowering[drift->species] += count;
+  }
+  return tally;
+}
+
+}  // namespace
+
+std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue& catalogue,
+                                              Id<Bed> id) {
+  std::vector<PublishedFigure> figures;
+  const Bed* bed = yard.beds.find(id);
+  if (bed == nullptr) return figures;
+  const double area = areaOf(bed->outline).squareMetres();
+  const Tally tally = tallyOf(yard, catalogue, id);
+  if (tally.main > 0.0)
+    figures.push_back(
+        {"Plants a square metre, main layer", tally.main / area, 4.0, 9.0, kKingsbury});
+  if (tally.ground > 0.0)
+    figures.push_back(
+        {"Plants a square metre, ground layer", tally.ground / area, 15.0, 20.0, kCarpet});
+  if (tally.small > 0.0)
+    figures.push_back(
+        {"Share of odd drifts, of those up to 10", tally.odd / tally.small, 1.0, 1.0, kOdd});
+  if (!tally.widths.empty())
+    figures.push_back(
+        {"Metres across a flowering drift", medianOf(tally.widths), 1.2, 1.2, kClump});
+  if (!tally.flowering.empty()) {
+    std::vector<double> counts;
+    for (const auto& [name, count] : tally.flowering) counts.push_back(count);
+    figures.push_back({"Plants of a flowering species", medianOf(counts), 8.0, 8.0, kEight});
+  }
+  return figures;
+}
+
+}  // namespace tussock

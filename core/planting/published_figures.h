@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// What a bed measures beside figures that others have published. Reported, not judged: their
+// authors disagree, and none wrote of every bed.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+#include "core/model/yard.h"
+
+namespace tussock {
+
+struct PublishedFigure {
+  std::string_view title;
+  double measured = 0.0;
+  double low = 0.0;
+  double high = 0.0;  // as low where only a least figure is given
+  std::string_view source;
+
+  [[nodiscard]] bool within() const {
+    return measured >= low - 1e-9 && (high <= low || measured <= high + 1e-9);
+  }
+};
+
+// Of a bed with plants: density by layer in plants a square metre, share of small drifts that are
+// odd, width of the drifts that show flowers in metres, plants of each such species. Figures that
+// say nothing of this bed are left out.
+[[nodiscard]] std::vector<PublishedFigure> publishedFigures(const Yard& yard,
+                                                            const Catalogue& catalogue,
+                                                            Id<Bed> bed);
+
+}  // namespace tussock

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// Figures of a bed that can be counted by hand.
+#include "core/planting/published_figures.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/tiny_catalogue.h"
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+const PublishedFigure* find(const std::vector<PublishedFigure>& figures, std::string_view title) {
+  for (const PublishedFigure& figure : figures)
+    if (figure.title.starts_with(title)) return &figure;
+  return nullptr;
+}
+
+// 2 by 2 m with 5, 4 and 3 plants: three a square metre, two of three drifts odd.
+TEST(PublishedFigures, AreCountedFromTheBed) {
+  test::YardBuilder builder;
+  builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))")
+      .drift(test::kBergamot, test::row(5, 0.4, {0.2, 0.2}))
+      .drift(test::kConeflower, test::row(4, 0.4, {0.2, 0.6}))
+      .drift(test::kBluestem, test::row(3, 0.4, {0.2, 1.0}));
+  const Yard yard = builder.build();
+  const auto figures = publishedFigures(yard, test::tinyCatalogue(), builder.lastBed());
+  ASSERT_NE(find(figures, "Plants a square metre, main"), nullptr);
+  EXPECT_DOUBLE_EQ(find(figures, "Plants a square metre, main")->measured, 3.0);
+  EXPECT_FALSE(find(figures, "Plants a square metre, main")->within());
+  EXPECT_DOUBLE_EQ(find(figures, "Share of odd drifts")->measured, 2.0 / 3.0);
+  // The grass shows no flowers: five and four remain.
+  EXPECT_DOUBLE_EQ(find(figures, "Plants of a flowering species")->measured, 5.0);
+  EXPECT_EQ(find(figures, "Plants a square metre, ground"), nullptr);
+  for (const PublishedFigure& figure : figures) EXPECT_FALSE(figure.source.empty());
+}
+
+TEST(PublishedFigures, OfAnEmptyBedThereAreNone) {
+  test::YardBuilder builder;
+  builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))");
+  const Yard yard = builder.build();
+  EXPECT_TRUE(publishedFigures(yard, test::tinyCatalogue(), builder.lastBed()).empty());
+}
+
+}  // namespace
+}  // namespace tussock
