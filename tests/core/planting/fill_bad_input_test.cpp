@@ -101,7 +101,7 @@ TEST(FillBadInput, AListOfEightySpeciesIsCutToWhatTheBedTakes) {
   const Filled bed = filledBed(kOrdinary, plants);
   EXPECT_GT(bed.result.planted, 20);
   EXPECT_EQ(bed.broken(), 0);
-  EXPECT_THAT(bed.result.notes, Contains(HasSubstr("species were planted")));
+  EXPECT_THAT(bed.result.notes, Contains(HasSubstr("that suit the bed were planted")));
 }
 
 TEST(FillBadInput, SharesBeyondTheWholeAreTakenInProportion) {
