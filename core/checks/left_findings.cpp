@@ -66,8 +66,11 @@ class Leftovers {
             ? sentence(words_.species(finding.about))
             : fmt::format("The {} {}", finding.check == CheckId::GenusShare ? "genus" : "family",
                           finding.about);
-    const std::string fact = fmt::format("{} has {} of the yard's plants, over {}: ", name,
-                                         percent(finding.measured), percent(finding.required));
+    const std::string measured = percent(finding.measured), asked = percent(finding.required);
+    const std::string fact =
+        measured == asked
+            ? fmt::format("{} has a little over {} of the yard's plants: ", name, asked)
+            : fmt::format("{} has {} of the yard's plants, over {}: ", name, measured, asked);
     notes_.push_back(fact + whyShared());
   }
   [[nodiscard]] std::string whyShared() const {

@@ -90,14 +90,17 @@ class Filling {
     const int tries = triesFor(ground, list_.main);
     double most = -1e9;
     LayerTask task = taskFor(kept_, Layer::Main, list_.main);
-    for (int i = 0; i < tries; ++i) {
+    double found = 0.0;
+    // Twice as many while something is still found in the best.
+    for (int i = 0; i < tries || (found > 0.0 && i < 2 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
       std::vector<KeptDrift> next = fillLayer(task, ground, chance, watch_);
       if (watch_.cancelled()) return {};
       const double taken = takenBy(next, ground);
-      const double worth = improved(next) - 1.5 * std::max(0.0, kTaken - taken);
-      if (worth > most) most = worth, best_ = std::move(next);
-      tell(0.9 * (i + 1) / tries);
+      const PlantingWorth improvement = improved(next);
+      const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken);
+      if (worth > most) most = worth, found = improvement.found, best_ = std::move(next);
+      tell(std::min(0.9, 0.9 * (i + 1) / tries));
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
@@ -124,17 +127,17 @@ class Filling {
   [[nodiscard]] double scoreOf(const Yard& planted) const {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
   }
-  // Exchanges species where something is found; returns what the planting is worth.
-  [[nodiscard]] double improved(std::vector<KeptDrift>& drifts) const {
+  // Exchanges species where something is found.
+  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts) const {
     IdSource ids(largestId(yard_) + 1);
     std::vector<Id<Drift>> mine;
     Yard planted = withDrifts(drifts, ids, &mine).yard();
-    if (!request_.judge || watch_.halt()) return scoreOf(planted);
+    if (!request_.judge || watch_.halt()) return {scoreOf(planted), 0.0};
     const std::function<double(const Yard&)> score = [this](const Yard& yard) {
       return scoreOf(yard);
     };
     const int tries = std::clamp(static_cast<int>(60'000 / (drifts.size() + 20)), 60, 800);
-    const double worth =
+    const PlantingWorth worth =
         exchangeSpecies({list_.main, request_.judge, score, tries}, mine, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i)
       drifts[i].species = planted.drifts.find(mine[i])->species;

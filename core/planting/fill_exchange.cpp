@@ -17,20 +17,20 @@ class Exchange {
     score_ = task_.score(yard_);
   }
 
-  double run() {
+  PlantingWorth run() {
     // Each drift gets its turn, again and again while something is gained.
     for (bool gained = true; gained && verdict_.cost > 0.0;) {
       gained = false;
       const std::vector<Id<Drift>> concerned = verdict_.concerned;
       for (const Id<Drift> id : concerned) {
-        if (spent()) return worth();
+        if (spent()) return {worth(), verdict_.cost};
         if (isMine(id) && better(id)) {
           gained = true;
           break;
         }
       }
     }
-    return worth();
+    return {worth(), verdict_.cost};
   }
 
  private:
@@ -87,8 +87,8 @@ class Exchange {
 
 }  // namespace
 
-double exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine, Yard& yard,
-                       const WorkWatch& watch) {
+PlantingWorth exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine,
+                              Yard& yard, const WorkWatch& watch) {
   return Exchange(task, mine, yard, watch).run();
 }
 

@@ -22,9 +22,12 @@ struct ExchangeTask {
 // What one of cost takes from the worth of a planting, beside its score.
 inline constexpr double kVerdictWeight = 0.03;
 
-// Changes the species of the yard's drifts `numbers` and returns the worth: the score less the
-// weighted cost of what is still found.
-double exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& numbers, Yard& yard,
-                       const WorkWatch& watch);
+struct PlantingWorth {
+  double worth = 0.0;  // the score less the weighted cost of what is still found
+  double found = 0.0;  // that cost
+};
+// Changes the species of the yard's drifts `mine`.
+PlantingWorth exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine,
+                              Yard& yard, const WorkWatch& watch);
 
 }  // namespace tussock
