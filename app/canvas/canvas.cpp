@@ -50,6 +50,7 @@ void Canvas::follow() {
   connect(&document_, &Document::changed, this, &Canvas::takeEdit);
   connect(&document_, &Document::selectionChanged, this, [this] {
     place_.clear();
+    if (tool_) emit hintChanged(tool_->hint());
     update();
   });
   connect(&document_, &Document::findingsChanged, this, &Canvas::takeFindings);

@@ -13,6 +13,7 @@ namespace tussock {
 CanvasField::CanvasField(QWidget* canvas)
     : QFrame(canvas), label_(new QLabel), edit_(new QLineEdit), trouble_(new QLabel) {
   setObjectName(QStringLiteral("canvasField"));
+  setAttribute(Qt::WA_NoMousePropagation);
   setProperty("look", QStringLiteral("card"));
   edit_->setObjectName(QStringLiteral("canvasFieldText"));
   edit_->setFixedWidth(160);

@@ -15,6 +15,8 @@ constexpr double kNamesFrom = 85.0;   // pixels a metre from which names are wri
 constexpr int kLargestSprite = 128;   // pixels; larger symbols are drawn afresh
 constexpr double kWidest = 1.25;      // of the spacing, for a symbol
 constexpr double kPlainSpread = 0.4;  // metres, for a species without facts
+constexpr double kSlideShare = 0.3;   // of the drift, that its label may be moved
+constexpr double kMostSlide = 30.0;   // pixels
 constexpr double kOverhang = 4.0;     // pixels that lines and rounding take
 
 Depth depthOf(Layer layer) {
@@ -39,10 +41,12 @@ class DriftItem : public Item {
     std::vector<Polygon> outline = outlineOf(drift);
     for (const Polygon& piece : outline) {
       const double area = areaOf(piece).squareMetres();
+      ground_ += area;
       if (area <= most) continue;
       most = area;
       middle_ = labelPoint(piece);
       width_ = boundsOf(piece).width();
+      height_ = boundsOf(piece).height();
     }
     setArea(std::move(outline));
   }
@@ -72,12 +76,19 @@ class DriftItem : public Item {
                 botanicalFont(TextRole::Note),
                 look.theme.ink};
     label.middle = mapping.toPixels(middle_);
-    label.room = look.allNames ? 1e9 : mapping.pixels(width_) * 1.02;
-    label.slide = 14.0;
+    label.slide = std::min(kMostSlide, mapping.pixels(height_) * kSlideShare);
+    label.aside = std::min(kMostSlide, mapping.pixels(width_) * kSlideShare);
     label.weight = 100.0 + double(drift_.plants.size());
+    label.brief = code;
     if (look.allNames || mapping.scale() > kNamesFrom)
       label.lines.append(QString::fromStdString(drift_.species));
-    labels.push_back(label);
+    if (!look.allNames) {
+      label.room = mapping.pixels(width_) * 1.02;
+      label.ground = mapping.pixels(mapping.pixels(ground_));
+      label.set = drift_.bed.value();
+      label.within = refTo(drift_.bed);
+    }
+    labels.push_back(std::move(label));
   }
 
  private:
@@ -127,7 +138,8 @@ class DriftItem : public Item {
   Drift drift_;
   QString code_;
   Point middle_;
-  double width_ = 0.0;  // metres, of the largest piece
+  double width_ = 0.0, height_ = 0.0;  // metres, of the largest piece
+  double ground_ = 0.0;                // square metres of all pieces
   mutable DriftPicture picture_;
 };
 

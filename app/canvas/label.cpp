@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <optional>
 #include <QFontMetricsF>
 #include <QHash>
 #include <QPainterPath>
@@ -14,6 +16,8 @@ namespace {
 
 constexpr double kHalo = 3.6;  // pixels, the width of its pen and the room left for it
 constexpr int kMostKnown = 4000;
+constexpr double kApart = 3.0;       // pixels between two labels side by side
+constexpr double kLeastOfSet = 0.4;  // share of a set that must have found a place
 
 const QFont& fontOf(const Label& label, qsizetype line) {
   return line == 0 ? label.font : label.otherFont;
@@ -38,9 +42,76 @@ QSizeF sizeOf(const Label& label) {
   return size;
 }
 
-bool collides(const QRectF& box, const std::vector<QRectF>& taken) {
-  return std::any_of(taken.begin(), taken.end(),
-                     [&](const QRectF& other) { return box.intersects(other); });
+// Boxes that nothing may lie over, found by the cells they touch.
+class Taken {
+ public:
+  void add(const QRectF& box) {
+    forCells(box, [&](std::uint64_t cell) { cells_[cell].append(box); });
+  }
+  [[nodiscard]] bool meets(const QRectF& box) const {
+    bool met = false;
+    forCells(box, [&](std::uint64_t cell) {
+      const auto found = cells_.constFind(cell);
+      if (met || found == cells_.constEnd()) return;
+      met = std::any_of(found->begin(), found->end(),
+                        [&](const QRectF& other) { return box.intersects(other); });
+    });
+    return met;
+  }
+
+ private:
+  static constexpr double kCell = 96.0;  // pixels, about the width of a label
+
+  template <class F>
+  static void forCells(const QRectF& box, F f) {
+    const auto cell = [](double at) { return std::int32_t(std::floor(at / kCell)); };
+    for (std::int32_t x = cell(box.left()); x <= cell(box.right()); ++x)
+      for (std::int32_t y = cell(box.top()); y <= cell(box.bottom()); ++y)
+        f(std::uint64_t(std::uint32_t(x)) << 32 | std::uint32_t(y));
+  }
+
+  QHash<std::uint64_t, QList<QRectF>> cells_;
+};
+
+// The middle first, then further off: shares of the way the label may be moved.
+constexpr std::array<std::pair<double, double>, 13> kMoves{{{0, 0},
+                                                            {0, 0.5},
+                                                            {0, -0.5},
+                                                            {0, 1},
+                                                            {0, -1},
+                                                            {0.5, 0},
+                                                            {-0.5, 0},
+                                                            {1, 0},
+                                                            {-1, 0},
+                                                            {0.7, 0.7},
+                                                            {-0.7, 0.7},
+                                                            {0.7, -0.7},
+                                                            {-0.7, -0.7}}};
+
+std::optional<QRectF> placeFor(const Label& label, const Taken& taken) {
+  const QSizeF size = sizeOf(label);
+  if (size.width() > label.room || size.width() * size.height() > label.ground) return std::nullopt;
+  for (const auto& [across, down] : kMoves) {
+    if ((across != 0.0 && label.aside <= 0.0) || (down != 0.0 && label.slide <= 0.0)) continue;
+    QRectF box(QPointF(), size);
+    box.moveCenter(label.middle + QPointF(across * label.aside, down * label.slide));
+    if (taken.meets(box.adjusted(-kApart, 0, kApart, 0))) continue;
+    if (!label.allowed || label.allowed(box)) return box;
+  }
+  return std::nullopt;
+}
+
+// As it is, with the first line alone, or in brief.
+std::optional<PlacedLabel> place(Label wish, const Taken& taken) {
+  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+  if (wish.lines.size() > 1) {
+    wish.lines = {wish.lines.first()};
+    if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+  }
+  if (wish.brief.isEmpty()) return std::nullopt;
+  wish.lines = {wish.brief};
+  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+  return std::nullopt;
 }
 
 // The words as one path, from the top left corner of their box.
@@ -92,23 +163,23 @@ QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
 std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes, std::vector<QRectF> taken) {
   std::stable_sort(wishes.begin(), wishes.end(),
                    [](const Label& a, const Label& b) { return a.weight > b.weight; });
+  Taken occupied;
+  for (const QRectF& box : taken) occupied.add(box);
+  QHash<std::int64_t, std::pair<int, int>> sets;  // placed, wished
   std::vector<PlacedLabel> placed;
   for (Label& wish : wishes) {
-    QSizeF size = sizeOf(wish);
-    if (size.width() > wish.room && wish.lines.size() > 1) {
-      wish.lines = {wish.lines.first()};
-      size = sizeOf(wish);
-    }
-    if (size.width() > wish.room) continue;
-    for (const double share : {0.0, 0.5, -0.5, 1.0, -1.0}) {
-      QRectF box(QPointF(), size);
-      box.moveCenter(wish.middle + QPointF(0.0, share * wish.slide));
-      if (collides(box.adjusted(-3, 0, 3, 0), taken)) continue;
-      taken.push_back(box);
-      placed.push_back({std::move(wish), box, {}});
-      break;
-    }
+    auto& [found, wished] = sets[wish.set];
+    ++wished;
+    auto label = place(std::move(wish), occupied);
+    if (!label) continue;
+    ++found;
+    occupied.add(label->box);
+    placed.push_back(std::move(*label));
   }
+  std::erase_if(placed, [&](const PlacedLabel& label) {
+    const auto [found, wished] = sets.value(label.label.set);
+    return label.label.set != 0 && found < kLeastOfSet * wished;
+  });
   return placed;
 }
 

@@ -1,13 +1,19 @@
 // SPDX-License-Identifier: MIT
 // Words on the plan, and where they go: greedily, the weightiest first, never over one another.
+// What has no room is said more shortly, and then not at all.
 #pragma once
 
+#include <cstdint>
+#include <functional>
+#include <optional>
 #include <QColor>
 #include <QFont>
 #include <QPainter>
 #include <QPixmap>
 #include <QStringList>
 #include <vector>
+
+#include "core/model/yard.h"
 
 namespace tussock {
 
@@ -16,10 +22,17 @@ struct Label {
   QFont font{};
   QFont otherFont{};  // of the lines after the first
   QColor ink{};
-  QPointF middle{};    // pixels
-  double room = 1e9;   // width in pixels that it may take; later lines go before the first does
-  double weight = 0;   // more goes first
-  double slide = 0.0;  // pixels it may be moved up or down to find a place
+  QPointF middle{};      // pixels
+  double room = 1e9;     // width in pixels that it may take; later lines go before the first does
+  double ground = 1e9;   // square pixels of what it names: larger words would hide it
+  double weight = 0;     // more goes first
+  double slide = 0.0;    // pixels it may be moved up or down to find a place
+  double aside = 0.0;    // and to the left or right
+  QString brief{};       // instead, where the lines have no place; none when empty
+  std::int64_t set = 0;  // labels of one set stand together: few of many say nothing; 0 for none
+  // What it is to lie in: past its edge it would seem to name what lies beside.
+  std::optional<ObjectRef> within{};
+  std::function<bool(const QRectF&)> allowed{};  // whether the box may lie there, when set
 };
 
 struct PlacedLabel {

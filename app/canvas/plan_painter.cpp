@@ -1,13 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/plan_painter.h"
 
+#include <algorithm>
+#include <array>
+
 #include "app/canvas/backdrop.h"
 
 namespace tussock {
 
 namespace {
 constexpr double kOverhang = 40.0;  // pixels that symbols and lines may reach beyond their shape
+constexpr double kLeading = 3.0;    // pixels of a line of words that are blank above and below
+
+bool liesIn(const Item& around, const SceneMapping& mapping, const QRectF& box) {
+  const QRectF words = box.adjusted(0.0, kLeading, 0.0, -kLeading);
+  return std::ranges::all_of(
+      std::array{words.topLeft(), words.topRight(), words.bottomRight(), words.bottomLeft()},
+      [&](QPointF corner) { return around.hit(mapping.toSite(corner), 0.0); });
 }
+
+}  // namespace
 
 void PlanPainter::paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,
                         const CanvasLook& look) {
@@ -53,6 +65,13 @@ void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& 
   std::vector<Label> wishes;
   for (const Item* item : scene_.within(everywhere))
     if (!hidden_.contains(item->ref())) item->addLabels(wishes, fromOrigin, look);
+  for (Label& label : wishes) {
+    const Item* around = label.within ? scene_.find(*label.within) : nullptr;
+    if (around)
+      label.allowed = [around, fromOrigin](const QRectF& box) {
+        return liesIn(*around, fromOrigin, box);
+      };
+  }
   std::vector<QRectF> taken;
   for (const FindingMark& mark : marks_.marks()) taken.push_back(marks_.boxOf(mark, fromOrigin));
   labels_ = placeLabels(std::move(wishes), std::move(taken));

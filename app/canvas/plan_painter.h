@@ -21,6 +21,8 @@ class PlanPainter {
   [[nodiscard]] const std::set<ObjectRef>& hidden() const { return hidden_; }
   void showSun(bool shown) { sunShown_ = shown; }
   [[nodiscard]] bool sunShown() const { return sunShown_; }
+  // As last painted, in pixels from the site's origin at that scale.
+  [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
   void forgetLabels() { labelScale_ = 0.0; }
 
   void paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,

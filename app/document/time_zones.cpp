@@ -38,8 +38,8 @@ QString clockWords(const std::string& zone, Angle longitude) {
   const double ahead = hoursAheadOfSun(offset, longitude);
   const QString hours = QString::number(std::abs(ahead), 'f', 1);
   if (zoneSuits(offset, longitude))
-    return ahead < 0.0 ? tr("standard time %1 h behind the sun").arg(hours)
-                       : tr("standard time %1 h ahead of the sun").arg(hours);
+    return ahead < 0.0 ? tr("%1 h behind the sun").arg(hours)
+                       : tr("%1 h ahead of the sun").arg(hours);
   return tr("%1 h off the sun at this longitude. Write the zone of the place, such as "
             "America/New_York.")
       .arg(hours);

@@ -2,6 +2,7 @@
 #include "app/panels/selection_view.h"
 
 #include <map>
+#include <QApplication>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -77,6 +78,9 @@ void SelectionView::setWeek(std::optional<int> week) {
 }
 
 void SelectionView::rebuild() {
+  const QWidget* focus = QApplication::focusWidget();
+  const bool within = content_ && focus && content_->isAncestorOf(focus);
+  const QString field = within ? focus->objectName() : QString();
   shape_ = shapeOf(document_.selection());
   if (content_) {  // one of its own fields may have asked for this
     content_->hide();
@@ -100,6 +104,8 @@ void SelectionView::rebuild() {
   inner->addStretch(1);
   column_->addWidget(content_);
   content_->show();  // at once: a layout would wait for the next round of events
+  if (QWidget* again = field.isEmpty() ? nullptr : content_->findChild<QWidget*>(field))
+    again->setFocus();
 }
 
 void SelectionView::buildFor(ObjectRef ref) {

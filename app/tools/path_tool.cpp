@@ -124,10 +124,10 @@ void PathTool::finish() {
 
 void PathTool::commitAndSelect(const ChangeSet& edit) {
   if (edit.empty() || !document().commit(edit)) return;
-  std::vector<ObjectRef> added;
+  std::vector<ObjectRef> drawn;
   for (const Change& change : edit.changes)
-    if (!change.before) added.push_back(subjectOf(change));
-  document().select(std::move(added));
+    if (change.after) drawn.push_back(subjectOf(change));
+  document().select(std::move(drawn));
 }
 
 QString PathTool::trouble(const std::vector<Point>& corners) const {

@@ -36,7 +36,7 @@ class PathTool : public Tool {
 
   [[nodiscard]] Canvas& canvas() const { return canvas_; }
   [[nodiscard]] Document& document() const { return canvas_.document(); }
-  // For an object that has just been added.
+  // For an object that has just been drawn or cut.
   void commitAndSelect(const ChangeSet& edit);
 
  private:

@@ -35,6 +35,7 @@ FirstSteps::FirstSteps(QWidget& canvas, const Actions& actions, const QActionGro
     : QFrame(&canvas), column_(new QVBoxLayout(this)) {
   setObjectName(QStringLiteral("firstSteps"));
   setProperty("look", QStringLiteral("card"));
+  setAttribute(Qt::WA_NoMousePropagation);
   column_->setContentsMargins(kSpace5, kSpace4, kSpace5, kSpace4);
   column_->setSpacing(kSpace2);
   column_->addWidget(words(tr("Nothing is drawn yet"), "heading"));

@@ -14,10 +14,16 @@
 
 namespace tussock {
 
+namespace {
+constexpr int kMostFade = 95;      // of 100: a photo out of sight could not be found again
+constexpr int kSliderHeight = 22;  // pixels, so that the whole handle shows
+}  // namespace
+
 WaysBar::WaysBar(Canvas& canvas, QWidget* parent)
     : QFrame(parent), canvas_(canvas), row_(new QHBoxLayout(this)) {
   setObjectName(QStringLiteral("waysBar"));
   setProperty("look", QStringLiteral("card"));
+  setAttribute(Qt::WA_NoMousePropagation);  // a click between the chips is not meant for the plan
   row_->setContentsMargins(kSpace2, kSpace1, kSpace2, kSpace1);
   row_->setSpacing(kSpace2);
   // The fields show only after this bar does; the layout sizes the bar to them then.
@@ -65,9 +71,10 @@ void WaysBar::addWays(Tool& tool) {
 void WaysBar::addPhotoFields() {
   fade_ = new QSlider(Qt::Horizontal);
   fade_->setObjectName(QStringLiteral("photoFade"));
-  fade_->setAccessibleName(tr("How strongly the photo shows"));
-  fade_->setRange(5, 100);
+  fade_->setAccessibleName(tr("How far the photo is faded"));
+  fade_->setRange(0, kMostFade);
   fade_->setFixedWidth(110);
+  fade_->setMinimumHeight(kSliderHeight);
   lock_ = new QCheckBox(tr("Locked"));
   lock_->setObjectName(QStringLiteral("photoLock"));
   auto* label = new QLabel(tr("Fade"));
@@ -76,7 +83,7 @@ void WaysBar::addPhotoFields() {
   row_->addWidget(fade_);
   row_->addWidget(lock_);
   const auto fade = [this] {
-    commitPhoto(tr("Fade photo"), [this](Photo& p) { p.opacity = fade_->value() / 100.0; });
+    commitPhoto(tr("Fade photo"), [this](Photo& p) { p.opacity = 1.0 - fade_->value() / 100.0; });
   };
   connect(fade_, &QSlider::sliderReleased, this, fade);
   connect(fade_, &QSlider::actionTriggered, this, [this, fade] {
@@ -100,7 +107,7 @@ void WaysBar::showPhoto() {
   lock_->setEnabled(shown != nullptr);
   if (!shown) return;
   const QSignalBlocker quietFade(fade_), quietLock(lock_);
-  fade_->setValue(int(std::lround(shown->opacity * 100.0)));
+  fade_->setValue(int(std::lround((1.0 - shown->opacity) * 100.0)));
   lock_->setChecked(shown->locked);
 }
 

@@ -7,9 +7,12 @@
 #include "core/sun/live_map.h"
 #include "core/sun/map.h"
 #include "tests/bench/sun_scene.h"
+#include "tests/support/insolation_scene.h"
 
 namespace tussock {
 namespace {
+
+using namespace std::chrono_literals;
 
 void computeMap(benchmark::State& state, const Yard& yard, const SunMapRequest& request) {
   const bench::OneCore oneCore;
@@ -63,11 +66,25 @@ void SunMapMonths(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(computeSunMap(yard, request));
 }
 
+// Four single days of a yard of opaque blocks, in cells of 0.25 m and steps of a quarter of an
+// hour: what GRASS GIS r.sun is timed on by tests/data/insolation/insolation.sh.
+void SunMapFourDays(benchmark::State& state) {
+  const Yard yard = test::insolationYard(std::string(TUSSOCK_TEST_DATA) + "/insolation");
+  SunMapRequest request = bench::requestOf(40, 25, 0.25, 15);
+  const bench::OneCore oneCore;
+  for (auto _ : state)
+    for (const Date day : {2026y / 3 / 21, 2026y / 6 / 21, 2026y / 9 / 23, 2026y / 12 / 21}) {
+      request.day = day;
+      benchmark::DoNotOptimize(computeSunMap(yard, request));
+    }
+}
+
 BENCHMARK(SunMapSeason)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapPreview)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapHundredSolids)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapLarge)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapLargeAsDense)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(SunMapFourDays)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapDrag)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapMonths)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/label.h"
 
+#include <QFontMetricsF>
+
 #include <gtest/gtest.h>
 
 #include "app/look/theme.h"
@@ -43,6 +45,48 @@ TEST(PlaceLabels, LeavesOutWhatHasNoRoom) {
   Label wide = wish("a rather long label", {50, 50});
   wide.room = 20.0;
   EXPECT_TRUE(placeLabels({wide}, {}).empty());
+}
+
+TEST(PlaceLabels, SaysShortlyWhatHasNoRoomInFull) {
+  Label wide = wish("13 × ECHPUR", {50, 50});
+  wide.brief = QStringLiteral("ECHPUR");
+  wide.room = QFontMetricsF(wide.font).horizontalAdvance(wide.lines.first()) - 1.0;
+  const auto placed = placeLabels({wide}, {});
+  ASSERT_EQ(placed.size(), 1u);
+  EXPECT_EQ(placed[0].label.lines, QStringList{QStringLiteral("ECHPUR")});
+}
+
+TEST(PlaceLabels, NeverHideWhatTheyName) {
+  Label large = wish("MONFIS", {50, 50});
+  large.ground = 200.0;
+  EXPECT_TRUE(placeLabels({large}, {}).empty());
+  large.ground = 2000.0;
+  EXPECT_EQ(placeLabels({large}, {}).size(), 1u);
+}
+
+TEST(PlaceLabels, LieWhereTheyAreAllowed) {
+  Label bound = wish("here", {50, 50});
+  bound.slide = 40.0;
+  bound.allowed = [](const QRectF& box) { return box.top() > 60.0; };
+  const auto placed = placeLabels({bound}, {});
+  ASSERT_EQ(placed.size(), 1u);
+  EXPECT_GT(placed[0].box.top(), 60.0);
+  bound.allowed = [](const QRectF&) { return false; };
+  EXPECT_TRUE(placeLabels({bound}, {}).empty());
+}
+
+// One label of many would look as if the others had none to show.
+TEST(PlaceLabels, FewOfASetAreLeftOutWithTheRest) {
+  std::vector<Label> wishes;
+  for (int i = 0; i < 5; ++i) {
+    Label one = wish("9 × MONFIS", {50.0, 50.0 + 40.0 * i});
+    one.set = 7;
+    if (i > 0) one.room = 5.0;
+    wishes.push_back(one);
+  }
+  EXPECT_TRUE(placeLabels(wishes, {}).empty());
+  wishes[1].room = 1e9;
+  EXPECT_EQ(placeLabels(wishes, {}).size(), 2u);
 }
 
 TEST(PlaceLabels, KeepsClearOfWhatIsTaken) {

@@ -39,7 +39,7 @@ TEST_F(WaysBarTest, FadingIsInTheFileAndOnTheCanvas) {
   bringIn();
   const double before = photo().opacity;
   const QColor strong = middle();
-  QTest::keyClick(fade(), Qt::Key_Home);
+  QTest::keyClick(fade(), Qt::Key_End);
   QCoreApplication::processEvents();
   EXPECT_NEAR(photo().opacity, 0.05, 1e-9);
   EXPECT_EQ(undoLabel(), QStringLiteral("Fade photo"));
@@ -47,22 +47,35 @@ TEST_F(WaysBarTest, FadingIsInTheFileAndOnTheCanvas) {
   trigger("actionUndo");
   EXPECT_NEAR(photo().opacity, before, 1e-9);
   EXPECT_EQ(middle(), strong);
-  EXPECT_EQ(fade()->value(), int(std::lround(before * 100)));
+  EXPECT_EQ(fade()->value(), int(std::lround((1.0 - before) * 100)));
 }
 
 // A drag of the handle is one edit, however many steps it makes.
 TEST_F(WaysBarTest, ADragOfTheFadeIsOneEdit) {
   bringIn();
-  fade()->setValue(100);
+  fade()->setValue(0);
   const auto steps = inFile();
   const int y = fade()->height() / 2;
-  QTest::mousePress(fade(), Qt::LeftButton, {}, {fade()->width() - 6, y});
-  for (const int x : {80, 60, 40}) QTest::mouseMove(fade(), {x, y});
-  QTest::mouseRelease(fade(), Qt::LeftButton, {}, {40, y});
+  QTest::mousePress(fade(), Qt::LeftButton, {}, {6, y});
+  for (const int x : {40, 60, 80}) QTest::mouseMove(fade(), {x, y});
+  QTest::mouseRelease(fade(), Qt::LeftButton, {}, {80, y});
   QCoreApplication::processEvents();
   EXPECT_LT(photo().opacity, 0.6);
   trigger("actionUndo");
   EXPECT_EQ(inFile(), steps);
+}
+
+TEST_F(WaysBarTest, AClickBesideTheChipsDoesNothingOnThePlan) {
+  start();
+  trigger("toolWater");
+  trigger("toolBarrier");
+  auto* bar = window->findChild<QWidget*>(QStringLiteral("waysBar"));
+  ASSERT_TRUE(bar->isVisible());
+  QTest::mouseClick(window->windowHandle(), Qt::LeftButton, {},
+                    bar->mapTo(window.get(), QPoint(3, 3)));
+  QTest::keyClick(&canvas(), Qt::Key_Return);
+  EXPECT_FALSE(window->messages().isVisible()) << "no corner was set";
+  EXPECT_TRUE(undoLabel().isEmpty());
 }
 
 TEST_F(WaysBarTest, ALockedPhotoStaysWhereItIs) {

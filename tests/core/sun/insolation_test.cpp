@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "core/sun/map.h"
+#include "tests/support/insolation_scene.h"
 
 namespace tussock {
 namespace {
@@ -19,42 +20,14 @@ constexpr std::size_t kDates = 4;
 const std::array<Date, kDates> kDays{2026y / 3 / 21, 2026y / 6 / 21, 2026y / 9 / 23,
                                      2026y / 12 / 21};
 
-std::ifstream opened(const std::string& name) {
-  std::ifstream file(std::string(TUSSOCK_TEST_DATA) + "/insolation/" + name);
-  std::string header;
-  std::getline(file, header);
-  return file;
-}
-
-// The blocks drawn in all round by so many metres.
-Yard sceneYard(double drawnIn) {
-  Yard yard;
-  yard.settings.latitude = Angle::degrees(40);
-  yard.settings.longitude = Angle::degrees(3);
-  std::ifstream file = opened("scene.csv");
-  const Point margin{drawnIn, drawnIn};
-  IdSource ids(2);
-  for (std::string line; std::getline(file, line);) {
-    Point low, high;
-    double height = 0.0;
-    if (std::sscanf(line.c_str() + line.find(','), ",%lf,%lf,%lf,%lf,%lf", &low.x, &low.y, &high.x,
-                    &high.y, &height) != 5)
-      continue;
-    Building block;
-    block.id = ids.take<Building>();
-    block.footprint = rectangle(low + margin, high - margin);
-    block.eave = block.ridge = Length::metres(height);
-    yard.buildings = yard.buildings.with(block);
-  }
-  return yard;
-}
+const std::string kFolder = std::string(TUSSOCK_TEST_DATA) + "/insolation";
 
 SunMap mapOn(Date day, double drawnIn) {
   SunMapRequest request;
   request.area = {{0, 0}, {40, 25}};
   request.day = day;
   request.stepMinutes = 5;
-  return computeSunMap(sceneYard(drawnIn), request).value();
+  return computeSunMap(test::insolationYard(kFolder, drawnIn), request).value();
 }
 
 struct Reading {
@@ -64,7 +37,7 @@ struct Reading {
 
 // One cell of nine, on the ground.
 std::vector<Reading> readings() {
-  std::ifstream file = opened("reference.csv");
+  std::ifstream file(kFolder + "/reference.csv");
   std::vector<Reading> result;
   for (std::string line; std::getline(file, line);) {
     Reading r;

@@ -5,10 +5,12 @@
 # UTM zone 31 on its central meridian, so that the grid's north is true north; the scene's origin
 # is at 40 degrees north, 3 degrees east. Times are by local solar time, in steps of 0.1 h, looking
 # along the light every half cell.
+# "sh insolation.sh 0.25 1" has steps of 0.25 h and looks once a cell. The times told at the end are
+# of this shell and of what it ran: to be set beside the benchmark SunMapFourDays.
 set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 if [ -z "${GISRC:-}" ]; then
-  exec grass --tmp-location EPSG:32631 --exec sh "$here/insolation.sh"
+  exec grass --tmp-location EPSG:32631 --exec sh "$here/insolation.sh" "$@"
 fi
 exec 3>&1 >&2
 east=500000 north=4427757
@@ -20,8 +22,9 @@ while IFS=, read -r what x0 y0 x1 y1 height; do
 done < "$here/scene.csv"
 r.mapcalc --quiet "elevation = double($heights)"
 for day in 80 172 266 355; do # 21 March, 21 June, 23 September, 21 December
-  r.sun --quiet elevation=elevation day=$day step=0.1 distance_step=0.5 insol_time=hours_$day
+  r.sun --quiet elevation=elevation day=$day step="${1:-0.1}" distance_step="${2:-0.5}" insol_time=hours_$day
 done
+times >&2
 # Every third cell each way, ground only: x, y, hours on the four days.
 echo x_m,y_m,march_h,june_h,september_h,december_h >&3
 r.out.xyz --quiet input=elevation,hours_80,hours_172,hours_266,hours_355 separator=comma |

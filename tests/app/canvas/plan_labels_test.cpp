@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// The words on the plan of the example yard, from afar and from near.
+#include <gtest/gtest.h>
+
+#include "app/canvas/plan_painter.h"
+#include "core/exchange/example.h"
+
+namespace tussock {
+namespace {
+
+class PlanLabels : public testing::Test {
+ protected:
+  PlanLabels() {
+    const Catalogue facts = readShippedCatalogue().catalogue;
+    yard = buildExample(facts).yard;
+    look.facts = facts;
+    scene.show(yard);
+  }
+  // Paints the middle of a bed at a scale and gives the labels of the whole plan.
+  const std::vector<PlacedLabel>& labelsAt(double scale) {
+    mapping = SceneMapping(boundsOf(yard.beds.begin()->outline).centre(), scale, QSizeF(1000, 700));
+    QImage image(1000, 700, QImage::Format_ARGB32_Premultiplied);
+    QPainter onImage(&image);
+    painter.paint(onImage, image.rect(), mapping, look);
+    return painter.labels();
+  }
+  [[nodiscard]] std::size_t driftLabels() const {
+    return std::size_t(std::ranges::count_if(
+        painter.labels(), [](const PlacedLabel& label) { return label.label.set != 0; }));
+  }
+
+  Yard yard;
+  Scene scene;
+  SunOverlay sun;
+  FindingMarks marks;
+  PlanPainter painter{scene, sun, marks};
+  CanvasLook look;
+  SceneMapping mapping;
+};
+
+TEST_F(PlanLabels, NeverLieOverOneAnother) {
+  for (const double scale : {8.0, 15.0, 25.0, 40.0, 70.0, 110.0, 200.0}) {
+    const auto& placed = labelsAt(scale);
+    for (std::size_t i = 0; i < placed.size(); ++i)
+      for (std::size_t j = 0; j < i; ++j)
+        EXPECT_FALSE(placed[i].box.intersects(placed[j].box))
+            << placed[i].label.lines.join(' ').toStdString() << " over "
+            << placed[j].label.lines.join(' ').toStdString() << " at " << scale;
+  }
+}
+
+TEST_F(PlanLabels, OfDriftsStayInTheirBeds) {
+  for (const double scale : {15.0, 25.0, 40.0, 70.0, 110.0}) {
+    const SceneMapping fromOrigin(Point{}, scale, QSizeF(0.0, 0.0));
+    for (const PlacedLabel& label : labelsAt(scale)) {
+      if (label.label.set == 0) continue;
+      const Bed* bed = yard.beds.find(Id<Bed>(label.label.set));
+      ASSERT_TRUE(bed);
+      EXPECT_TRUE(contains(bed->outline, fromOrigin.toSite(label.box.center() -
+                                                           QPointF(label.box.width() / 2, 0))) &&
+                  contains(bed->outline, fromOrigin.toSite(label.box.center() +
+                                                           QPointF(label.box.width() / 2, 0))))
+          << label.label.lines.first().toStdString() << " at " << scale;
+    }
+  }
+}
+
+TEST_F(PlanLabels, AreAllThereFromNear) {
+  labelsAt(15.0);
+  const std::size_t far = driftLabels();
+  labelsAt(150.0);
+  const std::size_t near = driftLabels();
+  EXPECT_LT(far, near);
+  EXPECT_EQ(near, yard.drifts.size());
+}
+
+}  // namespace
+}  // namespace tussock
