@@ -16,6 +16,7 @@ constexpr int kLargestSprite = 128;   // pixels; larger symbols are drawn afresh
 constexpr double kWidest = 1.25;      // of the spacing, for a symbol
 constexpr double kPlainSpread = 0.4;  // metres, for a species without facts
 constexpr double kSlideShare = 0.3;   // of the drift, that its label may be moved
+constexpr double kMostHidden = 0.5;   // of a drift, by its label
 constexpr double kMostSlide = 30.0;   // pixels
 constexpr double kOverhang = 4.0;     // pixels that lines and rounding take
 
@@ -84,7 +85,7 @@ class DriftItem : public Item {
       label.lines.append(QString::fromStdString(drift_.species));
     if (!look.allNames) {
       label.room = mapping.pixels(width_) * 1.02;
-      label.ground = mapping.pixels(mapping.pixels(ground_));
+      label.ground = kMostHidden * mapping.pixels(mapping.pixels(ground_));
       label.set = drift_.bed.value();
       label.within = refTo(drift_.bed);
     }

@@ -6,12 +6,15 @@
 #include <QPixmap>
 
 #include "app/look/icons.h"
+#include "app/look/theme.h"
 #include "core/checks/registry.h"
 
 namespace tussock {
 
 namespace {
 
+constexpr double kHalo = 2.0;  // pixels around the mark
+constexpr float kHaloStrength = 0.8f;
 constexpr double kSamePlace = 0.05;  // metres; marks nearer than this stand side by side
 
 // The upper rim, so that a mark hides neither the middle of what it is about nor its label.
@@ -51,6 +54,11 @@ const FindingMark* FindingMarks::at(QPointF pixels, const SceneMapping& mapping)
 void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
   const QRectF view(QPointF(), mapping.view());
   const double dpr = painter.device()->devicePixelRatioF();
+  // Of the ground colour, so that a mark reads on flowers, photos and the hours of sun.
+  QColor halo = currentTheme().paper;
+  halo.setAlphaF(kHaloStrength);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(halo);
   std::map<Severity, QPixmap> pictures;
   for (const FindingMark& mark : marks_) {
     const QRectF box = boxOf(mark, mapping);
@@ -58,6 +66,7 @@ void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
     QPixmap& picture = pictures[mark.severity];
     if (picture.isNull())
       picture = icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr);
+    painter.drawEllipse(box.adjusted(-kHalo, -kHalo, kHalo, kHalo));
     painter.drawPixmap(box.topLeft().toPoint(), picture);
   }
 }
