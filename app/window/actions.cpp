@@ -16,7 +16,8 @@ Actions::Actions(QObject* parent)
       newYard(make("actionNew", tr("&New yard"), QKeySequence::New, "new")),
       open(make("actionOpen", tr("&Open…"), QKeySequence::Open, "open")),
       example(make("actionExample", tr("Open the &example"))),
-      saveCopy(make("actionSaveCopy", tr("Save a &copy…"), QKeySequence::SaveAs, "save")),
+      saveCopy(
+          make("actionSaveCopy", tr("Save a &copy…"), QKeySequence(tr("Ctrl+Shift+S")), "save")),
       closeYard(make("actionClose", tr("C&lose yard"), QKeySequence::Close)),
       importSite(make("actionImport", tr("&Import a site…"))),
       exportSite(make("actionExport", tr("E&xport the site…"))),

@@ -149,7 +149,7 @@ void MainWindow::wireDocument() {
   connect(&document_, &Document::changed, this, &MainWindow::followDocument);
   connect(&document_, &Document::selectionChanged, this, &MainWindow::followDocument);
   connect(&document_, &Document::notice, messages_, &MessageBar::tell);
-  connect(&document_, &Document::editFailed, messages_, &MessageBar::tellFailedEdit);
+  connect(&document_, &Document::editFailed, messages_, &MessageBar::tellOfEdit);
   connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
 }
 
@@ -158,7 +158,7 @@ void MainWindow::wireCanvas() {
   connect(canvas_, &Canvas::pointerMoved, status_, &StatusLine::setPointer);
   connect(canvas_, &Canvas::pointerLeft, status_, &StatusLine::clearPointer);
   connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
-  connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tell);
+  connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tellOfEdit);
   connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });
   connect(canvas_, &Canvas::countStepped, this, [this](int direction) {
     if (inHand_->holding())
@@ -177,7 +177,7 @@ void MainWindow::wireCanvas() {
       if (keyOf(finding) == key) showFinding(finding);
   });
   connect(commands_, &YardCommands::troubled, messages_, &MessageBar::tell);
-  connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tell);
+  connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tellOfEdit);
   connect(planCommands_, &PlanCommands::troubled, messages_, &MessageBar::tell);
   connect(commands_, &YardCommands::pictureLaid, this, [this] {
     canvas_->fit();

@@ -40,7 +40,7 @@ void MessageBar::tell(const QString& words) {
   show();
 }
 
-void MessageBar::tellFailedEdit(const QString& words) {
+void MessageBar::tellOfEdit(const QString& words) {
   tell(words);
   ofEdit_ = true;
 }

@@ -14,8 +14,8 @@ class MessageBar : public QFrame {
  public:
   explicit MessageBar(QWidget* parent = nullptr);
   void tell(const QString& words);
-  // Told of an edit that could not be made: the next one that can puts it away by itself.
-  void tellFailedEdit(const QString& words);
+  // Told of one edit, most often of one that could not be made: the next that can puts it away.
+  void tellOfEdit(const QString& words);
   void editMade();
   void dismiss();
   [[nodiscard]] QString words() const;

@@ -36,6 +36,7 @@ TEST_F(KeyListTest, HoldsTheKeyOfEveryCommandAndTool) {
         << name.toStdString();
   }
   EXPECT_GT(found, 25);
+  EXPECT_EQ(keys.count(QStringLiteral("Ctrl+Shift+S")), 1u);
 }
 
 TEST_F(KeyListTest, TellsTheGesturesOfEveryTool) {

@@ -108,6 +108,19 @@ TEST_F(MessagesTest, AFailedEditIsPutAwayByTheNextThatIsMade) {
   EXPECT_FALSE(bar()->isVisible());
 }
 
+TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByTheNextEdit) {
+  start();
+  trigger("toolBed");
+  click({0.0, 0.0}, Qt::ShiftModifier);
+  click({2.0, 0.0}, Qt::ShiftModifier);
+  key(Qt::Key_Return);
+  EXPECT_TRUE(bar()->isVisible()) << "two corners make no bed";
+  click({2.0, 2.0}, Qt::ShiftModifier);
+  key(Qt::Key_Return);
+  EXPECT_EQ(inFile().beds.size(), 1u);
+  EXPECT_FALSE(bar()->isVisible());
+}
+
 // While one lives no file may be written to (setrlimit(2)), as on a disk that is full.
 class NothingCanBeWritten {
  public:
