@@ -161,8 +161,9 @@ double widestLabel(const std::vector<ShownDrift>& drifts) {
 void drawBed(Sheet& sheet, const PlanSource& source, const Bed& bed,
              const std::vector<ShownDrift>& drifts, const LabelMargin& margin,
              const Baseline& baseline) {
+  addBedGround(sheet, bed);
   addSite(sheet, source.yard);
-  addBedGround(sheet, bed, Weight::Medium);
+  addBedEdge(sheet, bed, Weight::Medium);
   for (const Drift* drift : driftsIn(source.yard, bed.id)) drawGround(sheet, source, *drift);
   for (const ShownDrift& shown : drifts)
     for (const Point at : shown.plants) addPlant(sheet, *shown.drift, shown.species, at);

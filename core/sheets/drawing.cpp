@@ -179,6 +179,8 @@ void addTrees(Sheet& sheet, const Yard& yard) {
   for (const SteppingPlace& step : yard.steppingPlaces)
     addPolygon(sheet, disc(step.at, step.radius), look(Weight::Fine, Wash::Paving));
   for (const BuriedLine& buried : yard.buriedLines) addBuriedLine(sheet, buried);
+  for (const HeightLimit& limit : yard.heightLimits)
+    addPolygon(sheet, limit.outline, look(Weight::Fine, Wash::None, Dash::Dashed));
   for (const Tree& tree : yard.trees) {
     addPolyline(sheet, closedLine(disc(tree.at, tree.crownRadius, 48).outer), Weight::Fine,
                 Dash::Dashed);
@@ -186,8 +188,20 @@ void addTrees(Sheet& sheet, const Yard& yard) {
   }
 }
 
-void addBedGround(Sheet& sheet, const Bed& bed, Weight outline) {
-  addPolygon(sheet, bed.outline, look(outline, Wash::Soil));
+void addBedGround(Sheet& sheet, const Bed& bed) {
+  PaperPath soil = look(Weight::Hair, Wash::Soil);
+  for (const Polygon& part : onPaper(sheet, bed.outline)) {
+    soil.stroked = false;
+    soil.rings = {pointsOf(part.outer)};
+    for (const Ring& hole : part.holes) soil.rings.push_back(pointsOf(hole));
+    sheet.items.emplace_back(soil);
+  }
+}
+
+void addBedEdge(Sheet& sheet, const Bed& bed, Weight outline) {
+  addPolyline(sheet, closedLine(bed.outline.outer), outline, Dash::Solid);
+  for (const Ring& hole : bed.outline.holes)
+    addPolyline(sheet, closedLine(hole), outline, Dash::Solid);
 }
 
 // From UF/IFAS layers (ground, foreground, midground, background): 0.15, 0.6 and 1.5 m.

@@ -21,7 +21,9 @@ void addPolyline(Sheet& sheet, const Polyline& site, Weight weight, Dash dash);
 void addSite(Sheet& sheet, const Yard& yard);
 // Crowns and trunks, which stand above the beds.
 void addTrees(Sheet& sheet, const Yard& yard);
-void addBedGround(Sheet& sheet, const Bed& bed, Weight outline);
+// Soil first and the edge last: what is laid on a bed lies between.
+void addBedGround(Sheet& sheet, const Bed& bed);
+void addBedEdge(Sheet& sheet, const Bed& bed, Weight outline);
 
 [[nodiscard]] Weight weightFor(const Species* species);  // taller plants heavier
 void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species, Weight outline);

@@ -21,7 +21,9 @@ constexpr int kRounds = 3;              // of making room for the list of number
 constexpr double kLongestList = 900.0;  // mm of it in one line, some five lines of notes
 constexpr std::string_view kSeeNext = "Names of the numbers are on the next sheet.";
 constexpr std::string_view kKey =
-    "Dash-dot: lot line. Dashed: crowns, fences and the strips along buried lines to dig by hand. "
+    "Dash-dot: lot line. Dashed: crowns, fences, height limits and the strips along buried lines "
+    "to "
+    "dig by hand. "
     "The figure after a bed's name is its plants.";
 
 // Smaller than that, plants are a smudge and only the drifts are drawn.
@@ -41,8 +43,9 @@ std::vector<PaperPoint> marksOn(const Sheet& sheet, const Yard& yard) {
 }
 
 void drawSite(Sheet& sheet, const PlanSource& source) {
+  for (const Bed& bed : source.yard.beds) addBedGround(sheet, bed);
   addSite(sheet, source.yard);
-  for (const Bed& bed : source.yard.beds) addBedGround(sheet, bed, Weight::Bold);
+  for (const Bed& bed : source.yard.beds) addBedEdge(sheet, bed, Weight::Bold);
   const bool symbols = symbolsTell(source.yard, sheet.scale);
   for (const Drift& drift : source.yard.drifts) {
     const Species* species = source.facts.find(drift.species);
