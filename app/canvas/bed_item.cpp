@@ -56,7 +56,12 @@ class BedItem : public Item {
     painter.fillPath(shape(), t.soil);
     painter.setClipPath(shape(), Qt::IntersectClip);
     painter.strokePath(shape(), linePen(faded(t.ink, t.dark ? 0.10 : 0.07), 9.0));
-    painter.setClipping(false);
+  }
+
+  void paintEdge(QPainter& painter, const SceneMapping& mapping,
+                 const CanvasLook& look) const override {
+    const Theme& t = look.theme;
+    painter.setTransform(mapping.transform(), true);
     painter.strokePath(shape(), linePen(t.ink, 1.6));
     painter.strokePath(viewing_, linePen(t.sky, 2.2, Qt::DotLine));
   }

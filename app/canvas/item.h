@@ -18,9 +18,9 @@ namespace tussock {
 enum class Depth {
   Photo,
   Lot,
+  Bed,
   Patch,
   Paving,
-  Bed,
   GroundLayer,
   MainLayer,
   BulbLayer,
@@ -47,6 +47,8 @@ class Item {
 
   virtual void paint(QPainter& painter, const SceneMapping& mapping,
                      const CanvasLook& look) const = 0;
+  // The line around ground that stays in sight under what is laid on it; painted over all ground.
+  virtual void paintEdge(QPainter&, const SceneMapping&, const CanvasLook&) const {}
   // What is written on the plan about it, wishes only: there may be no room.
   virtual void addLabels(std::vector<Label>&, const SceneMapping&, const CanvasLook&) const {}
 

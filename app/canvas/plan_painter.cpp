@@ -34,7 +34,13 @@ void PlanPainter::paint(QPainter& painter, const QRectF& part, const SceneMappin
 void PlanPainter::paintItems(QPainter& painter, const Box& part, const SceneMapping& mapping,
                              const CanvasLook& look) const {
   bool gridDone = false;
-  for (const Item* item : scene_.within(part)) {
+  const std::vector<const Item*> items = scene_.within(part);
+  const auto above =
+      std::ranges::find_if(items, [](const Item* item) { return item->depth() > Depth::Paving; });
+  for (auto at = items.begin();; ++at) {
+    if (at == above) paintEdges(painter, {items.begin(), above}, mapping, look);
+    if (at == items.end()) break;
+    const Item* item = *at;
     // The grid lies on the photo and the lawn, under all that is built and planted.
     if (!gridDone && item->depth() > Depth::Lot) {
       paintGrid(painter, mapping, look);
@@ -46,6 +52,16 @@ void PlanPainter::paintItems(QPainter& painter, const Box& part, const SceneMapp
     painter.restore();
   }
   if (!gridDone) paintGrid(painter, mapping, look);
+}
+
+void PlanPainter::paintEdges(QPainter& painter, const std::vector<const Item*>& ground,
+                             const SceneMapping& mapping, const CanvasLook& look) const {
+  for (const Item* item : ground) {
+    if (hidden_.contains(item->ref())) continue;
+    painter.save();
+    item->paintEdge(painter, mapping, look);
+    painter.restore();
+  }
 }
 
 void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const SceneMapping& mapping,

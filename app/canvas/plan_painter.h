@@ -34,6 +34,8 @@ class PlanPainter {
  private:
   void paintItems(QPainter& painter, const Box& part, const SceneMapping& mapping,
                   const CanvasLook& look) const;
+  void paintEdges(QPainter& painter, const std::vector<const Item*>& ground,
+                  const SceneMapping& mapping, const CanvasLook& look) const;
   void placeAllLabels(const SceneMapping& mapping, const CanvasLook& look);
 
   const Scene& scene_;

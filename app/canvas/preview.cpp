@@ -55,6 +55,10 @@ void Preview::paintOne(QPainter& painter, const Item& item, const SceneMapping& 
   painter.restore();
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
+  item.paintEdge(painter, mapping, look);
+  painter.restore();
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
   painter.setTransform(mapping.transform(), true);
   painter.strokePath(item.shape(), linePen(look.theme.sky, 2.0));
   painter.restore();

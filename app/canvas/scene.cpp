@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/scene.h"
 
+#include <algorithm>
 #include <ranges>
 
 namespace tussock {
@@ -34,6 +35,15 @@ std::vector<const Item*> Scene::at(Point p, double reach) const {
   std::vector<const Item*> found;
   for (const auto& [key, item] : std::views::reverse(items_))
     if (item->hit(p, reach)) found.push_back(item.get());
+  // Of ground that lies on ground the smaller is meant: a path across a bed, a bed in a plaza.
+  const auto isGround = [](const Item* item) {
+    return item->depth() >= Depth::Bed && item->depth() <= Depth::Paving;
+  };
+  const auto first = std::ranges::find_if(found, isGround);
+  const auto last = std::find_if_not(first, found.end(), isGround);
+  std::stable_sort(first, last, [](const Item* a, const Item* b) {
+    return a->bounds().width() * a->bounds().height() < b->bounds().width() * b->bounds().height();
+  });
   return found;
 }
 
