@@ -35,8 +35,11 @@ BedBloom bloomOf(const SurveyedBed& bed, Flowering& yard) {
 }
 
 struct Limits {
-  int longestGap = 1;  // weeks
+  double longestGap = 1.0;  // weeks
+  GrowingSeason growing;
   std::vector<int> season;
+
+  [[nodiscard]] double lengthOf(WeekRange gap) const { return weeksLong(daysWithin(gap, growing)); }
 };
 
 // Runs of weeks without flowers that are longer than the limit, as places in the season.
@@ -48,9 +51,10 @@ std::vector<WeekRange> gapsIn(WeekSet inFlower, const Limits& limits) {
       return i < weeks && (inFlower >> limits.season[static_cast<std::size_t>(i)] & 1U) == 0;
     };
     for (to = from; bare(to); ++to) continue;
-    if (to - from > limits.longestGap)
-      gaps.push_back({limits.season[static_cast<std::size_t>(from)],
-                      limits.season[static_cast<std::size_t>(to - 1)]});
+    if (to == from) continue;
+    const WeekRange gap{limits.season[static_cast<std::size_t>(from)],
+                        limits.season[static_cast<std::size_t>(to - 1)]};
+    if (limits.lengthOf(gap) > limits.longestGap) gaps.push_back(gap);
   }
   return gaps;
 }
@@ -59,7 +63,7 @@ Finding gapFinding(WeekRange gap, const Limits& limits) {
   Finding finding;
   finding.check = CheckId::BloomGap;
   finding.severity = Severity::Caution;
-  finding.measured = lengthOf(gap);
+  finding.measured = limits.lengthOf(gap);
   finding.required = limits.longestGap;
   finding.unit = Quantity::Weeks;
   finding.thresholdId = "bloom_gap_weeks";
@@ -118,7 +122,7 @@ std::vector<Finding> checkBloomGap(const Survey& survey) {
     inFlower |= beds.back().weeks;
   }
   if (inFlower == 0) return {};
-  const Limits limits{static_cast<int>(survey.limit("bloom_gap_weeks")),
+  const Limits limits{survey.limit("bloom_gap_weeks"), growingSeason(survey.yard.settings),
                       seasonWeeks(survey.yard.settings)};
   std::vector<Finding> findings;
   for (const WeekRange gap : gapsIn(inFlower, limits)) {

@@ -76,9 +76,8 @@ FindingText describeThird(const Finding& finding, SeasonThird third, const Wordi
 
 // Weeks begin and end where they do, but nobody is told of days outside the season.
 std::string daysOf(WeekRange gap, const GrowingSeason& season) {
-  const MonthDay from = gap.first == weekOf(season.first) ? season.first : firstDayOf(gap.first);
-  const MonthDay to = gap.last == weekOf(season.last) ? season.last : lastDayOf(gap.last);
-  return fmt::format("{} to {}", readableMonthDay(from), readableMonthDay(to));
+  const DayRange days = daysWithin(gap, season);
+  return fmt::format("{} to {}", readableMonthDay(days.first), readableMonthDay(days.last));
 }
 
 FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& words,

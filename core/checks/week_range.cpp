@@ -65,4 +65,16 @@ MonthDay lastDayOf(int week) {
   return week == kWeeksInYear - 1 ? dayAt(364) : dayAt(week * 7 + 6);
 }
 
+DayRange daysWithin(WeekRange range, const GrowingSeason& season) {
+  return {range.first == weekOf(season.first) ? season.first : firstDayOf(range.first),
+          range.last == weekOf(season.last) ? season.last : lastDayOf(range.last)};
+}
+
+double weeksLong(DayRange days) {
+  using namespace std::chrono;
+  const sys_days from(year{2025} / days.first), to(year{2025} / days.last);
+  const int apart = static_cast<int>((to - from).count());
+  return (apart < 0 ? apart + 366 : apart + 1) / 7.0;
+}
+
 }  // namespace tussock

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "core/catalog/bloom.h"
+#include "core/model/settings.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -25,5 +26,11 @@ struct WeekRange {
 [[nodiscard]] std::optional<WeekRange> parseWeeks(std::string_view text);
 [[nodiscard]] MonthDay firstDayOf(int week);  // week 0 begins on 1 January
 [[nodiscard]] MonthDay lastDayOf(int week);   // week 51 ends on 31 December
+// The days of the range that lie in the season; range and season may both go over New Year.
+struct DayRange {
+  MonthDay first, last;
+};
+[[nodiscard]] DayRange daysWithin(WeekRange range, const GrowingSeason& season);
+[[nodiscard]] double weeksLong(DayRange days);  // both ends belong to it; 7 days are 1
 
 }  // namespace tussock

@@ -2,6 +2,7 @@
 #include "core/checks/wording.h"
 
 #include <cctype>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -76,7 +77,8 @@ std::string Wording::measure(double value, Quantity unit) const {
     case Quantity::Count:
       return fmt::format("{:.0f}", value);
     case Quantity::Weeks:
-      return fmt::format("{:.0f} {}", value, value == 1.0 ? "week" : "weeks");
+      return fmt::format("{:g} {}", std::round(value * 10.0) / 10.0,
+                         value == 1.0 ? "week" : "weeks");
   }
   return {};
 }

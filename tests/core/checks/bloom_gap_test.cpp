@@ -70,6 +70,17 @@ TEST(BloomGap, AGapAsLongAsTheLimitPasses) {
             1U);
 }
 
+// 20 April is in week 15, the 5th day of it (16 to 22 April): from frost to the end of the next
+// week are 10 days, counted on the calendar.
+TEST(BloomGap, OnlyDaysOfTheSeasonCount) {
+  const Settings settings = YardBuilder().build().settings;
+  const DayRange days = daysWithin({15, 16}, growingSeason(settings));
+  EXPECT_EQ(days.first, std::chrono::April / 20);
+  EXPECT_EQ(days.last, std::chrono::April / 29);
+  EXPECT_DOUBLE_EQ(weeksLong(days), 10.0 / 7.0);
+  EXPECT_DOUBLE_EQ(weeksLong({std::chrono::December / 25, std::chrono::January / 7}), 2.0);
+}
+
 TEST(BloomGap, GrassesAndSedgesAreNoFlowers) {
   EXPECT_EQ(gapsOf({kBluestem, kSedge}).size(), 0U);  // none that flowers, so nothing is asked
   EXPECT_EQ(gapsOf({kAlexanders, kBergamot, kBluestem}).size(), 1U);
