@@ -41,4 +41,7 @@ namespace tussock {
 // No plant stands in paving, a trunk, a building, a wall or a stepping place.
 [[nodiscard]] std::vector<Finding> checkObstructed(const Survey& survey, const SurveyedBed& bed);
 
+// The plant facts know every species planted: what is not known cannot be checked.
+[[nodiscard]] std::vector<Finding> checkUnknownSpecies(const Survey& survey);
+
 }  // namespace tussock

@@ -33,6 +33,8 @@ FindingText wordsOf(const Finding& finding, const Wording& words, const SunMap* 
       return describeBloom(finding, words, sun);
     case CheckId::Obstructed:
       return describeObstructed(finding, words);
+    case CheckId::UnknownSpecies:
+      return describeUnknownSpecies(finding, words);
   }
   return {};
 }

@@ -16,6 +16,8 @@ namespace tussock {
 [[nodiscard]] FindingText describeHeightOrder(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeDiseaseMass(const Finding& finding, const Wording& words);
 
+[[nodiscard]] FindingText describeUnknownSpecies(const Finding& finding, const Wording& words);
+
 [[nodiscard]] FindingText describeShare(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeBloom(const Finding& finding, const Wording& words,
                                         const SunMap* sun);

@@ -83,4 +83,14 @@ FindingText describeDiseaseMass(const Finding& finding, const Wording& words) {
       {}};
 }
 
+FindingText describeUnknownSpecies(const Finding& finding, const Wording& words) {
+  const ObjectRef drift = finding.subjects.front();
+  return {"Species without facts",
+          fmt::format("The plant facts do not know “{}”{}, so the sun, height, bloom and family of "
+                      "{} are not checked. Check the spelling, or plant a species that is known.",
+                      finding.about, words.inBed(drift),
+                      plants(static_cast<std::size_t>(finding.measured))),
+          {}};
+}
+
 }  // namespace tussock

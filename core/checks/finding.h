@@ -23,10 +23,11 @@ enum class CheckId {
   DiseaseMass,
   BloomGap,
   Obstructed,
+  UnknownSpecies,
 };
 template <>
 struct EnumWords<CheckId> {
-  static constexpr WordTable<CheckId, 11> values{{{CheckId::Spacing, "spacing"},
+  static constexpr WordTable<CheckId, 12> values{{{CheckId::Spacing, "spacing"},
                                                   {CheckId::SetBack, "set_back"},
                                                   {CheckId::OddCount, "odd_count"},
                                                   {CheckId::SunNeed, "sun_need"},
@@ -36,7 +37,8 @@ struct EnumWords<CheckId> {
                                                   {CheckId::FamilyShare, "family_share"},
                                                   {CheckId::DiseaseMass, "disease_mass"},
                                                   {CheckId::BloomGap, "bloom_gap"},
-                                                  {CheckId::Obstructed, "obstructed"}}};
+                                                  {CheckId::Obstructed, "obstructed"},
+                                                  {CheckId::UnknownSpecies, "unknown_species"}}};
 };
 
 enum class Severity { Hint, Caution, Alert };

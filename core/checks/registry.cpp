@@ -23,6 +23,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::DiseaseMass, "Mass of a disease-prone species", checkDiseaseMass, nullptr},
     {CheckId::BloomGap, "Flowers through the season", nullptr, checkBloomGap},
     {CheckId::Obstructed, "Room to stand", checkObstructed, nullptr},
+    {CheckId::UnknownSpecies, "Species with facts", nullptr, checkUnknownSpecies},
 }};
 
 void append(std::vector<Finding>& all, std::vector<Finding> more) {

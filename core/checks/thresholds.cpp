@@ -50,6 +50,8 @@ std::vector<Threshold> table() {
        kCommon},
       {"obstacle_clearance", "Distance from paving, walls, trunks and stepping places", 0.0, Metres,
        kCommon},
+      {"unknown_plants", "Plants of a species without facts", 0.0, Count,
+       "what is not known is not checked; common practice"},
   };
 }
 

@@ -19,6 +19,7 @@ inline YardBuilder faultyYard() {
   yard.drift(kConeflower, row(5, 0.4, {13.0, 2.0}));
   yard.drift(kAster, row(5, 0.4, {13.0, 4.0}));
   yard.drift(kBlazingStar, row(3, 0.4, {15.0, 3.0}));
+  yard.drift("Nusquam ignota", row(3, 0.4, {16.4, 5.0}));  // of no known species
   yard.paving("Step", "POLYGON((14 3.8, 14.5 3.8, 14.5 4.2, 14 4.2, 14 3.8))");
   return yard;
 }
