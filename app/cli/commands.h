@@ -44,6 +44,8 @@ void addVerify(CLI::App& app, Action& chosen);
 [[nodiscard]] Catalogue shippedFacts(Console& console);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
+// Throws UsageError when what is to be written is the yard itself, by a link too.
+void refuseOwnFile(const std::string& out, const std::string& yard);
 // ".pdf" of "Plan.PDF".
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
 // "1 bed", "2 beds".

@@ -20,6 +20,11 @@ void writeWhole(const std::filesystem::path& path, const std::string& bytes) {
   saveWhole(QString::fromStdString(path.string()), QByteArray::fromStdString(bytes));
 }
 
+void refuseOwnFile(const std::string& out, const std::string& yard) {
+  if (isSameFile(QString::fromStdString(out), QString::fromStdString(yard)))
+    throw UsageError("'" + out + "' is the yard itself. Name another file to write.");
+}
+
 std::string lowerExtension(const std::filesystem::path& path) {
   std::string extension = path.extension().string();
   std::transform(extension.begin(), extension.end(), extension.begin(),

@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/whole_file.h"
 
+#include <filesystem>
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QSaveFile>
 #include <stdexcept>
 
 namespace tussock {
+
+bool isSameFile(const QString& a, const QString& b) {
+  std::error_code trouble;
+  return std::filesystem::equivalent(a.toStdString(), b.toStdString(), trouble) && !trouble;
+}
 
 void saveWhole(const QString& path, const QByteArray& bytes) {
   QSaveFile file(path);

@@ -9,6 +9,8 @@
 
 namespace tussock {
 
+// Whether both names lead to one file that exists, by links too.
+[[nodiscard]] bool isSameFile(const QString& a, const QString& b);
 // Throws std::runtime_error that names the path, what went wrong and what to do.
 void saveWhole(const QString& path, const QByteArray& bytes);
 // As PNG. Throws as above.
