@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <charconv>
 #include <memory>
 #include <ostream>
 
@@ -48,16 +49,28 @@ ExitCode runHistory(const HistoryOptions& options, Console& console) {
   return ExitCode::Done;
 }
 
+CLI::Validator atLeastOne() {
+  return {[](const std::string& text) {
+            int count = 0;
+            const auto [end, error] =
+                std::from_chars(text.data(), text.data() + text.size(), count);
+            const bool whole = error == std::errc{} && end == text.data() + text.size();
+            return whole && count > 0 ? std::string()
+                                      : "'" + text + "' is no number of edits. Give 1 or more.";
+          },
+          "COUNT"};
+}
+
 }  // namespace
 
 void addHistory(CLI::App& app, Action& chosen) {
   auto* command = app.add_subcommand("history", "List the edits; undo, redo or drop them");
   auto options = std::make_shared<HistoryOptions>();
   command->add_option("FILE", options->file, "Yard file")->required();
-  auto* undo = command->add_option("--undo", options->undo, "Undo this many edits")
-                   ->check(CLI::PositiveNumber);
-  auto* redo = command->add_option("--redo", options->redo, "Redo this many edits")
-                   ->check(CLI::PositiveNumber);
+  auto* undo =
+      command->add_option("--undo", options->undo, "Undo this many edits")->check(atLeastOne());
+  auto* redo =
+      command->add_option("--redo", options->redo, "Redo this many edits")->check(atLeastOne());
   undo->excludes(redo);
   command->add_flag("--forget", options->forget,
                     "Drop the history and pictures no longer used, and make the file small");

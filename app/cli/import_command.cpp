@@ -15,6 +15,18 @@ struct ImportOptions {
   std::string file, source;
 };
 
+// Codes for the plan are given along the way and are no things that the file held.
+std::string added(const ChangeSet& edit) {
+  std::size_t things = 0, plants = 0;
+  for (const Change& change : edit.changes) {
+    if (!change.after || std::holds_alternative<PlanCode>(*change.after)) continue;
+    ++things;
+    if (const auto* drift = std::get_if<Drift>(&*change.after)) plants += drift->plants.size();
+  }
+  return counted(things, "thing") + " added" +
+         (plants > 0 ? ", with " + counted(plants, "plant") : "");
+}
+
 ExitCode runImport(const ImportOptions& options, Console& console) {
   YardFile file = YardFile::open(options.file);
   const GeoJsonImport import = importGeoJson(file.yard(), shippedFacts(console),
@@ -25,8 +37,7 @@ ExitCode runImport(const ImportOptions& options, Console& console) {
     return ExitCode::File;
   }
   file.commit(import.edit);
-  console.out << import.edit.label << ": " << counted(import.edit.changes.size(), "thing")
-              << " added\n";
+  console.out << import.edit.label << ": " << added(import.edit) << '\n';
   return ExitCode::Done;
 }
 

@@ -41,19 +41,24 @@ ExitCode runPlan(const PlanCommand& command, Console& console) {
   if (extension != ".pdf" && extension != ".svg")
     throw UsageError("--out is '" + command.out + "'. Name a .pdf or .svg file.");
   const PlanOptions options = optionsFrom(command);
+  refuseOwnFile(command.out, command.file);
   const YardFile file = YardFile::open(command.file, YardFile::Access::ReadOnly);
   const Plan plan = makePlan(file.yard(), shippedFacts(console), options);
   if (plan.sheets.size() > kMostSheets)
     throw UsageError("At that scale the plan has " + counted(plan.sheets.size(), "sheet") +
                      ". Choose a smaller scale, or leave --scale out for the one that fits.");
   ensurePainting();
-  if (extension == ".pdf") {
-    writePlanPdf(plan, QString::fromStdString(command.out));
-  } else {
-    writePlanSvg(plan, QString::fromStdString(command.out));
-  }
-  console.err << plan.sheets.size() << " sheets, " << plan.totals.scheduled
-              << " plants: " << command.out << '\n';
+  const QString out = QString::fromStdString(command.out);
+  QStringList written{out};
+  if (extension == ".pdf")
+    writePlanPdf(plan, out);
+  else
+    written = writePlanSvg(plan, out);
+  console.err << counted(plan.sheets.size(), "sheet") << ", "
+              << counted(static_cast<std::size_t>(plan.totals.scheduled), "plant") << ": "
+              << written.first().toStdString();
+  if (written.size() > 1) console.err << " to " << written.last().toStdString();
+  console.err << '\n';
   return ExitCode::Done;
 }
 

@@ -71,6 +71,44 @@ TEST_F(CommandLine, AMisspeltCommandIsWrongUsage) {
   EXPECT_EQ(run({"a.yard", "b.yard"}).code, ExitCode::Usage);
 }
 
+// A yard is never written over by what is made from it, under another name either.
+TEST_F(CommandLine, TheYardItselfIsNeverWrittenOver) {
+  const std::string yard = example(), link = path("plan.csv");
+  std::filesystem::create_symlink(yard, link);
+  for (const auto& arguments :
+       {std::vector<std::string>{"export", yard, link}, {"sun", yard, "--out", link}}) {
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << arguments.front();
+    EXPECT_THAT(outcome.err, HasSubstr("is the yard itself")) << arguments.front();
+  }
+  std::filesystem::create_symlink(yard, path("plan.pdf"));
+  EXPECT_EQ(run({"plan", yard, "--out", path("plan.pdf")}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"verify", yard}).code, ExitCode::Done);
+}
+
+TEST_F(CommandLine, SheetsAsSvgAreNamed) {
+  const Outcome outcome = run({"plan", example(), "--out", path("plan.svg")});
+  EXPECT_THAT(outcome.err, HasSubstr("plan-01.svg to "));
+  EXPECT_TRUE(std::filesystem::exists(path("plan-01.svg")));
+}
+
+TEST_F(CommandLine, AnImportTellsHowManyPlantsCameIn) {
+  ASSERT_EQ(run({"export", example(), path("site.geojson")}).code, ExitCode::Done);
+  ASSERT_EQ(run({"new", path("other.yard"), "--lat", "38.4", "--lon", "-86.9"}).code,
+            ExitCode::Done);
+  std::size_t plants = 0;
+  const YardFile file = YardFile::open(path("example.yard"), YardFile::Access::ReadOnly);
+  for (const Drift& drift : file.yard().drifts) plants += drift.plants.size();
+  EXPECT_THAT(run({"import", path("other.yard"), path("site.geojson")}).out,
+              HasSubstr("with " + std::to_string(plants) + " plants"));
+}
+
+TEST_F(CommandLine, EditsToUndoAreCountedFromOne) {
+  const Outcome outcome = run({"history", example(), "--undo", "-1"});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("Give 1 or more"));
+}
+
 TEST_F(CommandLine, ImportThatAddsNothingIsNotDone) {
   const std::string yard = path("e.yard");
   ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9"}).code, ExitCode::Done);
