@@ -2,6 +2,7 @@
 // One figure for each cell of a sun map, ready to be drawn: hours a day, whole or of a month.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/sun/map.h"
@@ -22,8 +23,14 @@ struct HourGrid {
   [[nodiscard]] Point centreOf(int column, int row) const {
     return area.low + Point{column + 0.5, row + 0.5} * cell;
   }
+  // Of the cell under a point; nothing beyond the grid and under buildings.
+  [[nodiscard]] std::optional<double> hoursAt(Point p) const;
 };
-// Hours of the whole day.
+// Hours of the season or day that the map is of.
 [[nodiscard]] HourGrid hourGridOf(const SunMap& map);
+// Hours of one of its months; empty when the map does not tell of that month.
+[[nodiscard]] HourGrid hourGridOf(const SunMap& map, std::chrono::month month);
+// Of each cell the month with the fewest hours; empty when the map tells of no months.
+[[nodiscard]] HourGrid worstHourGridOf(const SunMap& map);
 
 }  // namespace tussock

@@ -26,6 +26,8 @@ struct SunMapRequest {
   SunDetail detail = SunDetail::Season;
   // The ground that is asked for; all of the area when there is none.
   std::vector<Polygon> only;
+
+  bool operator==(const SunMapRequest&) const = default;
 };
 
 struct SunHours {

@@ -79,17 +79,5 @@ TEST(Contours, NoneWhereTheHoursNeverReachTheLevel) {
   EXPECT_TRUE(contoursOf(HourGrid(), 6.0).empty());
 }
 
-TEST(HourGridTest, TakesTheWholeDayAndLeavesOutBuildings) {
-  SunMap map({{1, 2}, {2, 3}}, Length::metres(0.4), 3, 3);  // a little more than asked for
-  map.set(2, 1, {3.5, 1.25});
-  map.setUnderBuilding(0, 0);
-  const HourGrid grid = hourGridOf(map);
-  EXPECT_FLOAT_EQ(grid.at(2, 1), 4.75f);
-  EXPECT_TRUE(std::isnan(grid.at(0, 0)));
-  EXPECT_NEAR(grid.area.high.x, 2.2, 1e-12);
-  EXPECT_EQ(grid.centreOf(2, 1), map.centreOf(2, 1));
-  EXPECT_TRUE(hourGridOf(SunMap()).empty());
-}
-
 }  // namespace
 }  // namespace tussock

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+// Checked against maps whose figures are put in by hand.
+#include "core/sun/hour_grid.h"
+
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+namespace tussock {
+namespace {
+
+SunMap threeByThree(std::vector<std::chrono::month> months = {}) {
+  // A little more ground than was asked for.
+  return {{{1, 2}, {2, 3}}, Length::metres(0.4), 3, 3, std::move(months)};
+}
+
+TEST(HourGridTest, TakesTheWholeDayAndLeavesOutBuildingsAndUnaskedGround) {
+  SunMap map = threeByThree();
+  map.set(2, 1, {3.5, 1.25});
+  map.setUnderBuilding(0, 0);
+  map.setUnknown(1, 2);
+  const HourGrid grid = hourGridOf(map);
+  EXPECT_FLOAT_EQ(grid.at(2, 1), 4.75f);
+  EXPECT_TRUE(std::isnan(grid.at(0, 0)));
+  EXPECT_TRUE(std::isnan(grid.at(1, 2)));
+  EXPECT_NEAR(grid.area.high.x, 2.2, 1e-12);
+  EXPECT_EQ(grid.centreOf(2, 1), map.centreOf(2, 1));
+  EXPECT_TRUE(hourGridOf(SunMap()).empty());
+}
+
+TEST(HourGridTest, TellsAMonthAndTheWorstOfEachSpot) {
+  SunMap map = threeByThree({std::chrono::May, std::chrono::June});
+  map.setMonth(0, 1, 1, {2.0, 3.0});
+  map.setMonth(1, 1, 1, {4.0, 4.0});
+  map.setMonth(0, 2, 2, {6.0, 1.0});
+  map.setMonth(1, 2, 2, {0.5, 1.0});
+  EXPECT_FLOAT_EQ(hourGridOf(map, std::chrono::May).at(1, 1), 5.0f);
+  EXPECT_FLOAT_EQ(hourGridOf(map, std::chrono::June).at(1, 1), 8.0f);
+  EXPECT_FLOAT_EQ(worstHourGridOf(map).at(1, 1), 5.0f);
+  EXPECT_FLOAT_EQ(worstHourGridOf(map).at(2, 2), 1.5f);
+}
+
+TEST(HourGridTest, HasNothingOfMonthsThatTheMapDoesNotTell) {
+  EXPECT_TRUE(hourGridOf(threeByThree({std::chrono::May}), std::chrono::January).empty());
+  EXPECT_TRUE(worstHourGridOf(threeByThree()).empty());
+}
+
+TEST(HourGridTest, ReadsTheCellUnderAPoint) {
+  SunMap map = threeByThree();
+  map.set(2, 0, {1.0, 1.5});
+  map.setUnderBuilding(1, 1);
+  const HourGrid grid = hourGridOf(map);
+  EXPECT_EQ(grid.hoursAt({1.81, 2.39}), 2.5);
+  EXPECT_EQ(grid.hoursAt({1.79, 2.39}), 0.0);
+  EXPECT_FALSE(grid.hoursAt({1.5, 2.5})) << "under the building";
+  EXPECT_FALSE(grid.hoursAt({0.99, 2.1}));
+  EXPECT_FALSE(grid.hoursAt({1.5, 3.21}));
+  EXPECT_FALSE(HourGrid().hoursAt({0, 0}));
+}
+
+}  // namespace
+}  // namespace tussock
