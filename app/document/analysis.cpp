@@ -39,6 +39,7 @@ void Analysis::forget() {
   forgotten_ = working_;
   step_.request_stop();
   sunMap_.reset();
+  sunMapFor_.reset();
   findings_.reset();
 }
 
@@ -74,6 +75,7 @@ void Analysis::work(const Yard& yard) {
     workOutFindings(yard);
   } catch (const std::exception& problem) {
     hand({.sunMap = std::nullopt,
+          .sunMapFor = std::nullopt,
           .findings = std::nullopt,
           .failure = QString::fromUtf8(problem.what())});
   }
@@ -110,13 +112,14 @@ void Analysis::workOutSun(const Yard& yard) {
 }
 
 void Analysis::handSun() {
-  hand({.sunMap = workingMap_, .findings = std::nullopt, .failure = {}});
+  hand({.sunMap = workingMap_, .sunMapFor = mapFor_, .findings = std::nullopt, .failure = {}});
 }
 
 void Analysis::workOutFindings(const Yard& yard) {
   auto found = kept_.run(yard, facts_, workingMap_, beginStep(std::nullopt));
   if (!found) return;
   hand({.sunMap = std::nullopt,
+        .sunMapFor = std::nullopt,
         .findings = std::make_shared<const std::vector<Finding>>(*std::move(found)),
         .failure = {}});
 }
@@ -124,7 +127,10 @@ void Analysis::workOutFindings(const Yard& yard) {
 void Analysis::hand(Results results) {
   const std::lock_guard lock(mutex_);
   if (forgotten_) return;
-  if (results.sunMap) ready_.sunMap = std::move(results.sunMap);
+  if (results.sunMap) {
+    ready_.sunMap = std::move(results.sunMap);
+    ready_.sunMapFor = std::move(results.sunMapFor);
+  }
   if (results.findings) ready_.findings = std::move(results.findings);
   if (!results.failure.isEmpty()) ready_.failure = std::move(results.failure);
   QMetaObject::invokeMethod(
@@ -137,9 +143,11 @@ void Analysis::deliver() {
     const std::lock_guard lock(mutex_);
     results = std::exchange(ready_, {});
   }
-  if (results.sunMap && *results.sunMap != sunMap_) {
+  if (results.sunMap) {
+    const bool changed = *results.sunMap != sunMap_;
     sunMap_ = *results.sunMap;
-    emit sunMapChanged();
+    sunMapFor_ = std::move(results.sunMapFor);
+    if (changed) emit sunMapChanged();
   }
   if (results.findings) {
     findings_ = *results.findings;

@@ -33,6 +33,10 @@ class Analysis : public QObject {
   void wait();    // until there is nothing to do; results are in place on return
 
   [[nodiscard]] SharedSunMap sunMap() const { return sunMap_; }
+  // Whether that map is right for the yard.
+  [[nodiscard]] bool sunMapSuits(const Yard& yard) const {
+    return sunMapFor_ && sameSun(*sunMapFor_, yard);
+  }
   [[nodiscard]] SharedFindings findings() const { return findings_; }
 
  signals:
@@ -45,6 +49,7 @@ class Analysis : public QObject {
   // What the thread has ready for the window; taken by deliver().
   struct Results {
     std::optional<SharedSunMap> sunMap;
+    std::optional<Yard> sunMapFor;
     std::optional<SharedFindings> findings;
     QString failure;
   };
@@ -61,6 +66,7 @@ class Analysis : public QObject {
   const Catalogue facts_;
   // The window's thread only.
   SharedSunMap sunMap_;
+  std::optional<Yard> sunMapFor_;
   SharedFindings findings_;
   // The working thread only.
   SharedSunMap workingMap_;

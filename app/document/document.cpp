@@ -253,6 +253,10 @@ SharedSunMap Document::sunMap() const {
   return state_->analysis.sunMap();
 }
 
+bool Document::sunMapSettled() const {
+  return state_->analysis.sunMapSuits(yard());
+}
+
 SharedFindings Document::findings() const {
   return state_->analysis.findings();
 }

@@ -62,6 +62,7 @@ class Document : public QObject {
   // Results of the background work for the yard as it was a moment ago; null until there are any.
   [[nodiscard]] std::shared_ptr<const SunMap> sunMap() const;
   [[nodiscard]] std::shared_ptr<const std::vector<Finding>> findings() const;
+  [[nodiscard]] bool sunMapSettled() const;  // the sun map is that of the yard as it is now
   // Blocks until the background work has caught up; for tests, scripts and printing.
   void waitForAnalysis();
 
