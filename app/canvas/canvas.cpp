@@ -5,7 +5,7 @@
 
 #include "app/canvas/canvas_field.h"
 #include "app/canvas/photo_frame.h"
-#include "core/catalog/fit.h"
+#include "core/edit/draft.h"
 
 namespace tussock {
 
@@ -26,7 +26,8 @@ double fitMargin(QSizeF view) {
 Canvas::Canvas(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
-      painter_(scene_, sun_, marks_),
+      sunView_(document),
+      painter_(scene_, marks_),
       field_(new CanvasField(this)) {
   setObjectName(QStringLiteral("canvas"));
   setAccessibleName(tr("Plan of the yard"));
@@ -54,7 +55,13 @@ void Canvas::follow() {
     update();
   });
   connect(&document_, &Document::findingsChanged, this, &Canvas::takeFindings);
-  connect(&document_, &Document::sunMapChanged, this, &Canvas::takeSun);
+  connect(&sunView_, &SunView::mapChanged, this, &Canvas::takeSun);
+  connect(&sunView_, &SunView::choiceChanged, this, [this] {
+    takeSun();
+    takeShadows();
+  });
+  connect(&sunView_, &SunView::yardChanged, this, &Canvas::takeShadows);
+  connect(&sunView_, &SunView::failed, this, &Canvas::troubled);
 }
 
 void Canvas::takeYard() {
@@ -67,6 +74,7 @@ void Canvas::takeYard() {
   takeInLook();
   scene_.show(document_.yard());
   takeSun();
+  takeShadows();
   takeFindings();
   fit();
 }
@@ -74,6 +82,8 @@ void Canvas::takeYard() {
 void Canvas::takeEdit(const ChangeSet& edit) {
   takeInLook();
   scene_.follow(document_.yard(), edit);
+  for (const Change& change : edit.changes)
+    if (idIf<Settings>(subjectOf(change))) takeSun();  // other sun classes, maybe
   place_.clear();
   takeFindings();
 }
@@ -85,9 +95,30 @@ void Canvas::takeFindings() {
 }
 
 void Canvas::takeSun() {
-  const SunProfile& profile = sunProfile(document_.yard().settings.sunProfile);
-  sun_.take(sunShown() ? document_.sunMap() : nullptr, profile.partFrom, profile.fullFrom);
-  repaintPlan();
+  if (sunView_.choice().look == SunLook::Hours)
+    sun_.take(sunView_.grid(), sunProfile(document_.yard().settings.sunProfile));
+  else
+    sun_.clear();
+  update();
+}
+
+void Canvas::takeShadows() {
+  if (sunView_.choice().look == SunLook::Shadows) {
+    const Date day = sunView_.choice().day;
+    shadows_.take(sunView_.yard(), sunView_.sun(), MonthDay(day.month(), day.day()));
+    compass_ = sunCompassFor(sunView_.civilDay(), sunView_.instant(), document_.yard().settings);
+  } else {
+    shadows_.clear();
+  }
+  update();
+}
+
+// Only what casts shade moves the sun.
+void Canvas::previewSun(const ChangeSet& edit) {
+  if (sunView_.choice().look == SunLook::Off) return;
+  Yard after = apply(document_.yard(), edit);
+  if (sunView_.previewing() || !sameSun(after, document_.yard()))
+    sunView_.preview(std::move(after));
 }
 
 void Canvas::repaintPlan() {
@@ -115,16 +146,19 @@ void Canvas::setTool(Tool* tool) {
 
 void Canvas::show(const ChangeSet& edit) {
   preview_.show(document_.yard(), edit);
+  previewSun(edit);
   hideReplaced();
 }
 
 void Canvas::showMoved(std::vector<ObjectRef> refs, Point step) {
+  if (sunView_.choice().look != SunLook::Off) previewSun(moveObjects(document_.yard(), refs, step));
   preview_.showMoved(std::move(refs), step);
   hideReplaced();
 }
 
 void Canvas::clearPreview() {
   preview_.clear();
+  sunView_.preview(std::nullopt);
   hideReplaced();
 }
 
@@ -182,9 +216,11 @@ void Canvas::setYear(GrowthYear year) {
   repaintPlan();
 }
 
-void Canvas::setSunShown(bool shown) {
-  painter_.showSun(shown);
-  takeSun();
+void Canvas::setFoot(int pixels) {
+  if (pixels == foot_) return;
+  foot_ = pixels;
+  if (!lookedAround_) fit();
+  update();
 }
 
 void Canvas::setAllNames(bool all) {
@@ -207,7 +243,9 @@ void Canvas::fit() {
     box.include(Point{-kEmptyYard / 2.0, -kEmptyYard / 2.0});
     box.include(Point{kEmptyYard / 2.0, kEmptyYard / 2.0});
   }
-  setMapping(mapping_.fitted(box, fitMargin(size())));
+  const QSizeF view = mapping_.view();
+  const SceneMapping over = mapping_.resized({view.width(), view.height() - foot_});
+  setMapping(over.fitted(box, fitMargin(size())).resized(view).panned({0.0, -foot_ / 2.0}));
   lookedAround_ = false;
 }
 

@@ -14,8 +14,12 @@
 #include "app/canvas/plan_frame.h"
 #include "app/canvas/plan_painter.h"
 #include "app/canvas/preview.h"
+#include "app/canvas/shadow_overlay.h"
+#include "app/canvas/sun_compass.h"
+#include "app/canvas/sun_overlay.h"
 #include "app/canvas/tool.h"
 #include "app/document/document.h"
+#include "app/document/sun_view.h"
 
 namespace tussock {
 
@@ -34,7 +38,8 @@ class Canvas : public QWidget {
   [[nodiscard]] const CanvasLook& look() const { return look_; }
   [[nodiscard]] const FindingMarks& marks() const { return marks_; }
   [[nodiscard]] const PlanFrame& frame() const { return frame_; }
-  [[nodiscard]] bool sunShown() const { return painter_.sunShown(); }
+  [[nodiscard]] SunView& sunView() { return sunView_; }
+  [[nodiscard]] const SunView& sunView() const { return sunView_; }
 
   // What the pointer and the keys do whichever tool is in hand.
   [[nodiscard]] static QList<GestureWords> gestures();
@@ -61,7 +66,7 @@ class Canvas : public QWidget {
  public slots:
   void setWeek(std::optional<int> week);
   void setYear(tussock::GrowthYear year);
-  void setSunShown(bool shown);
+  void setFoot(int pixels);  // height along the bottom edge that something lies over
   void setAllNames(bool all);
   void takeTheme();  // the program's colours have changed
   void fit();
@@ -104,13 +109,18 @@ class Canvas : public QWidget {
   void takeInLook();
   void takeFindings();
   void takeSun();
+  void takeShadows();
+  void previewSun(const ChangeSet& edit);
   void repaintPlan();
   void setMapping(const SceneMapping& mapping);
   void zoomAt(QPointF at, double factor);
   void paintPlan(QPainter& painter);
   void hideReplaced();
   void afterToolEvent();
+  void paintSun(QPainter& painter);
+  void paintGrowth(QPainter& painter) const;
   void paintOverlay(QPainter& painter);
+  void paintFurniture(QPainter& painter);
   void paintSelection(QPainter& painter);
   void paintPlace(QPainter& painter) const;
   [[nodiscard]] PointerAt pointerAt(const QSinglePointEvent& event) const;
@@ -121,7 +131,10 @@ class Canvas : public QWidget {
   SceneMapping mapping_;
   CanvasLook look_;
   Scene scene_;
+  SunView sunView_;
   SunOverlay sun_;
+  ShadowOverlay shadows_;
+  SunCompass compass_;
   FindingMarks marks_;
   PlanPainter painter_;
   PlanFrame frame_;
@@ -137,6 +150,7 @@ class Canvas : public QWidget {
   CanvasField* field_ = nullptr;
   std::optional<QPointF> panFrom_;
   QTimer zooming_;  // runs until zooming has come to rest; then the plan is painted sharp
+  int foot_ = 0;    // pixels
   bool spaceHeld_ = false;
   bool lookedAround_ = false;  // since the whole yard was shown
 };

@@ -7,9 +7,14 @@
 
 namespace tussock {
 
+namespace {
+constexpr double kCompassPlace = 112.0;  // pixels from the top and right edges to its middle
+}
+
 void Canvas::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintPlan(painter);
+  paintSun(painter);
   painter.setRenderHint(QPainter::Antialiasing);
   paintOverlay(painter);
 }
@@ -22,6 +27,38 @@ void Canvas::paintPlan(QPainter& painter) {
         painter_.paint(onPlan, part, mapping_, look_);
       });
   painter.drawPixmap(0, 0, plan);
+}
+
+// Over the plan and under its words, so that what follows the pointer does not paint the plan anew.
+void Canvas::paintSun(QPainter& painter) {
+  switch (sunView_.choice().look) {
+    case SunLook::Off:
+      return;
+    case SunLook::Hours:
+      sun_.paint(painter, mapping_, look_);
+      break;
+    case SunLook::Shadows:
+      shadows_.paint(painter, mapping_, look_);
+      break;
+  }
+  paintGrowth(painter);
+  if (!zooming_.isActive()) painter_.paintLabels(painter, rect(), mapping_, look_);
+}
+
+// How far the crowns reach that have grown on.
+void Canvas::paintGrowth(QPainter& painter) const {
+  if (sunView_.choice().yearsAhead == 0) return;
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(look_.theme.leaf, 1.4, Qt::DashLine));
+  for (const Tree& tree : sunView_.yard().trees) {
+    const Tree* now = document_.yard().trees.find(tree.id);
+    if (!now || now->crownRadius == tree.crownRadius) continue;
+    const double radius = mapping_.pixels(tree.crownRadius.metres());
+    painter.drawEllipse(mapping_.toPixels(tree.at), radius, radius);
+  }
+  painter.restore();
 }
 
 void Canvas::paintOverlay(QPainter& painter) {
@@ -37,9 +74,16 @@ void Canvas::paintOverlay(QPainter& painter) {
   if (figure_)
     paintFigure(painter, mapping_.toPixels(figure_->at), figure_->figure, figure_->note,
                 look_.theme);
-  paintScaleBar(painter, mapping_, look_);
-  paintNorthArrow(painter, mapping_, look_);
-  if (sunShown() && !sun_.empty()) paintSunKey(painter, mapping_, look_);
+  paintFurniture(painter);
+}
+
+void Canvas::paintFurniture(QPainter& painter) {
+  paintScaleBar(painter, mapping_, look_, foot_);
+  if (sunView_.choice().look == SunLook::Shadows)
+    paintSunCompass(painter, QPointF(width() - kCompassPlace, kCompassPlace), compass_,
+                    look_.theme);
+  else
+    paintNorthArrow(painter, mapping_, look_);
 }
 
 void Canvas::paintSelection(QPainter& painter) {

@@ -6,7 +6,6 @@
 #include <QPainterPath>
 
 #include "app/canvas/item.h"
-#include "app/look/sun_scale.h"
 
 namespace tussock {
 
@@ -47,10 +46,11 @@ ScaleBar scaleBarFor(const SceneMapping& mapping, UnitSystem units) {
   return {unit * 1e6, 3};
 }
 
-void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
+void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look,
+                   int foot) {
   const ScaleBar bar = scaleBarFor(mapping, look.units);
   const double step = mapping.pixels(bar.step);
-  const QPointF left(kSpace6, mapping.view().height() - kSpace5);
+  const QPointF left(kSpace6, mapping.view().height() - kSpace5 - foot);
   painter.setRenderHint(QPainter::Antialiasing);
   const QPointF right = left + QPointF(step * bar.ticks, 0.0);
   painter.setPen(QPen(faded(look.theme.paper, 0.85), 5.0, Qt::SolidLine, Qt::RoundCap));
@@ -86,31 +86,6 @@ void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const Canva
   font.setWeight(QFont::Bold);
   haloText(painter, top + QPointF(0, 46), QCoreApplication::translate("NorthArrow", "N"), font,
            look.theme);
-}
-
-QRectF sunKeyRamp(const SceneMapping& mapping) {
-  const QPointF corner(mapping.view().width(), mapping.view().height());
-  return {corner - QPointF(220.0 + 2 * kSpace4, 66.0 - 28.0 + kSpace4), QSizeF(220.0, 12.0)};
-}
-
-void paintSunKey(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
-  const QRectF bar = sunKeyRamp(mapping);
-  const QRectF plate(bar.left() - kSpace4, bar.top() - 28.0, bar.width() + 2 * kSpace4, 66.0);
-  paintPlate(painter, plate, look.theme);
-  painter.setFont(fontFor(TextRole::Note));
-  painter.setPen(look.theme.ink);
-  painter.drawText(
-      QPointF(bar.left(), plate.top() + 18.0),
-      QCoreApplication::translate("SunKey", "Hours of direct sun a day, growing season"));
-  for (int x = 0; x < int(bar.width()); ++x)
-    painter.fillRect(QRectF(bar.left() + x, bar.top(), 1.0, bar.height()),
-                     sunColour(kSunScaleTop * x / (bar.width() - 1.0)));
-  for (int hours = 0; hours <= int(kSunScaleTop); hours += 2) {
-    const double x = bar.left() + bar.width() * hours / kSunScaleTop;
-    const QString text =
-        hours == int(kSunScaleTop) ? QStringLiteral("10+") : QString::number(hours);
-    painter.drawText(QRectF(x - 20, bar.bottom() + 2, 40, 16), Qt::AlignCenter, text);
-  }
 }
 
 void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,

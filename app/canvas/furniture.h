@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What is painted over the plan and stays put: scale bar, north arrow, the key to hours of sun.
+// What is painted over the plan and stays put: scale bar, north arrow, notes.
 #pragma once
 
 #include "app/canvas/canvas_look.h"
@@ -15,11 +15,10 @@ struct ScaleBar {
 };
 // Three or four round steps that take 150 to 350 pixels.
 [[nodiscard]] ScaleBar scaleBarFor(const SceneMapping& mapping, UnitSystem units);
-void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
+// `foot` pixels along the bottom edge are taken by something else.
+void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look,
+                   int foot = 0);
 void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
-// Where the key's ramp lies, from 0 h at its left to kSunScaleTop at its right.
-[[nodiscard]] QRectF sunKeyRamp(const SceneMapping& mapping);
-void paintSunKey(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
 // A large figure on a plate, above the point: the count while it changes.
 void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,
                  const Theme& theme);

@@ -27,7 +27,6 @@ void PlanPainter::paint(QPainter& painter, const QRectF& part, const SceneMappin
   paintPaper(painter, mapping, look);
   const Box seen = mapping.siteOf(part.adjusted(-kOverhang, -kOverhang, kOverhang, kOverhang));
   paintItems(painter, seen, mapping, look);
-  if (sunShown_) sun_.paint(painter, mapping, look);
   paintLabels(painter, part, mapping, look);
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Paints the yard: paper, ground, planting, sun and words, in this order.
+// Paints the yard: paper, ground, planting and words, in this order.
 #pragma once
 
 #include <QPainter>
@@ -7,20 +7,16 @@
 
 #include "app/canvas/finding_marks.h"
 #include "app/canvas/scene.h"
-#include "app/canvas/sun_overlay.h"
 
 namespace tussock {
 
 class PlanPainter {
  public:
-  PlanPainter(const Scene& scene, const SunOverlay& sun, const FindingMarks& marks)
-      : scene_(scene), sun_(sun), marks_(marks) {}
+  PlanPainter(const Scene& scene, const FindingMarks& marks) : scene_(scene), marks_(marks) {}
 
   // These are left out, because a preview stands in for them.
   void hide(std::set<ObjectRef> refs) { hidden_ = std::move(refs); }
   [[nodiscard]] const std::set<ObjectRef>& hidden() const { return hidden_; }
-  void showSun(bool shown) { sunShown_ = shown; }
-  [[nodiscard]] bool sunShown() const { return sunShown_; }
   // As last painted, in pixels from the site's origin at that scale.
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
   void forgetLabels() { labelScale_ = 0.0; }
@@ -39,10 +35,8 @@ class PlanPainter {
   void placeAllLabels(const SceneMapping& mapping, const CanvasLook& look);
 
   const Scene& scene_;
-  const SunOverlay& sun_;
   const FindingMarks& marks_;
   std::set<ObjectRef> hidden_;
-  bool sunShown_ = false;
   // Placed once for a scale, in pixels from the site's origin, so that panning moves no label.
   std::vector<PlacedLabel> labels_;
   double labelScale_ = 0.0;

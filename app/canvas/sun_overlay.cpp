@@ -2,109 +2,121 @@
 #include "app/canvas/sun_overlay.h"
 
 #include <algorithm>
-#include <optional>
+#include <cmath>
+#include <QCoreApplication>
+#include <QLocale>
 
 #include "app/canvas/item.h"
 #include "app/look/sun_scale.h"
+#include "core/sun/contours.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr double kStrength = 0.66;  // of the map over the plan
+constexpr double kStrength = 0.66;       // of the map over the plan
+constexpr double kLabelledFrom = 110.0;  // pixels: shorter lines carry no label
+constexpr double kShortest = 2.5;        // metres: smaller islands are trunks and noise of the cells
 
-struct Corner {
-  Point at;
-  double hours = 0.0;
-};
-
-// Where the level lies between two neighbouring cells.
-std::optional<Point> crossing(const Corner& a, const Corner& b, double level) {
-  if ((a.hours < level) == (b.hours < level)) return std::nullopt;
-  const double share = (level - a.hours) / (b.hours - a.hours);
-  return a.at + (b.at - a.at) * share;
-}
-
-void addTriangle(QPainterPath& path, const std::array<Corner, 3>& corners, double level) {
-  std::vector<Point> ends;
-  for (std::size_t i = 0; i < 3; ++i)
-    if (const auto p = crossing(corners[i], corners[(i + 1) % 3], level)) ends.push_back(*p);
-  if (ends.size() != 2) return;
-  path.moveTo(ends[0].x, ends[0].y);
-  path.lineTo(ends[1].x, ends[1].y);
-}
-
-QImage imageOf(const SunMap& map) {
-  QImage image(map.columns(), map.rows(), QImage::Format_ARGB32_Premultiplied);
-  const QList<QRgb> ramp = sunRamp();
-  for (int row = 0; row < map.rows(); ++row) {
-    auto* line = reinterpret_cast<QRgb*>(image.scanLine(map.rows() - 1 - row));
-    for (int column = 0; column < map.columns(); ++column) {
-      const double hours = map.at(column, row).total();
+QImage imageOf(const HourGrid& grid) {
+  QImage image(grid.columns, grid.rows, QImage::Format_ARGB32_Premultiplied);
+  static const QList<QRgb> ramp = sunRamp();
+  for (int row = 0; row < grid.rows; ++row) {
+    auto* line = reinterpret_cast<QRgb*>(image.scanLine(grid.rows - 1 - row));
+    for (int column = 0; column < grid.columns; ++column) {
+      const double hours = grid.at(column, row);
+      if (std::isnan(hours)) {
+        line[column] = qRgba(0, 0, 0, 0);
+        continue;
+      }
       const auto step = std::clamp<qsizetype>(qsizetype(hours * 10.0 + 0.5), 0, ramp.size() - 1);
-      line[column] = map.underBuilding(column, row) ? qRgba(0, 0, 0, 0) : ramp[step] | 0xFF000000u;
+      line[column] = ramp[step] | 0xFF000000u;
     }
   }
   return image;
 }
 
+void addTo(QPainterPath& path, const ContourLine& line) {
+  path.moveTo(line.points.front().x, line.points.front().y);
+  for (std::size_t i = 1; i < line.points.size(); ++i)
+    path.lineTo(line.points[i].x, line.points[i].y);
+  if (line.closed) path.closeSubpath();
+}
+
 }  // namespace
 
-QPainterPath contourOf(const SunMap& map, double level) {
-  QPainterPath path;
-  const auto corner = [&](int column, int row) {
-    return Corner{map.centreOf(column, row), map.at(column, row).total()};
-  };
-  for (int row = 0; row + 1 < map.rows(); ++row)
-    for (int column = 0; column + 1 < map.columns(); ++column) {
-      if (map.underBuilding(column, row) || map.underBuilding(column + 1, row) ||
-          map.underBuilding(column, row + 1) || map.underBuilding(column + 1, row + 1))
-        continue;
-      const Corner a = corner(column, row), b = corner(column + 1, row),
-                   c = corner(column + 1, row + 1), d = corner(column, row + 1);
-      addTriangle(path, {a, b, c}, level);
-      addTriangle(path, {a, c, d}, level);
-    }
-  return path;
-}
-
-void SunOverlay::take(std::shared_ptr<const SunMap> map, double partFrom, double fullFrom) {
+void SunOverlay::clear() {
   image_ = QImage();
-  if (!map || map->empty()) return;
-  area_ = map->area();
-  // The grid may end a little beyond the area asked for.
-  area_.high =
-      area_.low + Point{map->columns() * map->cell().metres(), map->rows() * map->cell().metres()};
-  image_ = imageOf(*map);
-  contours_ = {Contour{partFrom, contourOf(*map, partFrom)},
-               Contour{fullFrom, contourOf(*map, fullFrom)}};
+  limits_.clear();
+  labelScale_ = 0.0;
 }
 
-void SunOverlay::paint(QPainter& painter, const SceneMapping& mapping,
-                       const CanvasLook& look) const {
+void SunOverlay::take(const HourGrid& grid, const SunProfile& profile) {
+  clear();
+  if (grid.empty()) return;
+  area_ = grid.area;
+  image_ = imageOf(grid);
+  addLimit(grid, profile.partFrom);
+  addLimit(grid, profile.fullFrom);
+}
+
+void SunOverlay::addLimit(const HourGrid& grid, double hours) {
+  Limit limit{hours, {}, {}};
+  for (const ContourLine& line : contoursOf(grid, hours)) {
+    const double length = lengthOf(line);
+    if (length < kShortest) continue;
+    addTo(limit.path, line);
+    limit.stretches.push_back({middleOf(line), length});
+  }
+  limits_.push_back(std::move(limit));
+}
+
+void SunOverlay::paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
   if (empty()) return;
   painter.save();
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
   painter.setOpacity(kStrength);
   painter.drawImage(mapping.toPixels(area_), image_);
   painter.restore();
-  for (const Contour& contour : contours_) paintContour(painter, mapping, look, contour);
+  paintLines(painter, mapping, look);
+  if (labelScale_ != mapping.scale() || labelDark_ != look.theme.dark) placeLabels(mapping, look);
+  const QPointF origin = mapping.toPixels(Point{});
+  for (PlacedLabel& placed : labels_) paintLabel(painter, placed, origin, look.theme.paper);
 }
 
-void SunOverlay::paintContour(QPainter& painter, const SceneMapping& mapping,
-                              const CanvasLook& look, const Contour& contour) const {
-  if (contour.path.isEmpty()) return;
+// A light line under a dark one, so that both show on either end of the scale.
+void SunOverlay::paintLines(QPainter& painter, const SceneMapping& mapping,
+                            const CanvasLook& look) const {
   painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
   painter.setTransform(mapping.transform(), true);
-  painter.strokePath(contour.path, linePen(faded(look.theme.ink, 0.75), 1.2));
+  for (const Limit& limit : limits_) {
+    if (limit.path.isEmpty()) continue;
+    painter.strokePath(limit.path, linePen(faded(look.theme.paper, 0.55), 3.2));
+    painter.strokePath(limit.path, linePen(faded(look.theme.ink, 0.85), 1.2));
+  }
   painter.restore();
-  const QPointF site = contour.path.elementAt(contour.path.elementCount() / 2);
+}
+
+void SunOverlay::placeLabels(const SceneMapping& mapping, const CanvasLook& look) {
+  const SceneMapping fromOrigin(Point{}, mapping.scale(), QSizeF(0.0, 0.0));
   QFont font = fontFor(TextRole::Note);
   font.setWeight(QFont::Bold);
-  Label label{{QObject::tr("%1 h").arg(contour.level)}, font, {}, look.theme.ink};
-  label.middle = mapping.toPixels(Point{site.x(), site.y()});
-  for (PlacedLabel& placed : placeLabels({label}, {}))
-    paintLabel(painter, placed, {}, look.theme.paper);
+  std::vector<Label> wishes;
+  for (const Limit& limit : limits_)
+    for (const Limit::Stretch& stretch : limit.stretches) {
+      if (mapping.pixels(stretch.length) < kLabelledFrom) continue;
+      Label label{{QCoreApplication::translate("Sun", "%1 h").arg(QLocale().toString(limit.hours))},
+                  font,
+                  {},
+                  look.theme.ink};
+      label.middle = fromOrigin.toPixels(stretch.middle);
+      label.weight = stretch.length;
+      wishes.push_back(std::move(label));
+    }
+  labels_ = tussock::placeLabels(std::move(wishes), {});
+  labelScale_ = mapping.scale();
+  labelDark_ = look.theme.dark;
 }
 
 }  // namespace tussock

@@ -1,40 +1,48 @@
 // SPDX-License-Identifier: MIT
-// Hours of sun laid over the plan, with the limits of the sun classes as lines.
+// Hours of sun laid over the plan, with the limits of the sun classes as labelled lines.
 #pragma once
 
-#include <array>
-#include <memory>
 #include <QImage>
 #include <QPainter>
 #include <QPainterPath>
+#include <vector>
 
 #include "app/canvas/canvas_look.h"
+#include "app/canvas/label.h"
 #include "app/canvas/scene_mapping.h"
-#include "core/sun/map.h"
+#include "core/catalog/fit.h"
+#include "core/sun/hour_grid.h"
 
 namespace tussock {
 
-// Where the hours cross `level`, in site metres.
-[[nodiscard]] QPainterPath contourOf(const SunMap& map, double level);
-
 class SunOverlay {
  public:
-  // The limits are the hours from which ground is part sun and full sun.
-  void take(std::shared_ptr<const SunMap> map, double partFrom, double fullFrom);
+  void take(const HourGrid& grid, const SunProfile& profile);
+  void clear();
   [[nodiscard]] bool empty() const { return image_.isNull(); }
-  void paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) const;
+  void paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
 
  private:
-  struct Contour {
-    double level = 0.0;
-    QPainterPath path;
+  struct Limit {
+    double hours = 0.0;
+    QPainterPath path;  // site metres
+    struct Stretch {
+      Point middle;
+      double length = 0.0;  // metres
+    };
+    std::vector<Stretch> stretches;
   };
-  void paintContour(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look,
-                    const Contour& contour) const;
+  void addLimit(const HourGrid& grid, double hours);
+  void paintLines(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) const;
+  void placeLabels(const SceneMapping& mapping, const CanvasLook& look);
 
   Box area_;
   QImage image_;
-  std::array<Contour, 2> contours_;
+  std::vector<Limit> limits_;
+  // Placed once for a scale, in pixels from the site's origin.
+  std::vector<PlacedLabel> labels_;
+  double labelScale_ = 0.0;
+  bool labelDark_ = false;
 };
 
 }  // namespace tussock

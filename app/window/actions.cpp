@@ -39,7 +39,9 @@ Actions::Actions(QObject* parent)
       toSelection(
           make("actionToSelection", tr("Show the &selection"), QKeySequence(tr("Shift+F")))),
       sun(make("actionSun", tr("&Hours of sun"), QKeySequence(tr("U")), "sun")),
+      shadows(make("actionShadows", tr("Sha&dows at a time"), QKeySequence(tr("Shift+U")))),
       names(make("actionNames", tr("All &names"), QKeySequence(tr("N")))),
+      lessMotion(make("actionLessMotion", tr("Less &motion"))),
       papers(this),
       scales(this),
       themes(this),
@@ -47,7 +49,9 @@ Actions::Actions(QObject* parent)
       keys(make("actionKeys", tr("&Keys and gestures"), QKeySequence::HelpContents)),
       about(make("actionAbout", tr("&About Tussock"))) {
   sun->setCheckable(true);
+  shadows->setCheckable(true);
   names->setCheckable(true);
+  lessMotion->setCheckable(true);
   addPlanChoices();
   addChoice(themes, "actionThemeSystem", tr("As the &system"), int(ThemeChoice::System));
   addChoice(themes, "actionThemeLight", tr("&Light"), int(ThemeChoice::Light));
@@ -103,10 +107,11 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   QMenu* look = bar.addMenu(tr("&Look"));
   look->addActions({fit, toSelection, zoomIn, zoomOut});
   look->addSeparator();
-  look->addActions({sun, names});
+  look->addActions({sun, shadows, names});
   look->addSeparator();
   look->addMenu(tr("&Colours"))->addActions(themes.actions());
   look->addMenu(tr("&Units"))->addActions(units.actions());
+  look->addAction(lessMotion);
   bar.addMenu(tr("&Help"))->addActions({keys, about});
 }
 

@@ -43,7 +43,9 @@ class Actions : public QObject {
   QAction* zoomOut;
   QAction* toSelection;
   QAction* sun;
+  QAction* shadows;
   QAction* names;
+  QAction* lessMotion;
   QActionGroup papers;  // data: Paper, or -1 for the one that goes with the units
   QActionGroup scales;  // data: 24 for 1:24, or 0 for the one that fits
   QActionGroup themes;  // data: ThemeChoice

@@ -16,6 +16,7 @@
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/margin_panel.h"
+#include "app/panels/sun_strip.h"
 #include "app/panels/year_panel.h"
 #include "app/tools/drift_in_hand.h"
 #include "app/window/actions.h"
@@ -101,7 +102,7 @@ QWidget* MainWindow::makeWorkplace() {
   year_ = new YearPanel(document_);
   column->addWidget(year_);
   column->addWidget(makeMiddle(), 1);
-  status_ = new StatusLine(document_);
+  status_ = new StatusLine(document_, canvas_->sunView());
   column->addWidget(status_);
   return place;
 }
@@ -128,6 +129,7 @@ QWidget* MainWindow::makeDrawing() {
   toolSet_ = std::make_unique<ToolSet>(*canvas_);
   inHand_ = new DriftInHand(*canvas_, this);
   ways_ = new WaysBar(*canvas_, canvas_);
+  sunStrip_ = new SunStrip(*canvas_);
   auto* drawing = new QWidget;
   auto* row = new QHBoxLayout(drawing);
   row->setContentsMargins(0, 0, 0, 0);

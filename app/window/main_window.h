@@ -28,6 +28,7 @@ class MessageBar;
 class PlanCommands;
 class StartPage;
 class StatusLine;
+class SunStrip;
 class ToolSet;
 class WaysBar;
 class YearPanel;
@@ -60,6 +61,7 @@ class MainWindow : public QMainWindow {
   void wireFileActions();
   void wireEditActions();
   void wireLookActions();
+  void wireMotion();
   void wireDriftActions();
   void wirePlanChoices();
   void takeTool(const QString& name);
@@ -89,6 +91,7 @@ class MainWindow : public QMainWindow {
   KeyList* keyList_ = nullptr;
   MessageBar* messages_ = nullptr;
   StatusLine* status_ = nullptr;
+  SunStrip* sunStrip_ = nullptr;
   DriftInHand* inHand_ = nullptr;
   BenchPanel* bench_ = nullptr;
   MarginPanel* margin_ = nullptr;

@@ -4,7 +4,9 @@
 #include <QApplication>
 
 #include "app/canvas/canvas.h"
+#include "app/look/motion.h"
 #include "app/look/theme.h"
+#include "app/panels/sun_strip.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
 #include "app/window/key_list.h"
@@ -81,7 +83,14 @@ void MainWindow::wireLookActions() {
   connect(actions_->fit, &QAction::triggered, canvas_, &Canvas::fit);
   connect(actions_->zoomIn, &QAction::triggered, canvas_, &Canvas::zoomIn);
   connect(actions_->zoomOut, &QAction::triggered, canvas_, &Canvas::zoomOut);
-  connect(actions_->sun, &QAction::toggled, canvas_, &Canvas::setSunShown);
+  const auto sunAction = [this](QAction* action, SunLook look) {
+    connect(action, &QAction::triggered, this, [this, look] { sunStrip_->toggle(look); });
+    connect(&canvas_->sunView(), &SunView::choiceChanged, action,
+            [this, action, look] { action->setChecked(canvas_->sunView().choice().look == look); });
+  };
+  sunAction(actions_->sun, SunLook::Hours);
+  sunAction(actions_->shadows, SunLook::Shadows);
+  wireMotion();
   connect(actions_->names, &QAction::toggled, canvas_, &Canvas::setAllNames);
   connect(actions_->toSelection, &QAction::triggered, this, [this] {
     Box box;
@@ -95,6 +104,17 @@ void MainWindow::wireLookActions() {
   });
   connect(&actions_->units, &QActionGroup::triggered, this,
           [this](QAction* action) { commands_->setUnits(UnitSystem(action->data().toInt())); });
+}
+
+void MainWindow::wireMotion() {
+  const QString key = QStringLiteral("lessMotion");
+  connect(actions_->lessMotion, &QAction::toggled, this, [this, key](bool less) {
+    settings_.setValue(key, less);
+    chooseMotion(less ? MotionChoice::Less : MotionChoice::System);
+    sunStrip_->takeMotion();
+  });
+  chooseMotion(MotionChoice::System);
+  actions_->lessMotion->setChecked(settings_.value(key, false).toBool());
 }
 
 // Paper and scale of the plan belong to whoever prints, not to the yard.

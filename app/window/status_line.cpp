@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLocale>
 
+#include "app/document/sun_view.h"
 #include "app/look/theme.h"
 
 namespace tussock {
@@ -28,9 +29,10 @@ QString coordinate(double metres, UnitSystem units) {
 
 }  // namespace
 
-StatusLine::StatusLine(Document& document, QWidget* parent)
+StatusLine::StatusLine(Document& document, const SunView& sun, QWidget* parent)
     : QWidget(parent),
       document_(document),
+      sun_(sun),
       hint_(part("statusHint")),
       length_(part("statusLength")),
       place_(part("statusPlace")),
@@ -67,7 +69,7 @@ void StatusLine::setHint(const QString& hint) {
 void StatusLine::setPointer(Point at) {
   const UnitSystem units = document_.yard().settings.units;
   QString words = QStringLiteral("%1, %2").arg(coordinate(at.x, units), coordinate(at.y, units));
-  const auto map = document_.sunMap();
+  const auto map = sun_.map();
   if (const auto hours = map ? map->hoursAt(at) : std::nullopt)
     words += tr(" · %1 h of sun here").arg(hours->total(), 0, 'f', 1);
   place_->setText(words);

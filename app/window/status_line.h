@@ -11,11 +11,14 @@ class QLabel;
 
 namespace tussock {
 
+class SunView;
+
 class StatusLine : public QWidget {
   Q_OBJECT
 
  public:
-  explicit StatusLine(Document& document, QWidget* parent = nullptr);
+  // `sun` tells the hours under the pointer.
+  StatusLine(Document& document, const SunView& sun, QWidget* parent = nullptr);
 
  public slots:
   void setHint(const QString& hint);
@@ -28,6 +31,7 @@ class StatusLine : public QWidget {
   void showSun(double share);
 
   Document& document_;
+  const SunView& sun_;
   QLabel* hint_;
   QLabel* length_;
   QLabel* place_;

@@ -31,9 +31,8 @@ class PlanLabels : public testing::Test {
 
   Yard yard;
   Scene scene;
-  SunOverlay sun;
   FindingMarks marks;
-  PlanPainter painter{scene, sun, marks};
+  PlanPainter painter{scene, marks};
   CanvasLook look;
   SceneMapping mapping;
 };

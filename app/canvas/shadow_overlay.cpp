@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/shadow_overlay.h"
+
+#include <algorithm>
+#include <array>
+
+#include "app/canvas/item.h"
+#include "app/look/sun_scale.h"
+#include "core/sun/shade.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kDeepest = 0.50;  // how much of the plan a full shadow covers
+constexpr int kShrink = 2;         // the picture is this much coarser than the canvas: soft edges
+constexpr int kBlur = 1;           // pixels of the picture, each way
+
+QPainterPath outlinePath(const Ring& ring) {
+  QPainterPath path;
+  path.moveTo(ring.front().x, ring.front().y);
+  for (std::size_t i = 1; i < ring.size(); ++i) path.lineTo(ring[i].x, ring[i].y);
+  path.closeSubpath();
+  return path;
+}
+
+// A running mean along lines of `count` bytes that are `step` apart.
+void smooth(uchar* first, int count, qsizetype step, std::vector<int>& line) {
+  line.resize(std::size_t(count));
+  for (int i = 0; i < count; ++i) line[std::size_t(i)] = first[i * step];
+  for (int i = 0; i < count; ++i) {
+    int sum = 0;
+    for (int k = -kBlur; k <= kBlur; ++k) sum += line[std::size_t(std::clamp(i + k, 0, count - 1))];
+    first[i * step] = uchar(sum / (2 * kBlur + 1));
+  }
+}
+
+void soften(QImage& mask) {
+  std::vector<int> line;
+  for (int y = 0; y < mask.height(); ++y) smooth(mask.scanLine(y), mask.width(), 1, line);
+  for (int x = 0; x < mask.width(); ++x)
+    smooth(mask.bits() + x, mask.height(), mask.bytesPerLine(), line);
+}
+
+QImage coloured(const QImage& mask, const QColor& colour) {
+  std::array<QRgb, 256> shades{};
+  for (int i = 0; i < 256; ++i)
+    shades[std::size_t(i)] = qPremultiply(qRgba(colour.red(), colour.green(), colour.blue(), i));
+  QImage picture(mask.size(), QImage::Format_ARGB32_Premultiplied);
+  for (int y = 0; y < mask.height(); ++y) {
+    const uchar* from = mask.constScanLine(y);
+    auto* to = reinterpret_cast<QRgb*>(picture.scanLine(y));
+    for (int x = 0; x < mask.width(); ++x) to[x] = shades[from[x]];
+  }
+  return picture;
+}
+
+}  // namespace
+
+void ShadowOverlay::clear() {
+  casts_.clear();
+  roofs_ = QPainterPath();
+  dark_ = false;
+  picture_ = QImage();
+}
+
+void ShadowOverlay::take(const Yard& yard, const SunPosition& sun, MonthDay day) {
+  clear();
+  const Solids solids = solidsOf(yard);
+  dark_ = !sunlit(solids, sun);
+  int group = -1;
+  for (const Shadow& shadow : shadowsOf(solids, sun, day)) {
+    if (shadow.outline.size() < 3) continue;
+    if (shadow.group != group) casts_.push_back({QPainterPath(), shadow.openness});
+    group = shadow.group;
+    casts_.back().path.setFillRule(Qt::WindingFill);
+    casts_.back().path.addPath(outlinePath(shadow.outline));
+  }
+  for (const Building& building : yard.buildings)
+    roofs_.addPath(tussock::pathOf(building.footprint));
+}
+
+QImage ShadowOverlay::pictureFor(const SceneMapping& mapping) const {
+  const QSize size = (mapping.view() / kShrink).toSize().expandedTo(QSize(1, 1));
+  QImage mask(size, QImage::Format_Alpha8);
+  const auto cover = [](double share) { return QColor(0, 0, 0, int(share * kDeepest * 255.0)); };
+  mask.fill(dark_ ? cover(1.0) : QColor(0, 0, 0, 0));
+  const auto begin = [&](QPainter& painter) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.scale(1.0 / kShrink, 1.0 / kShrink);
+    painter.setTransform(mapping.transform(), true);
+  };
+  {
+    QPainter painter(&mask);
+    begin(painter);
+    for (const Cast& cast : casts_) painter.fillPath(cast.path, cover(1.0 - cast.openness));
+  }
+  soften(mask);
+  QPainter painter(&mask);
+  begin(painter);
+  painter.setCompositionMode(QPainter::CompositionMode_Clear);
+  painter.fillPath(roofs_, Qt::black);
+  painter.end();
+  return coloured(mask, sunColour(0.0).darker(140));
+}
+
+void ShadowOverlay::paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook&) {
+  if (casts_.empty() && !dark_) return;
+  if (picture_.isNull() || !(pictureFor_ == mapping)) {
+    picture_ = pictureFor(mapping);
+    pictureFor_ = mapping;
+  }
+  painter.save();
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  painter.drawImage(QRectF(QPointF(), mapping.view()), picture_);
+  painter.restore();
+}
+
+}  // namespace tussock

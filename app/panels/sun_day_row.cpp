@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/sun_day_row.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "app/look/motion.h"
+#include "app/look/theme.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr int kPlayStep = 5, kPlayBeat = 50;  // minutes of the day, milliseconds
+constexpr int kStillStep = 60;                // minutes, where nothing is to move by itself
+
+// A day that the month does not have becomes its last.
+Date stepped(Date from, int days, int months) {
+  Date day = from + std::chrono::months(months);
+  if (!day.ok()) day = day.year() / day.month() / std::chrono::last;
+  return Date(std::chrono::sys_days(day) + std::chrono::days(days));
+}
+
+}  // namespace
+
+SunDayRow::SunDayRow(SunView& view, QWidget* parent)
+    : QWidget(parent),
+      view_(view),
+      date_(new QLineEdit),
+      clock_(new QLabel),
+      play_(new QPushButton) {
+  date_->setObjectName(QStringLiteral("sun-date"));
+  date_->setAccessibleName(tr("Date, year-month-day"));
+  date_->setToolTip(tr("Up and down step a day; Page up and Page down a month"));
+  date_->setFixedWidth(104);
+  date_->installEventFilter(this);
+  clock_->setObjectName(QStringLiteral("sun-clock"));
+  clock_->setProperty("look", QStringLiteral("strong"));
+  clock_->setMinimumWidth(84);
+  play_->setObjectName(QStringLiteral("sun-play"));
+  play_->setFocusPolicy(Qt::TabFocus);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(kSpace2);
+  for (QWidget* part :
+       {static_cast<QWidget*>(date_), static_cast<QWidget*>(clock_), static_cast<QWidget*>(play_)})
+    row->addWidget(part);
+  playing_.setInterval(kPlayBeat);
+  connect(date_, &QLineEdit::editingFinished, this, &SunDayRow::takeDate);
+  connect(play_, &QPushButton::clicked, this, &SunDayRow::play);
+  connect(&playing_, &QTimer::timeout, this, [this] { stepMinutes(kPlayStep); });
+}
+
+void SunDayRow::refresh() {
+  const CivilDay day = view_.civilDay();
+  const UtcTime now = view_.instant();
+  if (!date_->hasFocus() || !date_->isModified())
+    date_->setText(QString::fromStdString(formatDate(view_.choice().day)));
+  clock_->setText(day.clock(now) + QLatin1Char(' ') + day.zone(now));
+  if (lessMotion())
+    play_->setText(tr("An hour on"));
+  else
+    play_->setText(playing_.isActive() ? tr("Stop") : tr("Play the day"));
+}
+
+void SunDayRow::takeMotion() {
+  if (lessMotion()) playing_.stop();
+  refresh();
+}
+
+void SunDayRow::takeDate() {
+  const QString typed = date_->text().trimmed();
+  const auto day = parseDate(typed.toStdString());
+  if (!day)
+    return emit troubled(
+        tr("“%1” is no date. Write it as year-month-day, such as 2027-06-21.").arg(typed));
+  date_->setModified(false);
+  SunChoice choice = view_.choice();
+  choice.day = *day;
+  view_.choose(choice);
+  emit troubled({});
+}
+
+void SunDayRow::stepDate(int days, int months) {
+  SunChoice choice = view_.choice();
+  choice.day = stepped(choice.day, days, months);
+  date_->setModified(false);
+  view_.choose(choice);
+  refresh();
+}
+
+void SunDayRow::stepMinutes(int minutes) {
+  SunChoice choice = view_.choice();
+  choice.minute = (choice.minute + minutes) % kMinutesInDay;
+  view_.choose(choice);
+}
+
+void SunDayRow::play() {
+  if (lessMotion()) {
+    stopPlaying();
+    return stepMinutes(kStillStep);
+  }
+  if (playing_.isActive()) return stopPlaying();
+  playing_.start();
+  refresh();
+}
+
+void SunDayRow::stopPlaying() {
+  playing_.stop();
+  refresh();
+}
+
+bool SunDayRow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Up:
+      return stepDate(1, 0), true;
+    case Qt::Key_Down:
+      return stepDate(-1, 0), true;
+    case Qt::Key_PageUp:
+      return stepDate(0, 1), true;
+    case Qt::Key_PageDown:
+      return stepDate(0, -1), true;
+    default:
+      return QWidget::eventFilter(watched, event);
+  }
+}
+
+void SunDayRow::hideEvent(QHideEvent*) {
+  stopPlaying();
+}
+
+}  // namespace tussock

@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/sun_strip.h"
+
+#include <array>
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/day_ribbon.h"
+#include "app/panels/flow_layout.h"
+#include "app/panels/sun_day_row.h"
+#include "app/panels/sun_legend.h"
+#include "app/panels/sun_words.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::array kYearsAhead{0, 5, 15};
+constexpr int kSeason = 0, kWorstMonth = -1;  // among the months 1 to 12
+constexpr int kWidest = 980, kNarrowest = 240;
+
+QHBoxLayout* rowIn(QWidget* box) {
+  auto* row = new QHBoxLayout(box);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(kSpace2);
+  return row;
+}
+
+int numberOf(const SunChoice& choice) {
+  switch (choice.span) {
+    case SunSpan::Season:
+      return kSeason;
+    case SunSpan::WorstMonth:
+      return kWorstMonth;
+    case SunSpan::Month:
+      return int(unsigned(choice.month));
+  }
+  return kSeason;
+}
+
+void takeNumber(SunChoice& choice, int number) {
+  choice.span = number == kSeason       ? SunSpan::Season
+                : number == kWorstMonth ? SunSpan::WorstMonth
+                                        : SunSpan::Month;
+  if (choice.span == SunSpan::Month) choice.month = std::chrono::month(unsigned(number));
+}
+
+}  // namespace
+
+SunStrip::SunStrip(Canvas& canvas) : QFrame(&canvas), canvas_(canvas) {
+  setObjectName(QStringLiteral("sun-strip"));
+  setProperty("look", QStringLiteral("card"));
+  setAccessibleName(tr("Sun"));
+  setCursor(Qt::ArrowCursor);
+  layOut();
+  follow();
+  refresh();
+}
+
+void SunStrip::layOut() {
+  dayRow_ = new SunDayRow(view());
+  legend_ = new SunLegend;
+  day_ = new DayRibbon;
+  words_ = new QLabel;
+  words_->setObjectName(QStringLiteral("sun-words"));
+  words_->setProperty("look", QStringLiteral("note"));
+  words_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  auto* top = new FlowLayout(kSpace4, kSpace1);
+  for (QWidget* part : {makeLooks(), makeSpans(), static_cast<QWidget*>(dayRow_), makeTrees()})
+    top->addWidget(part);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(kSpace3, kSpace2, kSpace3, kSpace2);
+  column->setSpacing(kSpace1);
+  column->addLayout(top);
+  column->addWidget(legend_);
+  column->addWidget(day_);
+  column->addWidget(words_);
+}
+
+void SunStrip::follow() {
+  connect(dayRow_, &SunDayRow::troubled, this, [this](const QString& words) {
+    trouble_ = words;
+    showWords();
+  });
+  connect(day_, &DayRibbon::minuteChosen, this,
+          [this](int minute) { choose([minute](SunChoice& c) { c.minute = minute; }); });
+  connect(&view(), &SunView::choiceChanged, this, &SunStrip::refresh);
+  connect(&view(), &SunView::mapChanged, this, &SunStrip::refreshSpans);
+  connect(&canvas_.document(), &Document::changed, this, &SunStrip::refresh);
+  connect(&canvas_, &Canvas::pointerMoved, this, &SunStrip::showPointer);
+  connect(&canvas_, &Canvas::pointerLeft, this, &SunStrip::forgetPointer);
+  canvas_.installEventFilter(this);
+}
+
+QPushButton* SunStrip::chip(const QString& name, const QString& words) {
+  auto* button = new QPushButton(words);
+  button->setObjectName(name);
+  button->setProperty("look", QStringLiteral("chip"));
+  button->setCheckable(true);
+  button->setFocusPolicy(Qt::TabFocus);
+  return button;
+}
+
+QWidget* SunStrip::makeLooks() {
+  auto* box = new QWidget;
+  QHBoxLayout* row = rowIn(box);
+  auto* looks = new QButtonGroup(this);
+  const auto add = [&](const QString& name, const QString& words, SunLook look) {
+    QPushButton* button = chip(name, words);
+    looks->addButton(button);
+    row->addWidget(button);
+    connect(button, &QPushButton::clicked, this,
+            [this, look] { choose([look](SunChoice& c) { c.look = look; }); });
+    return button;
+  };
+  hours_ = add(QStringLiteral("sun-hours"), tr("Hours"), SunLook::Hours);
+  shadows_ = add(QStringLiteral("sun-shadows"), tr("Shadows"), SunLook::Shadows);
+  return box;
+}
+
+QWidget* SunStrip::makeSpans() {
+  spans_ = new QComboBox;
+  spans_->setObjectName(QStringLiteral("sun-span"));
+  spans_->setAccessibleName(tr("Season or month"));
+  spans_->setMinimumWidth(200);
+  spans_->setMaxVisibleItems(14);
+  connect(spans_, &QComboBox::activated, this, [this] {
+    choose([number = spans_->currentData().toInt()](SunChoice& c) { takeNumber(c, number); });
+  });
+  return spans_;
+}
+
+QWidget* SunStrip::makeTrees() {
+  auto* box = new QWidget;
+  QHBoxLayout* row = rowIn(box);
+  auto* label = new QLabel(tr("Trees"));
+  label->setProperty("look", QStringLiteral("quiet"));
+  row->addWidget(label);
+  years_ = new QButtonGroup(this);
+  for (const int years : kYearsAhead) {
+    QPushButton* button = chip(QStringLiteral("sun-years-%1").arg(years),
+                               years == 0 ? tr("this year") : tr("in %1 years").arg(years));
+    years_->addButton(button, years);
+    row->addWidget(button);
+  }
+  connect(years_, &QButtonGroup::idClicked, this,
+          [this](int years) { choose([years](SunChoice& c) { c.yearsAhead = years; }); });
+  return box;
+}
+
+void SunStrip::toggle(SunLook look) {
+  choose([look](SunChoice& c) { c.look = c.look == look ? SunLook::Off : look; });
+}
+
+void SunStrip::takeMotion() {
+  dayRow_->takeMotion();
+}
+
+template <class Change>
+void SunStrip::choose(Change change) {
+  SunChoice choice = view().choice();
+  change(choice);
+  view().choose(choice);
+}
+
+void SunStrip::refresh() {
+  const SunChoice& choice = view().choice();
+  const bool shadows = choice.look == SunLook::Shadows;
+  trouble_.clear();
+  if (choice.look != SunLook::Hours) pointerWords_.clear();
+  if (choice.look == SunLook::Hours) hours_->setChecked(true);
+  if (shadows) shadows_->setChecked(true);
+  if (QAbstractButton* years = years_->button(choice.yearsAhead)) years->setChecked(true);
+  const bool sameParts = dayRow_->isVisibleTo(this) == shadows;
+  for (QWidget* part : {static_cast<QWidget*>(dayRow_), static_cast<QWidget*>(day_)})
+    part->setVisible(shadows);
+  for (QWidget* part : {static_cast<QWidget*>(spans_), static_cast<QWidget*>(legend_)})
+    part->setVisible(!shadows);
+  if (choice.look == SunLook::Hours) refreshHours();
+  if (shadows) refreshDay();
+  if (!sameParts || isVisibleTo(&canvas_) != (choice.look != SunLook::Off)) place();
+  showWords();
+}
+
+void SunStrip::refreshHours() {
+  legend_->setProfile(sunProfile(canvas_.document().yard().settings.sunProfile));
+  refreshSpans();
+}
+
+void SunStrip::refreshDay() {
+  day_->show(view().civilDay(), canvas_.document().yard().settings, view().choice().minute);
+  dayRow_->refresh();
+}
+
+void SunStrip::refreshSpans() {
+  const auto& months = view().months();
+  if (spans_->count() != int(months.size()) + (months.empty() ? 1 : 2) ||
+      (!months.empty() && spans_->itemData(1).toInt() != int(unsigned(months.front())))) {
+    spans_->clear();
+    spans_->addItem(tr("Growing season, mean"), kSeason);
+    for (const auto month : months) spans_->addItem(monthWords(month), int(unsigned(month)));
+    if (!months.empty()) spans_->addItem(tr("Worst month of each spot"), kWorstMonth);
+  }
+  spans_->setCurrentIndex(std::max(0, spans_->findData(numberOf(view().choice()))));
+}
+
+QString SunStrip::wordsOfChoice() const {
+  const Yard& yard = canvas_.document().yard();
+  const QString words =
+      view().choice().look == SunLook::Shadows
+          ? daylightWords(view().civilDay(), yard.settings)
+          : tr("Limits: %1")
+                .arg(QString::fromStdString(sunProfile(yard.settings.sunProfile).source));
+  const QString growth = view().choice().yearsAhead > 0 ? growthWords(yard) : QString();
+  return growth.isEmpty() ? words : tr("%1. %2").arg(growth, words);
+}
+
+void SunStrip::showWords() {
+  const QString words = !trouble_.isEmpty()        ? trouble_
+                        : !pointerWords_.isEmpty() ? pointerWords_
+                                                   : wordsOfChoice();
+  words_->setText(words_->fontMetrics().elidedText(words, Qt::ElideRight, width() - 2 * kSpace3));
+  words_->setToolTip(words);
+}
+
+void SunStrip::place() {
+  const bool shown = view().choice().look != SunLook::Off;
+  setVisible(shown);
+  if (!shown) return canvas_.setFoot(0);
+  const int wide = std::clamp(canvas_.width() - 2 * kSpace3, kNarrowest, kWidest);
+  layout()->invalidate();
+  const int high = heightForWidth(wide);
+  setGeometry((canvas_.width() - wide) / 2, canvas_.height() - high - kSpace3, wide, high);
+  raise();
+  canvas_.setFoot(high + kSpace3);
+  showWords();
+}
+
+void SunStrip::showPointer(Point at) {
+  if (view().choice().look != SunLook::Hours) return;
+  legend_->setPointer(view().grid().hoursAt(at));
+  const auto map = view().map();
+  pointerWords_ = map ? sunWordsAt(*map, at) : QString();
+  showWords();
+}
+
+void SunStrip::forgetPointer() {
+  legend_->setPointer(std::nullopt);
+  pointerWords_.clear();
+  showWords();
+}
+
+bool SunStrip::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == &canvas_ && event->type() == QEvent::Resize) place();
+  return QFrame::eventFilter(watched, event);
+}
+
+}  // namespace tussock

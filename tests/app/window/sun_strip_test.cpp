@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+// The sun in the window, by keys and mouse.
+#include "app/panels/sun_strip.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "app/look/motion.h"
+#include "app/panels/day_ribbon.h"
+#include "core/sun/tree_growth.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace tussock::test {
+namespace {
+
+class SunInTheWindow : public WindowTest {
+ protected:
+  // A bed north of a tree that grows.
+  void startShaded() {
+    YardBuilder builder;
+    builder.bed("Walk", "POLYGON((0 0,6 0,6 3,0 3,0 0))").tree("Oak", {3.0, -2.0}, 0.3);
+    Yard yard = builder.build();
+    Tree oak = *yard.trees.begin();
+    oak.growth = Length::centimetres(40);
+    yard.trees = yard.trees.with(oak);
+    start(yard);
+    settle();
+  }
+  void settle() const { canvas().sunView().waitForMap(); }
+  [[nodiscard]] SunView& view() const { return canvas().sunView(); }
+  template <class W>
+  W* part(const char* name) const {
+    auto* found = window->findChild<W*>(QLatin1String(name));
+    EXPECT_TRUE(found) << name;
+    return found;
+  }
+  [[nodiscard]] QWidget* strip() const { return part<QWidget>("sun-strip"); }
+  [[nodiscard]] QString words() const { return part<QLabel>("sun-words")->text(); }
+  void clickOn(const char* button) const {
+    QTest::mouseClick(part<QPushButton>(button), Qt::LeftButton);
+  }
+  [[nodiscard]] bool checked(const char* action) const {
+    return part<QAction>(action)->isChecked();
+  }
+  void typeDate(const QString& text) const {
+    auto* date = part<QLineEdit>("sun-date");
+    date->setFocus();
+    date->selectAll();
+    QTest::keyClicks(date, text);
+    QTest::keyClick(date, Qt::Key_Return);
+  }
+};
+
+TEST_F(SunInTheWindow, UShowsTheHoursAndPutsThemAway) {
+  startShaded();
+  EXPECT_FALSE(strip()->isVisible());
+  key(Qt::Key_U);
+  EXPECT_TRUE(strip()->isVisible());
+  EXPECT_TRUE(checked("actionSun"));
+  EXPECT_TRUE(words().contains(QStringLiteral("Central Michigan University"))) << "whose limits";
+  key(Qt::Key_U, Qt::ShiftModifier);
+  EXPECT_EQ(view().choice().look, SunLook::Shadows);
+  EXPECT_FALSE(checked("actionSun"));
+  EXPECT_TRUE(checked("actionShadows"));
+  key(Qt::Key_U, Qt::ShiftModifier);
+  EXPECT_FALSE(strip()->isVisible());
+  EXPECT_FALSE(checked("actionShadows"));
+}
+
+TEST_F(SunInTheWindow, ThePointerReadsTheHoursInWords) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  const Point at{3.0, 1.0};
+  moveTo(at);
+  const auto year = view().map()->yearAt(at);
+  ASSERT_TRUE(year);
+  const auto h = [](double hours) { return QString::number(hours, 'f', 1); };
+  EXPECT_TRUE(words().startsWith(
+      QStringLiteral("%1 h of sun: %2 before noon, %3 after; ")
+          .arg(h(year->mean.total()), h(year->mean.beforeNoon), h(year->mean.afterNoon))))
+      << words().toStdString();
+  EXPECT_TRUE(words().contains(QStringLiteral("June ")) ||
+              words().contains(QStringLiteral("July ")));
+  QEvent leave(QEvent::Leave);
+  QApplication::sendEvent(&canvas(), &leave);
+  EXPECT_TRUE(words().startsWith(QStringLiteral("Limits")));
+}
+
+TEST_F(SunInTheWindow, AMonthIsChosenFromTheList) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  auto* spans = part<QComboBox>("sun-span");
+  ASSERT_EQ(spans->count(), 9) << "season, April to October, worst month";
+  spans->setFocus();
+  QTest::keyClick(spans, Qt::Key_End);
+  EXPECT_EQ(view().choice().span, SunSpan::WorstMonth);
+  QTest::keyClick(spans, Qt::Key_Up);
+  EXPECT_EQ(view().choice().span, SunSpan::Month);
+  EXPECT_EQ(view().choice().month, std::chrono::October);
+}
+
+TEST_F(SunInTheWindow, TheClockIsThatOfThePlace) {
+  startShaded();
+  auto* zone = part<QLineEdit>("yard-time-zone");
+  zone->selectAll();
+  QTest::keyClicks(zone, QStringLiteral("America/New_York"));
+  QTest::keyClick(zone, Qt::Key_Return);
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-07-04"));
+  EXPECT_EQ(part<QLabel>("sun-clock")->text(), QStringLiteral("12:00 EDT"));
+  typeDate(QStringLiteral("2027-01-04"));
+  EXPECT_EQ(part<QLabel>("sun-clock")->text(), QStringLiteral("12:00 EST"));
+  typeDate(QStringLiteral("2027-13-04"));
+  EXPECT_TRUE(words().contains(QStringLiteral("2027-13-04")));
+  EXPECT_EQ(view().choice().day,
+            (Date{std::chrono::year(2027), std::chrono::month(1), std::chrono::day(4)}))
+      << "what cannot be read changes nothing";
+}
+
+TEST_F(SunInTheWindow, ArrowKeysStepTheDateAndTheTime) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-01-31"));
+  auto* date = part<QLineEdit>("sun-date");
+  QTest::keyClick(date, Qt::Key_PageUp);
+  EXPECT_EQ(date->text(), QStringLiteral("2027-02-28")) << "no 31 February";
+  QTest::keyClick(date, Qt::Key_Up);
+  EXPECT_EQ(date->text(), QStringLiteral("2027-03-01"));
+  auto* day = part<DayRibbon>("sun-day");
+  QTest::keyClick(day, Qt::Key_PageUp);
+  QTest::keyClick(day, Qt::Key_Left);
+  EXPECT_EQ(view().choice().minute, 12 * 60 + 55);
+}
+
+TEST_F(SunInTheWindow, TheSunIsDraggedThroughTheDay) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  auto* day = part<DayRibbon>("sun-day");
+  const auto at = [day](int hour) { return QPoint(int(std::lround(day->xOf(hour * 60))), 16); };
+  QTest::mousePress(day, Qt::LeftButton, {}, at(12));
+  QMouseEvent move(QEvent::MouseMove, QPointF(at(17)), day->mapToGlobal(QPointF(at(17))),
+                   Qt::NoButton, Qt::LeftButton, {});
+  QApplication::sendEvent(day, &move);
+  QTest::mouseRelease(day, Qt::LeftButton, {}, at(17));
+  EXPECT_EQ(view().choice().minute, 17 * 60);
+}
+
+TEST_F(SunInTheWindow, PlayRunsTheDayUnlessLessMotionIsAskedFor) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  const int noon = view().choice().minute;
+  if (!lessMotion()) {
+    clickOn("sun-play");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return view().choice().minute > noon + 10; }, 5000));
+  }
+  trigger("actionLessMotion");
+  const int now = view().choice().minute;
+  QTest::qWait(200);
+  EXPECT_EQ(view().choice().minute, now) << "still";
+  clickOn("sun-play");
+  EXPECT_EQ(view().choice().minute, now + 60) << "an hour at a click";
+  QTest::qWait(200);
+  EXPECT_EQ(view().choice().minute, now + 60);
+}
+
+TEST_F(SunInTheWindow, TreesGrowOnInTheMap) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  const double now = view().map()->hoursAt({3.0, 0.5})->total();
+  clickOn("sun-years-15");
+  settle();
+  const Yard later = grownBy(yard(), 15.0);
+  const auto map = computeSunMap(later, seasonRequest(later));
+  EXPECT_EQ(view().map()->hoursAt({3.0, 0.5})->total(), map->hoursAt({3.0, 0.5})->total());
+  EXPECT_NE(view().map()->hoursAt({3.0, 0.5})->total(), now);
+}
+
+TEST_F(SunInTheWindow, DraggingATreeCarriesItsShadeAlong) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  const Point north{1.0, 0.5};
+  press({3.0, -2.0});
+  moveTo({2.0, -2.0});
+  moveTo({1.0, -2.0});
+  EXPECT_TRUE(view().previewing());
+  settle();
+  Yard there = yard();
+  Tree oak = *there.trees.begin();
+  oak.at.x -= 2.0;
+  there.trees = there.trees.with(oak);
+  const auto expected = computeSunMap(there, previewRequest(yard()));
+  EXPECT_NEAR(view().map()->hoursAt(north)->total(), expected->hoursAt(north)->total(), 0.05);
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(view().previewing());
+  settle();
+  EXPECT_EQ(view().map(), document.sunMap());
+}
+
+TEST_F(SunInTheWindow, TheStripStaysWithinANarrowWindow) {
+  startShaded();
+  key(Qt::Key_U);
+  const int high = strip()->height();
+  window->resize(760, 700);
+  QTest::qWait(0);
+  EXPECT_GE(strip()->x(), 0);
+  EXPECT_LE(strip()->geometry().right(), canvas().width());
+  EXPECT_GT(strip()->height(), high) << "wrapped";
+  for (const char* name : {"sun-hours", "sun-shadows", "sun-years-15"}) {
+    auto* button = part<QPushButton>(name);
+    const QPoint end = button->mapTo(strip(), button->rect().bottomRight());
+    EXPECT_TRUE(strip()->rect().contains(end)) << name;
+  }
+}
+
+}  // namespace
+}  // namespace tussock::test
