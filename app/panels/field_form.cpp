@@ -7,10 +7,12 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QSlider>
 
 #include "app/look/theme.h"
 #include "app/panels/inline_field.h"
+#include "app/panels/inline_table.h"
 
 namespace tussock {
 
@@ -50,7 +52,8 @@ QLabel* FieldForm::addLabel(const QString& label) {
 
 void FieldForm::addValue(QWidget* label, QWidget* value) {
   const int row = grid_->rowCount();
-  const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<QComboBox*>(value);
+  const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<InlineTable*>(value) ||
+                    qobject_cast<QComboBox*>(value);
   label->setContentsMargins(0, tall ? kSpace1 + 2 : 0, 0, 0);
   grid_->addWidget(label, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid_->addWidget(value, row, 1);
@@ -78,6 +81,17 @@ QLineEdit* FieldForm::addField(const QString& name, const QString& label, Read r
   addValue(quiet, field);
   refreshers_.push_back([field] { field->refresh(); });
   return field->line();
+}
+
+QPlainTextEdit* FieldForm::addTable(const QString& name, const QString& label, Read read,
+                                    Write write, const QString& whenEmpty) {
+  auto* table = new InlineTable(std::move(read), std::move(write), this);
+  table->lines()->setObjectName(name);
+  table->lines()->setAccessibleName(label);
+  table->lines()->setPlaceholderText(whenEmpty);
+  addValue(addLabel(label), table);
+  refreshers_.push_back([table] { table->refresh(); });
+  return table->lines();
 }
 
 QComboBox* FieldForm::addChoice(const QString& name, const QString& label, const QStringList& words,

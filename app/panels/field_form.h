@@ -14,6 +14,7 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
+class QPlainTextEdit;
 class QSlider;
 
 namespace tussock {
@@ -31,6 +32,9 @@ class FieldForm : public QWidget {
   // `name` becomes the object name of the widget that shows or takes the value.
   QLabel* addFact(const QString& name, const QString& label, Read read);
   QLineEdit* addField(const QString& name, const QString& label, Read read, Write write);
+  // Several lines of text; written on leaving it or with Ctrl and Enter.
+  QPlainTextEdit* addTable(const QString& name, const QString& label, Read read, Write write,
+                           const QString& whenEmpty);
   QComboBox* addChoice(const QString& name, const QString& label, const QStringList& words,
                        std::function<int()> read, std::function<void(int)> write);
   QCheckBox* addTick(const QString& name, const QString& words, std::function<bool()> read,

@@ -3,6 +3,7 @@
 
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
+#include "core/model/solid_bounds.h"
 
 namespace tussock {
 
@@ -12,7 +13,10 @@ QString tr(const char* source) {
   return QCoreApplication::translate("Forms", source);
 }
 
-const LengthBounds kHeights{Length::centimetres(10), Length::metres(120)};
+const LengthBounds kHeights{kLeastHeight, kMostHeight};
+const LengthBounds kCrowns{kLeastCrownRadius, kMostCrownRadius};
+const LengthBounds kGrowths{Length(), Length::metres(3)};
+const LengthBounds kOverhangs{Length(), Length::metres(5)};
 const LengthBounds kWidths{Length::centimetres(1), Length::metres(30)};
 const LengthBounds kBases{Length(), Length::metres(60)};
 const Length kUsualRise = Length::metres(1.5);  // of a ridge that has not been measured
@@ -66,6 +70,55 @@ QString readTreeHeight(const QString& typed, UnitSystem units, Tree& tree) {
   return readLength(typed, units, {least, kHeights.most}, tree.height);
 }
 
+// The underside stays under the eave.
+void addBase(ObjectForm<Building>& building, Document& document) {
+  const auto units = [&document] { return document.yard().settings.units; };
+  building.field(
+      "building-base", tr("Underside"),
+      [units](const Building& b) {
+        return b.base > Length() ? lengthText(b.base, units()) : QString();
+      },
+      [units](Building& b, const QString& typed) {
+        if (typed.trimmed().isEmpty()) {
+          b.base = Length();
+          return QString();
+        }
+        return readLength(typed, units(), {Length(), b.eave - kLeastHeight}, b.base);
+      });
+  building.length("building-overhang", tr("Eaves reach"), &Building::overhang, kOverhangs);
+}
+
+QString readEave(const QString& typed, UnitSystem units, Building& building) {
+  const LengthBounds bounds{building.base + kLeastHeight, kMostHeight};
+  QString wrong = readLength(typed, units, bounds, building.eave);
+  if (wrong.isEmpty()) settleRoof(building);
+  return wrong;
+}
+
+QString readMatureHeight(const QString& typed, UnitSystem units, Tree& tree) {
+  if (typed.trimmed().isEmpty()) {
+    tree.matureHeight.reset();
+    return {};
+  }
+  Length read;
+  QString wrong = readLength(typed, units, kHeights, read);
+  if (wrong.isEmpty()) tree.matureHeight = read;
+  return wrong;
+}
+
+void addGrowth(FieldForm& form, ObjectForm<Tree>& tree, Document& document) {
+  const auto units = [&document] { return document.yard().settings.units; };
+  tree.length("tree-growth", tr("Grows a year"), &Tree::growth, kGrowths);
+  tree.field(
+      "tree-mature-height", tr("Full height"),
+      [units](const Tree& t) {
+        return t.matureHeight ? lengthText(*t.matureHeight, units()) : QString();
+      },
+      [units](Tree& t, const QString& typed) { return readMatureHeight(typed, units(), t); });
+  if (auto* mature = form.findChild<QLineEdit*>(QStringLiteral("tree-mature-height")))
+    mature->setPlaceholderText(tr("not known"));
+}
+
 }  // namespace
 
 void fillForm(FieldForm& form, Document& document, Id<Building> id) {
@@ -89,14 +142,15 @@ void fillForm(FieldForm& form, Document& document, Id<Building> id) {
   building.field(
       "building-eave", tr("Eave"),
       [units](const Building& b) { return lengthText(b.eave, units()); },
-      [units](Building& b, const QString& typed) {
-        QString wrong = readLength(typed, units(), kHeights, b.eave);
-        if (wrong.isEmpty()) settleRoof(b);
-        return wrong;
-      });
+      [units](Building& b, const QString& typed) { return readEave(typed, units(), b); });
   const Building* now = objectIn(document.yard(), id);
   if (now && now->roof != Roof::Flat) addRidge(form, building, document);
-  form.addNote(tr("Heights are above the ground at the wall. They decide the shade."));
+  addBase(building, document);
+  if (auto* base = form.findChild<QLineEdit*>(QStringLiteral("building-base")))
+    base->setPlaceholderText(tr("on the ground"));
+  form.addNote(
+      tr("Heights are above the ground at the wall. They decide the shade. A roof on posts or a "
+         "deck has an underside: light passes below it."));
 }
 
 void fillForm(FieldForm& form, Document& document, Id<Barrier> id) {
@@ -118,7 +172,7 @@ void fillForm(FieldForm& form, Document& document, Id<Tree> id) {
   tree.field(
       "tree-height", tr("Height"), [units](const Tree& t) { return lengthText(t.height, units()); },
       [units](Tree& t, const QString& typed) { return readTreeHeight(typed, units(), t); });
-  tree.length("tree-crown-radius", tr("Crown radius"), &Tree::crownRadius, kWidths);
+  tree.length("tree-crown-radius", tr("Crown radius"), &Tree::crownRadius, kCrowns);
   tree.field(
       "tree-crown-base", tr("Crown from"),
       [units](const Tree& t) { return lengthText(t.crownBase, units()); },
@@ -126,6 +180,7 @@ void fillForm(FieldForm& form, Document& document, Id<Tree> id) {
   tree.length("tree-trunk", tr("Trunk"), &Tree::trunkDiameter, {Length(), Length::metres(5)});
   tree.choice("tree-crown", tr("Shape"), &Tree::crown, {tr("round"), tr("cone"), tr("column")});
   tree.tick("tree-evergreen", tr("Evergreen"), &Tree::evergreen);
+  addGrowth(form, tree, document);
   tree.share("tree-openness-leaf", tr("Light in leaf"), &Tree::opennessLeaf);
   const Tree* now = objectIn(document.yard(), id);
   if (now && now->evergreen) return;

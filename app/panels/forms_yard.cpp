@@ -8,6 +8,7 @@
 #include "app/panels/place_words.h"
 #include "core/catalog/fit.h"
 #include "core/model/settings_text.h"
+#include "core/model/skyline_text.h"
 #include "core/planting/totals.h"
 
 namespace tussock {
@@ -135,6 +136,63 @@ void addSunProfile(FieldForm& form, Document& document, const ObjectForm<Setting
         yard.edit(tr("Sun classes"),
                   [index](Settings& s) { s.sunProfile = sunProfiles()[std::size_t(index)].id; });
       });
+  form.addFact(QStringLiteral("yard-sun-source"), tr("after"), [&document] {
+    return QString::fromStdString(sunProfile(document.yard().settings.sunProfile).source);
+  });
+}
+
+constexpr double kSteepest = 60.0;  // degrees, as far as maps go
+
+QString readSlope(const QString& typed, Angle& value) {
+  Angle read;
+  const QString wrong = readDegrees(typed, read);
+  if (!wrong.isEmpty() || read < Angle() || read.degrees() > kSteepest)
+    return tr("Write the slope in degrees, from 0 to 60: a fall of one in ten is 5.7°.");
+  value = read;
+  return {};
+}
+
+QString readAspect(const QString& typed, Angle& value) {
+  Angle read;
+  const QString wrong = readDegrees(typed, read);
+  if (!wrong.isEmpty() || read < Angle())
+    return tr(
+        "Write the direction the ground falls to, in degrees clockwise from true north: 180 "
+        "is south.");
+  value = read;
+  return {};
+}
+
+QString readSkyline(const QString& typed, std::vector<SkylinePoint>& value) {
+  SkylineRead read = parseSkyline(typed.toStdString());
+  if (!read.trouble.empty()) return QString::fromStdString(read.trouble);
+  value = std::move(read.points);
+  return {};
+}
+
+void addGround(FieldForm& form, Document& document, ObjectForm<Settings>& yard) {
+  yard.field(
+      "yard-slope", tr("Slope"), [](const Settings& s) { return degreesText(s.slope); },
+      [](Settings& s, const QString& typed) { return readSlope(typed, s.slope); });
+  yard.field(
+      "yard-aspect", tr("Falls to"), [](const Settings& s) { return degreesText(s.aspect); },
+      [](Settings& s, const QString& typed) { return readAspect(typed, s.aspect); });
+  form.addTable(
+      QStringLiteral("yard-skyline"), tr("Skyline"),
+      [&document] {
+        return QString::fromStdString(formatSkyline(document.yard().settings.skyline));
+      },
+      [yard](const QString& typed) {
+        std::vector<SkylinePoint> skyline;
+        const QString wrong = readSkyline(typed, skyline);
+        if (wrong.isEmpty()) yard.edit(tr("Skyline"), [&](Settings& s) { s.skyline = skyline; });
+        return wrong;
+      },
+      tr("open"));
+  form.addNote(tr(
+      "Hills and far buildings: a line for each direction, azimuth from true north and elevation "
+      "in degrees, such as 120, 12.5. Straight lines join them. Paste from a table if you have "
+      "one."));
 }
 
 }  // namespace
@@ -146,6 +204,7 @@ void fillForm(FieldForm& form, Document& document, Id<Settings> id) {
   addPlace(yard);
   addSeason(yard);
   addSunProfile(form, document, yard);
+  addGround(form, document, yard);
 }
 
 }  // namespace tussock
