@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/tools/size_gesture.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -29,6 +30,11 @@ std::vector<Handles::Handle> Handles::all() const {
     addTurn(handles, *drift);
     addEnds(handles, *drift);
   }
+  if (stands(*object)) addHeight(handles, *ref);
+  if (const auto* tree = std::get_if<Tree>(&*object)) {
+    const Point rim = tree->at + Point{tree->crownRadius.metres(), 0.0};
+    handles.push_back({Kind::Rim, canvas_.mapping().toPixels(rim), {}});
+  }
   if (const auto outline = outlineOf(*object)) addCorners(handles, *outline);
   return handles;
 }
@@ -53,6 +59,13 @@ void Handles::addTurn(std::vector<Handle>& handles, const Drift& drift) const {
   if (!item || drift.locked || drift.plants.size() < 2) return;
   const QRectF box = canvas_.mapping().toPixels(item->bounds());
   handles.push_back({Kind::Turn, QPointF(box.center().x(), box.top() - kTurnAbove), {}});
+}
+
+void Handles::addHeight(std::vector<Handle>& handles, ObjectRef ref) const {
+  const Item* item = canvas_.scene().find(ref);
+  if (!item) return;
+  const QRectF box = canvas_.mapping().toPixels(item->bounds());
+  handles.push_back({Kind::Height, QPointF(box.center().x(), box.top() - kTurnAbove), {}});
 }
 
 // Where the drift's axis leaves it, a little outside.
@@ -94,21 +107,33 @@ void Handles::paint(QPainter& painter, std::optional<CornerAt> active) const {
     const bool on = handle.kind == Kind::Corner && active && *active == handle.corner;
     painter.setPen(QPen(theme.sky, 1.6));
     painter.setBrush(on ? theme.sky : theme.raised);
-    switch (handle.kind) {
-      case Kind::Corner:
-        painter.drawRect(QRectF(handle.at.x() - 4, handle.at.y() - 4, 8, 8));
-        break;
-      case Kind::Side:
-        painter.drawEllipse(handle.at, 3.0, 3.0);
-        break;
-      case Kind::End:
-        painter.drawRoundedRect(QRectF(handle.at.x() - 4.5, handle.at.y() - 4.5, 9, 9), 2.5, 2.5);
-        break;
-      case Kind::Turn:
-        painter.drawLine(handle.at, handle.at + QPointF(0, kTurnAbove));
-        painter.drawEllipse(handle.at, 5.5, 5.5);
-        break;
-    }
+    paintOne(painter, handle);
+  }
+}
+
+void Handles::paintOne(QPainter& painter, const Handle& handle) const {
+  const QPointF at = handle.at;
+  switch (handle.kind) {
+    case Kind::Corner:
+      painter.drawRect(QRectF(at.x() - 4, at.y() - 4, 8, 8));
+      break;
+    case Kind::Side:
+      painter.drawEllipse(at, 3.0, 3.0);
+      break;
+    case Kind::Rim:
+    case Kind::End:
+      painter.drawRoundedRect(QRectF(at.x() - 4.5, at.y() - 4.5, 9, 9), 2.5, 2.5);
+      break;
+    case Kind::Turn:
+      painter.drawLine(at, at + QPointF(0, kTurnAbove));
+      painter.drawEllipse(at, 5.5, 5.5);
+      break;
+    case Kind::Height:  // an arrow up and one down
+      painter.drawLine(at, at + QPointF(0, kTurnAbove));
+      painter.drawPolygon(
+          QPolygonF({at + QPointF(-6, -2), at + QPointF(0, -9), at + QPointF(6, -2)}));
+      painter.drawPolygon(QPolygonF({at + QPointF(-6, 2), at + QPointF(0, 9), at + QPointF(6, 2)}));
+      break;
   }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The handles of what is selected: corners and middles of sides; turn and ends of a drift.
+// The handles of what is selected: corners and middles of sides; turn and ends of a drift; height
+// of what stands, rim of a crown.
 #pragma once
 
 #include <optional>
@@ -11,7 +12,7 @@ namespace tussock {
 
 class Handles {
  public:
-  enum class Kind { Corner, Side, Turn, End };
+  enum class Kind { Corner, Side, Turn, End, Height, Rim };
   struct Handle {
     Kind kind = Kind::Corner;
     QPointF at;         // pixels
@@ -31,6 +32,8 @@ class Handles {
   void addCorners(std::vector<Handle>& handles, const Outline& outline) const;
   void addEnds(std::vector<Handle>& handles, const Drift& drift) const;
   void addTurn(std::vector<Handle>& handles, const Drift& drift) const;
+  void addHeight(std::vector<Handle>& handles, ObjectRef ref) const;
+  void paintOne(QPainter& painter, const Handle& handle) const;
 
   Canvas& canvas_;
 };

@@ -7,6 +7,7 @@
 #include "app/tools/corner_gesture.h"
 #include "app/tools/move_gesture.h"
 #include "app/tools/nudge_gesture.h"
+#include "app/tools/size_gesture.h"
 #include "app/tools/stretch_gesture.h"
 #include "app/tools/turn_gesture.h"
 #include "core/edit/draft.h"
@@ -35,6 +36,22 @@ void toggle(Document& document, ObjectRef ref) {
   document.select(std::move(selection));
 }
 
+Qt::CursorShape cursorOf(Handles::Kind kind) {
+  switch (kind) {
+    case Handles::Kind::Turn:
+      return Qt::PointingHandCursor;
+    case Handles::Kind::Height:
+      return Qt::SizeVerCursor;
+    case Handles::Kind::Rim:
+      return Qt::SizeHorCursor;
+    case Handles::Kind::Corner:
+    case Handles::Kind::Side:
+    case Handles::Kind::End:
+      return Qt::SizeAllCursor;
+  }
+  return Qt::SizeAllCursor;
+}
+
 }  // namespace
 
 SelectTool::SelectTool(Canvas& canvas)
@@ -49,6 +66,9 @@ QString SelectTool::hint() const {
     return QObject::tr(
         "Drag to move · R turns · drag an end to stretch · + and − change the count · Alt and drag "
         "for one plant, Alt and Shift to mark several");
+  if (idIf<Tree>(*ref))
+    return QObject::tr(
+        "Drag to move, the arrows to raise, the rim to widen · Delete takes it away");
   if (active_) return QObject::tr("Drag the corner · Delete takes it away");
   if (!handles_.all().empty())
     return QObject::tr("Drag to move, drag a corner to reshape · Delete takes it away");
@@ -65,6 +85,9 @@ QList<GestureWords> SelectTool::gestures() const {
       {QObject::tr("Drag"), QObject::tr("Moves the selection; a drift may go to another bed")},
       {QObject::tr("Drag a corner or a side"),
        QObject::tr("Reshapes; on a side, with a new corner")},
+      {QObject::tr("Drag the arrows over a solid"),
+       QObject::tr("Raises or lowers a building, wall or tree; with Shift freely")},
+      {QObject::tr("Drag the rim of a crown"), QObject::tr("Widens it; with Shift freely")},
       {QObject::tr("Drag an end of a drift"),
        QObject::tr("Stretches and turns it; with Shift by steps of 15°")},
       {QObject::tr("Arrow keys"),
@@ -132,6 +155,11 @@ void SelectTool::pressHandle(const Handles::Handle& handle, const PointerAt& at)
     gesture_ = std::make_unique<StretchGesture>(canvas_, *idIf<Drift>(ref), handle.side);
     return;
   }
+  if (handle.kind == Handles::Kind::Height || handle.kind == Handles::Kind::Rim) {
+    const SizeKind kind = handle.kind == Handles::Kind::Height ? SizeKind::Height : SizeKind::Crown;
+    gesture_ = std::make_unique<SizeGesture>(canvas_, ref, kind, at);
+    return;
+  }
   Outline outline = *outlineOf(*objectAt(canvas_.document().yard(), ref));
   CornerAt corner = handle.corner;
   if (handle.kind == Handles::Kind::Side) {
@@ -155,7 +183,7 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
 void SelectTool::move(const PointerAt& at) {
   if (gesture_) return gesture_->move(at);
   if (const auto handle = handles_.at(at.pixels))
-    cursor_ = handle->kind == Handles::Kind::Turn ? Qt::PointingHandCursor : Qt::SizeAllCursor;
+    cursor_ = cursorOf(handle->kind);
   else
     cursor_ = pick(at) ? Qt::OpenHandCursor : Qt::ArrowCursor;
 }
