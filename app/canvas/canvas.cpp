@@ -216,6 +216,11 @@ void Canvas::setYear(GrowthYear year) {
   repaintPlan();
 }
 
+void Canvas::showReadings(const std::vector<ReadingCompared>& compared) {
+  readings_.take(compared, document_.yard());
+  update();
+}
+
 void Canvas::setFoot(int pixels) {
   if (pixels == foot_) return;
   foot_ = pixels;

@@ -14,6 +14,7 @@
 #include "app/canvas/plan_frame.h"
 #include "app/canvas/plan_painter.h"
 #include "app/canvas/preview.h"
+#include "app/canvas/reading_marks.h"
 #include "app/canvas/shadow_overlay.h"
 #include "app/canvas/sun_compass.h"
 #include "app/canvas/sun_overlay.h"
@@ -52,6 +53,8 @@ class Canvas : public QWidget {
   void showMoved(std::vector<ObjectRef> refs, Point step);
   void clearPreview();
   void showFigure(Point at, const QString& figure, const QString& note);
+  // What is computed beside the sun readings.
+  void showReadings(const std::vector<ReadingCompared>& compared);
   void clearFigure();
   void refreshOverlay() { update(); }
   // A field at a place on the canvas. `take` gives what is wrong with the text, or nothing.
@@ -135,6 +138,7 @@ class Canvas : public QWidget {
   SunOverlay sun_;
   ShadowOverlay shadows_;
   SunCompass compass_;
+  ReadingMarks readings_;
   FindingMarks marks_;
   PlanPainter painter_;
   PlanFrame frame_;

@@ -42,7 +42,9 @@ void Canvas::paintSun(QPainter& painter) {
       break;
   }
   paintGrowth(painter);
-  if (!zooming_.isActive()) painter_.paintLabels(painter, rect(), mapping_, look_);
+  if (zooming_.isActive()) return;
+  painter_.paintLabels(painter, rect(), mapping_, look_);
+  readings_.paint(painter, mapping_, look_);
 }
 
 // How far the crowns reach that have grown on.

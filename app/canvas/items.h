@@ -14,6 +14,7 @@ namespace tussock {
 [[nodiscard]] std::unique_ptr<Item> makeBuriedItem(const BuriedLine& line);
 [[nodiscard]] std::unique_ptr<Item> makeStepItem(const SteppingPlace& step);
 [[nodiscard]] std::unique_ptr<Item> makeWaterItem(const WaterPoint& point);
+[[nodiscard]] std::unique_ptr<Item> makeReadingItem(const SunReading& reading);
 [[nodiscard]] std::unique_ptr<Item> makeBedItem(const Bed& bed);
 [[nodiscard]] std::unique_ptr<Item> makeDriftItem(const Drift& drift, const Yard& yard);
 [[nodiscard]] std::unique_ptr<Item> makeBarrierItem(const Barrier& barrier);

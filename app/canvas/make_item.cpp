@@ -12,7 +12,7 @@ struct Maker {
   Made operator()(const PlanCode&) const { return nullptr; }
   Made operator()(const Acceptance&) const { return nullptr; }
   Made operator()(const ForeignFeature&) const { return nullptr; }
-  Made operator()(const SunReading&) const { return nullptr; }
+  Made operator()(const SunReading& o) const { return makeReadingItem(o); }
   Made operator()(const OwnSpecies&) const { return nullptr; }
   Made operator()(const Arrangement&) const { return nullptr; }
   Made operator()(const LotLine& o) const { return makeLotItem(o); }

@@ -21,6 +21,7 @@ void fillForm(FieldForm& form, Document& document, Id<WaterPoint> id);
 void fillForm(FieldForm& form, Document& document, Id<HeightLimit> id);
 void fillForm(FieldForm& form, Document& document, Id<BuriedLine> id);
 void fillForm(FieldForm& form, Document& document, Id<Photo> id);
+void fillForm(FieldForm& form, Document& document, Id<SunReading> id);
 
 [[nodiscard]] QString areaText(const Document& document, Area area);
 [[nodiscard]] QString stockWords(StockSize size);

@@ -20,6 +20,7 @@ constexpr std::array kWords{
     std::pair{kKind<WaterPoint>, QT_TRANSLATE_NOOP("Kind", "Water point")},
     std::pair{kKind<HeightLimit>, QT_TRANSLATE_NOOP("Kind", "Height-limit area")},
     std::pair{kKind<BuriedLine>, QT_TRANSLATE_NOOP("Kind", "Buried line")},
+    std::pair{kKind<SunReading>, QT_TRANSLATE_NOOP("Kind", "Sun reading")},
     std::pair{kKind<Bed>, QT_TRANSLATE_NOOP("Kind", "Bed")},
     std::pair{kKind<Patch>, QT_TRANSLATE_NOOP("Kind", "Moist or dry patch")},
     std::pair{kKind<Drift>, QT_TRANSLATE_NOOP("Kind", "Drift")},

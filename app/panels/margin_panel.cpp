@@ -70,6 +70,10 @@ Filling& MarginPanel::filling() const {
   return selection_->filling();
 }
 
+Survey& MarginPanel::survey() const {
+  return selection_->survey();
+}
+
 void MarginPanel::setWeek(std::optional<int> week) {
   selection_->setWeek(week);
 }

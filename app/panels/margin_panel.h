@@ -15,6 +15,7 @@ namespace tussock {
 class Filling;
 class FindingsList;
 class SelectionView;
+class Survey;
 
 class MarginPanel : public QWidget {
   Q_OBJECT
@@ -25,6 +26,7 @@ class MarginPanel : public QWidget {
   [[nodiscard]] FindingsList* findings() const { return findings_; }
   [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
   [[nodiscard]] Filling& filling() const;
+  [[nodiscard]] Survey& survey() const;
   void setWeek(std::optional<int> week);
 
  signals:

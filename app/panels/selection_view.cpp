@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "app/document/survey.h"
 #include "app/look/theme.h"
 #include "app/panels/drift_head.h"
 #include "app/panels/fill_panel.h"
@@ -14,6 +15,7 @@
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
 #include "app/panels/standing_picture.h"
+#include "app/panels/survey_view.h"
 
 namespace tussock {
 
@@ -42,7 +44,8 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
       column_(new QVBoxLayout(this)),
-      filling_(new Filling(document, this)) {
+      filling_(new Filling(document, this)),
+      survey_(new Survey(document, this)) {
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
   connect(&document_, &Document::opened, this, &SelectionView::rebuild);
   connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
@@ -122,9 +125,11 @@ void SelectionView::buildFor(ObjectRef ref) {
     content_->layout()->addWidget(standing_);
   }
   withId<Settings, Bed, Patch, Drift, Building, Barrier, Tree, LotLine, Paving, SteppingPlace,
-         WaterPoint, HeightLimit, BuriedLine, Photo>(
+         WaterPoint, HeightLimit, BuriedLine, Photo, SunReading>(
       ref, [this](auto id) { fillForm(*form_, document_, id); });
   content_->layout()->addWidget(form_);
+  if (idIf<Settings>(ref) || idIf<SunReading>(ref))
+    content_->layout()->addWidget(new SurveyView(document_, *survey_, content_));
   if (const auto bed = idIf<Bed>(ref)) {
     fill_ = new FillPanel(document_, *filling_, *bed, content_);
     content_->layout()->addWidget(fill_);

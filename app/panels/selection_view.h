@@ -17,6 +17,7 @@ class FieldForm;
 class FillPanel;
 class Filling;
 class StandingPicture;
+class Survey;
 
 class SelectionView : public QWidget {
   Q_OBJECT
@@ -25,6 +26,7 @@ class SelectionView : public QWidget {
   explicit SelectionView(Document& document, QWidget* parent = nullptr);
 
   [[nodiscard]] Filling& filling() const { return *filling_; }
+  [[nodiscard]] Survey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
 
  private:
@@ -43,6 +45,7 @@ class SelectionView : public QWidget {
   StandingPicture* standing_ = nullptr;
   FillPanel* fill_ = nullptr;
   Filling* filling_;
+  Survey* survey_;
   std::optional<int> week_;
   QString shape_;
 };

@@ -74,6 +74,12 @@ void SunStrip::layOut() {
   auto* top = new FlowLayout(kSpace4, kSpace1);
   for (QWidget* part : {makeLooks(), makeSpans(), static_cast<QWidget*>(dayRow_), makeTrees()})
     top->addWidget(part);
+  auto* note = new QPushButton(tr("Note sun seen"));
+  note->setObjectName(QStringLiteral("sun-note"));
+  note->setFocusPolicy(Qt::TabFocus);
+  note->setToolTip(tr("Hours of sun that you have seen at a spot (Y)"));
+  top->addWidget(note);
+  connect(note, &QPushButton::clicked, this, &SunStrip::readingWanted);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(kSpace3, kSpace2, kSpace3, kSpace2);
   column->setSpacing(kSpace1);

@@ -27,6 +27,9 @@ class SunStrip : public QFrame {
   void toggle(SunLook look);
   void takeMotion();  // it has been chosen how much there may be
 
+ signals:
+  void readingWanted();  // someone wants to note the sun seen
+
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 

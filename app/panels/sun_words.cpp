@@ -2,6 +2,7 @@
 #include "app/panels/sun_words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -38,6 +39,12 @@ QString sunWordsAt(const SunMap& map, Point at) {
       year->months.begin(), year->months.end(),
       [](const MonthHours& a, const MonthHours& b) { return a.hours.total() < b.hours.total(); });
   return tr("%1; %2, %3").arg(words, monthHours(*most), monthHours(*least));
+}
+
+QString differenceWords(double hours) {
+  const QString figure = QLocale().toString(std::abs(hours), 'f', 1);
+  if (figure == QLocale().toString(0.0, 'f', 1)) return tr("%1 h").arg(figure);
+  return tr("%1%2 h").arg(hours < 0.0 ? QStringLiteral("−") : QStringLiteral("+"), figure);
 }
 
 QString daylightWords(const CivilDay& day, const Settings& settings) {

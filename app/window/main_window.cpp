@@ -13,6 +13,7 @@
 
 #include "app/canvas/canvas.h"
 #include "app/document/filling.h"
+#include "app/document/survey.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/margin_panel.h"
@@ -209,6 +210,10 @@ void MainWindow::wirePanels() {
   connect(&margin_->filling(), &Filling::bestChanged, canvas_, [this](const ChangeSet& preview) {
     preview.empty() ? canvas_->clearPreview() : canvas_->show(preview);
   });
+  connect(sunStrip_, &SunStrip::readingWanted, this,
+          [this] { takeTool(QStringLiteral("toolReading")); });
+  connect(&margin_->survey(), &Survey::changed, canvas_,
+          [this] { canvas_->showReadings(margin_->survey().compared()); });
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
   canvas_->setWeek(year_->week());
   margin_->setWeek(year_->week());

@@ -69,7 +69,7 @@ Rail::Rail(const ToolSet& tools, QActionGroup& group, QWidget* parent) : QWidget
     action->setShortcut(entry.key);
     action->setToolTip(tr("%1 (%2)").arg(entry.label, entry.key.toString()));
     addAction(action);
-    buttons_.push_back(new RailButton(action, entry.key.toString(), this));
+    if (entry.onRail) buttons_.push_back(new RailButton(action, entry.key.toString(), this));
   }
 }
 

@@ -11,6 +11,7 @@
 #include "app/tools/photo_tool.h"
 #include "app/tools/place_tool.h"
 #include "app/tools/split_tool.h"
+#include "app/tools/sun_reading_tool.h"
 #include "app/tools/tree_tool.h"
 
 namespace tussock {
@@ -29,6 +30,8 @@ ToolSet::ToolSet(Canvas& canvas) {
   add<LotLineTool>("toolLotLine", QObject::tr("Lot line"), "lot-line", "L", canvas);
   add<PhotoTool>("toolPhoto", QObject::tr("Photo"), "photo", "H", canvas);
   add<MeasureTool>("toolMeasure", QObject::tr("Measure"), "measure", "M", canvas);
+  add<SunReadingTool>("toolReading", QObject::tr("Sun reading"), "sun-reading", "Y", canvas);
+  entries_.back().onRail = false;  // the sun strip has it
 }
 
 template <class T>
@@ -37,7 +40,7 @@ T* ToolSet::add(const char* name, const QString& label, const char* icon, const 
   auto tool = std::make_unique<T>(canvas);
   T* raw = tool.get();
   entries_.push_back({QString::fromLatin1(name), label, QString::fromLatin1(icon),
-                      QKeySequence(QString::fromLatin1(key)), std::move(tool)});
+                      QKeySequence(QString::fromLatin1(key)), std::move(tool), true});
   return raw;
 }
 

@@ -16,6 +16,7 @@ struct ToolEntry {
   QString icon;
   QKeySequence key;
   std::unique_ptr<Tool> tool;
+  bool onRail = true;  // else in the Draw menu alone
 };
 
 class ToolSet {

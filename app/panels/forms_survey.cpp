@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "app/panels/forms.h"
+#include "app/panels/object_form.h"
+#include "core/model/sun_hours_text.h"
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("Forms", source);
+}
+
+QString readDate(const QString& typed, Date& value) {
+  const auto read = parseDate(typed.trimmed().toStdString());
+  if (!read) return tr("Write a date as year-month-day, such as 2027-06-21.");
+  value = *read;
+  return {};
+}
+
+QString readHours(const QString& typed, double& value) {
+  const auto read = parseSunHours(typed.toStdString());
+  if (!read) return tr("Write hours from 0 to 24, such as 4.5 or 4:30.");
+  value = *read;
+  return {};
+}
+
+}  // namespace
+
+void fillForm(FieldForm& form, Document& document, Id<SunReading> id) {
+  ObjectForm<SunReading> reading(form, document, id);
+  reading.field(
+      "reading-day", tr("Day"),
+      [](const SunReading& r) { return QString::fromStdString(formatDate(r.day)); },
+      [](SunReading& r, const QString& typed) { return readDate(typed, r.day); });
+  reading.field(
+      "reading-hours", tr("Sun seen"), [](const SunReading& r) { return hoursText(r.hours); },
+      [](SunReading& r, const QString& typed) { return readHours(typed, r.hours); });
+  reading.text("reading-note", tr("Note"), &SunReading::note);
+  form.addNote(
+      tr("Watch on a clear day, or the hours are too few. Hours in which sun and shade flicker "
+         "under a crown count by half."));
+}
+
+}  // namespace tussock

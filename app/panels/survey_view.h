@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// The sun survey in the margin: hours seen beside hours computed, and the trees that would fit.
+#pragma once
+
+#include <QWidget>
+
+#include "app/document/survey.h"
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace tussock {
+
+class SurveyView : public QWidget {
+  Q_OBJECT
+
+ public:
+  SurveyView(Document& document, Survey& survey, QWidget* parent = nullptr);
+  void refresh();
+
+ private:
+  void showReadings();
+  void addRow(int row, const ReadingCompared& compared);
+  void showOffer();
+  [[nodiscard]] QString wordsOf(const FittedValue& value) const;
+  QPushButton* button(const QString& name, const QString& words);
+
+  Document& document_;
+  Survey& survey_;
+  QVBoxLayout* column_;
+  QWidget* table_ = nullptr;
+  QLabel* sum_;
+  QPushButton* look_;
+  QLabel* offer_;
+  QPushButton* apply_;
+  QPushButton* dismiss_;
+};
+
+}  // namespace tussock

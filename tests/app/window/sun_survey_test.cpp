@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+// The survey is made up from a yard whose oak is 9 m high, then put to one drawn with 6 m.
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "app/document/survey.h"
+#include "app/panels/margin_panel.h"
+#include "core/edit/draft.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace tussock::test {
+namespace {
+
+class SunSurvey : public WindowTest {
+ protected:
+  [[nodiscard]] static Yard yardWithOak(double metres) {
+    YardBuilder builder;
+    builder.bed("Walk", "POLYGON((-4 -1,8 -1,8 6,-4 6,-4 -1))").tree("Oak", {2.0, -1.0}, 0.3);
+    Yard yard = builder.build();
+    Tree oak = *yard.trees.begin();
+    oak.height = Length::metres(metres);
+    oak.crownRadius = Length::metres(2.0);
+    oak.crownBase = Length::metres(2.0);
+    yard.trees = yard.trees.with(oak);
+    return yard;
+  }
+  // Readings as someone under the true oak would have noted them.
+  void startSurveyed() {
+    Yard truth = yardWithOak(9.0);
+    std::int64_t id = 1000;
+    for (const Point at : {Point{0.5, 2.0}, Point{2.0, 3.0}, Point{3.5, 2.0}, Point{2.0, 4.5},
+                           Point{1.0, 4.0}, Point{3.0, 4.0}}) {
+      SunReading reading;
+      reading.id = Id<SunReading>(++id);
+      reading.at = at;
+      reading.day = Date{std::chrono::year(2026), std::chrono::month(9), std::chrono::day(10)};
+      truth.sunReadings = truth.sunReadings.with(reading);
+    }
+    Yard drawn = yardWithOak(6.0);
+    for (const ReadingCompared& each : compareReadings(truth)) {
+      SunReading reading = *truth.sunReadings.find(each.reading);
+      reading.hours = each.computed;
+      drawn.sunReadings = drawn.sunReadings.with(reading);
+    }
+    start(drawn);
+    survey().wait();
+    QTest::qWait(0);  // lets the margin lay the survey out
+  }
+  [[nodiscard]] Survey& survey() const {
+    return window->findChild<MarginPanel*>(QStringLiteral("margin"))->survey();
+  }
+  template <class W>
+  W* shown(const char* name) const {
+    for (W* found : window->findChildren<W*>(QLatin1String(name)))
+      if (found->isVisible()) return found;
+    return nullptr;
+  }
+  void clickOn(const char* name) const {
+    auto* button = shown<QPushButton>(name);
+    ASSERT_TRUE(button) << name;
+    QTest::mouseClick(button, Qt::LeftButton);
+  }
+  [[nodiscard]] Tree oak() const { return *inFile().trees.begin(); }
+};
+
+TEST_F(SunSurvey, HoursSeenAreNotedWhereOneClicks) {
+  start(yardWithOak(6.0));
+  key(Qt::Key_U);
+  clickOn("sun-note");
+  click({1.0, 2.0});
+  type(QStringLiteral("4:30"));
+  const Yard kept = inFile();
+  ASSERT_EQ(kept.sunReadings.size(), 1u);
+  const SunReading reading = *kept.sunReadings.begin();
+  EXPECT_DOUBLE_EQ(reading.hours, 4.5);
+  EXPECT_NEAR(reading.at.x, 1.0, 0.02);
+  EXPECT_EQ(reading.day, canvas().sunView().choice().day);
+  EXPECT_EQ(document.selection(), std::vector{refTo(reading.id)});
+  survey().wait();
+  ASSERT_EQ(survey().compared().size(), 1u);
+  EXPECT_DOUBLE_EQ(survey().compared()[0].observed, 4.5);
+  trigger("actionUndo");
+  EXPECT_TRUE(inFile().sunReadings.empty());
+}
+
+TEST_F(SunSurvey, WhatCannotBeHoursIsAskedAgain) {
+  start(yardWithOak(6.0));
+  trigger("toolReading");
+  click({1.0, 2.0});
+  type(QStringLiteral("30"));
+  EXPECT_TRUE(canvas().asking());
+  EXPECT_TRUE(inFile().sunReadings.empty());
+  canvas().findChild<QLineEdit*>(QStringLiteral("canvasFieldText"))->selectAll();
+  type(QStringLiteral("3"));
+  EXPECT_EQ(inFile().sunReadings.size(), 1u);
+}
+
+TEST_F(SunSurvey, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
+  startSurveyed();
+  EXPECT_GT(rmsOf(survey().compared()), 0.3);
+  EXPECT_TRUE(shown<QLabel>("survey-sum"));
+  clickOn("survey-look");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return survey().offer().has_value(); }, 60000));
+  EXPECT_DOUBLE_EQ(oak().height.metres(), 6.0) << "nothing unasked";
+  ASSERT_TRUE(shown<QLabel>("survey-offer"));
+  EXPECT_TRUE(shown<QLabel>("survey-offer")->text().contains(QStringLiteral("Oak: height")));
+  QTest::qWait(0);
+  clickOn("survey-apply");
+  survey().wait();
+  EXPECT_NEAR(oak().height.metres(), 9.0, 0.4) << "what the readings were made from";
+  EXPECT_LT(rmsOf(survey().compared()), 0.1);
+  EXPECT_FALSE(survey().offer());
+  trigger("actionUndo");
+  EXPECT_DOUBLE_EQ(oak().height.metres(), 6.0);
+}
+
+TEST_F(SunSurvey, AnEditTakesTheOfferAway) {
+  startSurveyed();
+  clickOn("survey-look");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return survey().offer().has_value(); }, 60000));
+  document.commit(removeObjects(yard(), {refTo(yard().sunReadings.begin()->id)}));
+  EXPECT_FALSE(survey().offer());
+  survey().wait();
+  EXPECT_EQ(survey().compared().size(), 5u);
+}
+
+TEST_F(SunSurvey, AnOfferCanBeLeft) {
+  startSurveyed();
+  clickOn("survey-look");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return survey().offer().has_value(); }, 60000));
+  QTest::qWait(0);
+  clickOn("survey-dismiss");
+  EXPECT_FALSE(survey().offer());
+  EXPECT_DOUBLE_EQ(oak().height.metres(), 6.0);
+  EXPECT_TRUE(shown<QPushButton>("survey-look"));
+}
+
+}  // namespace
+}  // namespace tussock::test
