@@ -45,6 +45,8 @@ QPushButton[look="chip"], QToolButton[look="chip"] { border-radius: 13px; paddin
   min-height: 18px; font-size: 12px; }
 QPushButton[look="chip"]:focus { padding: 2px 10px; }
 QPushButton[look="chip"]:checked { background: @leaf@; color: @onleaf@; border-color: @leaf@; }
+QPushButton[look="chip"]:disabled { background: transparent; color: @edge@;
+  border-color: @line@; }
 QPushButton[look="chip"]:checked:focus { border: 2px solid @ink@; }
 QPushButton[look="step"] { padding: 0; min-width: 30px; min-height: 30px; font-size: 16px;
   font-weight: bold; }

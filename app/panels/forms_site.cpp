@@ -3,6 +3,7 @@
 
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
+#include "app/panels/photo_fade.h"
 
 namespace tussock {
 
@@ -37,10 +38,10 @@ void addFade(FieldForm& form, Document& document, Id<Photo> id, ObjectForm<Photo
       QStringLiteral("photo-fade"), tr("Fade"),
       [&document, id] {
         const Photo* p = objectIn(document.yard(), id);
-        return p ? qRound((1.0 - p->opacity) * 100.0) : 0;
+        return p ? fadeOf(*p) : 0;
       },
       [photo](int value) {
-        photo.edit(tr("Fade"), [value](Photo& p) { p.opacity = 1.0 - value / 100.0; });
+        photo.edit(tr("Fade photo"), [value](Photo& p) { setFade(p, value); });
       });
 }
 

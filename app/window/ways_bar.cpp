@@ -9,13 +9,13 @@
 #include <QSignalBlocker>
 #include <QSlider>
 
+#include "app/panels/photo_fade.h"
 #include "app/tools/photo_tool.h"
 #include "core/edit/draft.h"
 
 namespace tussock {
 
 namespace {
-constexpr int kMostFade = 95;      // of 100: a photo out of sight could not be found again
 constexpr int kSliderHeight = 22;  // pixels, so that the whole handle shows
 }  // namespace
 
@@ -37,6 +37,7 @@ void WaysBar::show(Tool* tool) {
   tool_ = tool;
   fade_ = nullptr;
   lock_ = nullptr;
+  chips_.clear();
   while (QLayoutItem* item = row_->takeAt(0)) {
     delete item->widget();
     delete item;
@@ -60,6 +61,7 @@ void WaysBar::addWays(Tool& tool) {
     chip->setChecked(i == tool.way());
     chip->setFocusPolicy(Qt::TabFocus);
     group->addButton(chip, i);
+    chips_.append(chip);
     row_->addWidget(chip);
   }
   connect(group, &QButtonGroup::idClicked, this, [this](int way) {
@@ -83,7 +85,7 @@ void WaysBar::addPhotoFields() {
   row_->addWidget(fade_);
   row_->addWidget(lock_);
   const auto fade = [this] {
-    commitPhoto(tr("Fade photo"), [this](Photo& p) { p.opacity = 1.0 - fade_->value() / 100.0; });
+    commitPhoto(tr("Fade photo"), [this](Photo& p) { setFade(p, fade_->value()); });
   };
   connect(fade_, &QSlider::sliderReleased, this, fade);
   connect(fade_, &QSlider::actionTriggered, this, [this, fade] {
@@ -105,9 +107,14 @@ void WaysBar::showPhoto() {
   const Photo* shown = photo();
   fade_->setEnabled(shown != nullptr);
   lock_->setEnabled(shown != nullptr);
+  const bool locked = shown && shown->locked;
+  for (QPushButton* chip : chips_) {
+    chip->setEnabled(!locked);
+    chip->setToolTip(locked ? tool_->hint() : QString());
+  }
   if (!shown) return;
   const QSignalBlocker quietFade(fade_), quietLock(lock_);
-  fade_->setValue(int(std::lround((1.0 - shown->opacity) * 100.0)));
+  fade_->setValue(fadeOf(*shown));
   lock_->setChecked(shown->locked);
 }
 

@@ -8,6 +8,7 @@
 
 class QCheckBox;
 class QHBoxLayout;
+class QPushButton;
 class QSlider;
 
 namespace tussock {
@@ -29,6 +30,7 @@ class WaysBar : public QFrame {
 
   Canvas& canvas_;
   QHBoxLayout* row_;
+  QList<QPushButton*> chips_;
   QSlider* fade_ = nullptr;
   QCheckBox* lock_ = nullptr;
   Tool* tool_ = nullptr;

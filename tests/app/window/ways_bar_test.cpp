@@ -41,13 +41,29 @@ TEST_F(WaysBarTest, FadingIsInTheFileAndOnTheCanvas) {
   const QColor strong = middle();
   QTest::keyClick(fade(), Qt::Key_End);
   QCoreApplication::processEvents();
-  EXPECT_NEAR(photo().opacity, 0.05, 1e-9);
+  EXPECT_NEAR(photo().opacity, 0.0, 1e-9);
   EXPECT_EQ(undoLabel(), QStringLiteral("Fade photo"));
-  EXPECT_GT(middle().lightness(), strong.lightness() + 40) << "nearly bare paper";
+  EXPECT_GT(middle().lightness(), strong.lightness() + 40) << "bare paper";
   trigger("actionUndo");
   EXPECT_NEAR(photo().opacity, before, 1e-9);
   EXPECT_EQ(middle(), strong);
   EXPECT_EQ(fade()->value(), int(std::lround((1.0 - before) * 100)));
+}
+
+TEST_F(WaysBarTest, TheMarginShowsTheSameFade) {
+  bringIn();
+  auto* inMargin = window->findChild<QSlider*>(QStringLiteral("photo-fade"));
+  ASSERT_TRUE(inMargin);
+  EXPECT_EQ(inMargin->value(), fade()->value());
+  QTest::keyClick(fade(), Qt::Key_End);
+  QCoreApplication::processEvents();
+  EXPECT_EQ(fade()->value(), 100);
+  EXPECT_EQ(inMargin->value(), 100);
+  EXPECT_NEAR(photo().opacity, 0.0, 1e-9);
+  QTest::keyClick(inMargin, Qt::Key_PageDown);
+  EXPECT_EQ(inMargin->value(), 90);
+  EXPECT_EQ(fade()->value(), 90);
+  EXPECT_NEAR(photo().opacity, 0.1, 1e-9);
 }
 
 // A drag of the handle is one edit, however many steps it makes.
@@ -85,7 +101,8 @@ TEST_F(WaysBarTest, ALockedPhotoStaysWhereItIs) {
   EXPECT_EQ(undoLabel(), QStringLiteral("Lock photo"));
   const Photo locked = photo();
   const Point from = boundsOf(locked).centre();
-  QTest::mouseClick(window->findChild<QWidget*>(QStringLiteral("way2")), Qt::LeftButton);
+  for (const char* way : {"way0", "way1", "way2"})
+    EXPECT_FALSE(window->findChild<QWidget*>(QLatin1String(way))->isEnabled()) << way;
   drag(from, from + Point{2.0, 1.0});
   EXPECT_EQ(photo(), locked);
   EXPECT_TRUE(window->messages().words().contains(QStringLiteral("locked")));
@@ -97,6 +114,7 @@ TEST_F(WaysBarTest, ALockedPhotoStaysWhereItIs) {
   trigger("toolPhoto");
   QTest::mouseClick(lock(), Qt::LeftButton, {}, {8, lock()->height() / 2});
   EXPECT_FALSE(photo().locked);
+  EXPECT_FALSE(window->messages().isVisible()) << "an edit puts the message away";
   QTest::mouseClick(window->findChild<QWidget*>(QStringLiteral("way2")), Qt::LeftButton);
   drag(from, from + Point{2.0, 1.0});
   EXPECT_NEAR(photo().corner.x - locked.corner.x, 2.0, 0.05);
