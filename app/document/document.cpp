@@ -225,7 +225,11 @@ std::optional<QString> Document::redoLabel() const {
 }
 
 std::string Document::keepPicture(const QByteArray& bytes) {
-  return isOpen() ? state_->file->putBlob(bytes.toStdString()) : std::string();
+  const QImage image = isOpen() ? decodePicture(bytes) : QImage();
+  if (image.isNull()) return {};
+  std::string hash = state_->file->putBlob(bytes.toStdString());
+  state_->pictures.keep(QString::fromStdString(hash), image);
+  return hash;
 }
 
 QImage Document::picture(const std::string& hash) const {

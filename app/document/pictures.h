@@ -24,8 +24,11 @@ class Pictures {
   [[nodiscard]] QImage get(const QString& hash, Load load) {
     if (const QImage* kept = images_.object(hash)) return *kept;
     const QImage image = decodePicture(load());
-    images_.insert(hash, new QImage(image), int(image.sizeInBytes() / 1024) + 1);
+    keep(hash, image);
     return image;
+  }
+  void keep(const QString& hash, const QImage& image) {
+    images_.insert(hash, new QImage(image), int(image.sizeInBytes() / 1024) + 1);
   }
   void clear() { images_.clear(); }
 

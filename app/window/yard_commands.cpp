@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "app/document/picture_end.h"
 #include "app/document/pictures.h"
 #include "app/document/time_zones.h"
 #include "core/edit/draft.h"
@@ -74,12 +75,16 @@ void YardCommands::bringIn(const QString& path, Point middle, double across) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return emit troubled(tr("%1 cannot be read. Check that it is still there.").arg(path));
+  const QString name = QFileInfo(path).fileName();
   const QByteArray bytes = file.readAll();
+  if (isCutShort(bytes))
+    return emit troubled(
+        tr("%1 is cut short: part of the picture is missing. Copy or save it again.").arg(name));
   Photo photo;
   photo.contentHash = document_.keepPicture(bytes);
+  if (photo.contentHash.empty())
+    return emit troubled(name + QLatin1Char(' ') + troubleWithPicture(bytes));
   const QImage picture = document_.picture(photo.contentHash);
-  if (picture.isNull())
-    return emit troubled(QFileInfo(path).fileName() + QLatin1Char(' ') + troubleWithPicture(bytes));
   photo.id = document_.ids().take<Photo>();
   photo.name = QFileInfo(path).completeBaseName().toStdString();
   photo.widthPixels = picture.width();

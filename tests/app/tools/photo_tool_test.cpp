@@ -7,6 +7,8 @@
 #include <QMimeData>
 #include <QUrl>
 
+#include <sqlite3.h>
+
 #include "app/canvas/photo_frame.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -48,6 +50,18 @@ class PhotoToolTest : public WindowTest {
     EXPECT_TRUE(arrival.isAccepted());
     QDropEvent event(at, Qt::CopyAction, &data, Qt::LeftButton, {});
     QApplication::sendEvent(&canvas(), &event);
+  }
+  [[nodiscard]] int picturesInFile() const {
+    sqlite3* file = nullptr;
+    sqlite3_stmt* count = nullptr;
+    EXPECT_EQ(sqlite3_open(document.path().toUtf8().constData(), &file), SQLITE_OK);
+    EXPECT_EQ(sqlite3_prepare_v2(file, "SELECT count(*) FROM blob", -1, &count, nullptr),
+              SQLITE_OK);
+    EXPECT_EQ(sqlite3_step(count), SQLITE_ROW);
+    const int pictures = sqlite3_column_int(count, 0);
+    sqlite3_finalize(count);
+    sqlite3_close(file);
+    return pictures;
   }
   void bringIn() {
     start();
@@ -99,6 +113,55 @@ TEST_F(PhotoToolTest, WhatIsNoPictureIsToldAndNotLaid) {
   trigger("actionPhoto");
   EXPECT_TRUE(inFile().photos.empty());
   EXPECT_TRUE(window->messages().words().contains(QStringLiteral("notes.jpg")));
+}
+
+// ITU-T T.81 (B.1.1) and ISO/IEC 15948 (5.6): a JPEG ends with EOI, a PNG with IEND. A decoder
+// fills what is missing with grey.
+TEST_F(PhotoToolTest, APictureCutShortIsToldAndNoneOfItKept) {
+  start();
+  QImage picture(800, 600, QImage::Format_RGB32);
+  for (int y = 0; y < 600; ++y)
+    for (int x = 0; x < 800; ++x)
+      picture.setPixel(x, y, qRgb(x * 7 % 256, y * 5 % 256, x * y % 256));
+  for (const char* kind : {"JPG", "PNG"}) {
+    QByteArray whole;
+    QBuffer buffer(&whole);
+    buffer.open(QIODevice::WriteOnly);
+    ASSERT_TRUE(picture.save(&buffer, kind));
+    ASSERT_GT(whole.size(), 30000);
+    const QString name = QStringLiteral("aerial.") + QLatin1String(kind).toString().toLower();
+    prompts->picture = path(name);
+    for (const qsizetype bytes : {qsizetype(3000), whole.size() / 2, whole.size() - 2}) {
+      write(name, whole.left(bytes));
+      trigger("actionPhoto");
+      EXPECT_TRUE(window->messages().words().contains(name + QStringLiteral(" is cut short")))
+          << kind << " " << bytes;
+      window->messages().dismiss();
+    }
+    EXPECT_TRUE(inFile().photos.empty());
+    EXPECT_EQ(picturesInFile(), 0) << kind;
+  }
+}
+
+TEST_F(PhotoToolTest, BytesAfterTheEndOfAPictureDoNotMatter) {
+  start();
+  QImage picture(80, 60, QImage::Format_RGB32);
+  picture.fill(QColor(120, 150, 90));
+  QByteArray jpeg = turnedJpeg(picture);
+  write(QStringLiteral("aerial.jpg"), jpeg + QByteArray(500, 'x'));
+  prompts->picture = path(QStringLiteral("aerial.jpg"));
+  trigger("actionPhoto");
+  EXPECT_EQ(inFile().photos.size(), 1u);
+  EXPECT_FALSE(window->messages().isVisible());
+  // A small picture in a segment of its own (Exif 2.32, 4.5.2) has an end marker, but is not it.
+  jpeg.insert(2, QByteArray::fromHex("ffe10009") + "thumb" + QByteArray::fromHex("ffd9"));
+  write(QStringLiteral("aerial.jpg"), jpeg);
+  trigger("actionPhoto");
+  EXPECT_EQ(inFile().photos.size(), 2u);
+  write(QStringLiteral("aerial.jpg"), jpeg.left(jpeg.size() - 40));
+  trigger("actionPhoto");
+  EXPECT_EQ(inFile().photos.size(), 2u);
+  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("cut short")));
 }
 
 // The two pixels of the picture clicked on lie the typed distance apart, to a millimetre.
