@@ -16,6 +16,7 @@ constexpr double kPlaceMargin = 1.2;  // metres around a place that is shown
 constexpr double kClosest = 140.0;    // pixels a metre, at most, when a place is shown
 constexpr double kZoomStep = 1.25;
 constexpr std::chrono::milliseconds kZoomRest{80};
+constexpr double kFaint = 0.05;      // opacity from which a photo is seen
 constexpr double kEmptyYard = 20.0;  // metres across, shown when nothing is drawn yet
 
 double fitMargin(QSizeF view) {
@@ -240,8 +241,9 @@ void Canvas::takeTheme() {
 
 void Canvas::fit() {
   const Yard& yard = document_.yard();
-  Box box = siteBox(yard);
-  for (const Bed& bed : yard.beds) box.include(boundsOf(bed.outline));
+  Box box = boundsOf(yard);
+  for (const Photo& photo : yard.photos)
+    if (photo.opacity >= kFaint) box.include(boundsOf(photo));
   if (box.empty())
     for (const Photo& photo : yard.photos) box.include(boundsOf(photo));
   if (box.empty()) {
