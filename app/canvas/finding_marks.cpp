@@ -2,7 +2,9 @@
 #include "app/canvas/finding_marks.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
+#include <numbers>
 #include <QPixmap>
 
 #include "app/look/icons.h"
@@ -13,9 +15,34 @@ namespace tussock {
 
 namespace {
 
-constexpr double kHalo = 2.0;  // pixels around the mark
-constexpr float kHaloStrength = 0.8f;
 constexpr double kSamePlace = 0.05;  // metres; marks nearer than this stand side by side
+
+constexpr int kOutline = 2;  // pixels of paper around a mark
+constexpr int kOutlineSteps = 16;
+
+// The marks' colours read on paper (4.5:1 and more), so a mark with paper around it is told from
+// any ground: where its own colour fails the outline does not, nor the other way round.
+QPixmap outlined(const QPixmap& mark, const QColor& paper) {
+  const double dpr = mark.devicePixelRatio();
+  QPixmap shape = mark;
+  QPainter tint(&shape);
+  tint.setCompositionMode(QPainter::CompositionMode_SourceIn);
+  tint.fillRect(shape.rect(), paper);
+  tint.end();
+  const int around = int(std::lround(2.0 * kOutline * dpr));
+  QPixmap picture(mark.size() + QSize(around, around));
+  picture.setDevicePixelRatio(dpr);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  const QPointF middle(kOutline, kOutline);
+  for (int i = 0; i < kOutlineSteps; ++i) {
+    const double turn = 2.0 * std::numbers::pi * i / kOutlineSteps;
+    painter.drawPixmap(middle + kOutline * QPointF(std::cos(turn), std::sin(turn)), shape);
+  }
+  painter.drawPixmap(middle, mark);
+  return picture;
+}
 
 // The upper rim, so that a mark hides neither the middle of what it is about nor its label.
 Point rimOf(const Polygon& place) {
@@ -54,20 +81,15 @@ const FindingMark* FindingMarks::at(QPointF pixels, const SceneMapping& mapping)
 void FindingMarks::paint(QPainter& painter, const SceneMapping& mapping) const {
   const QRectF view(QPointF(), mapping.view());
   const double dpr = painter.device()->devicePixelRatioF();
-  // Of the ground colour, so that a mark reads on flowers, photos and the hours of sun.
-  QColor halo = currentTheme().paper;
-  halo.setAlphaF(kHaloStrength);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(halo);
   std::map<Severity, QPixmap> pictures;
   for (const FindingMark& mark : marks_) {
     const QRectF box = boxOf(mark, mapping);
     if (!view.intersects(box)) continue;
     QPixmap& picture = pictures[mark.severity];
     if (picture.isNull())
-      picture = icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr);
-    painter.drawEllipse(box.adjusted(-kHalo, -kHalo, kHalo, kHalo));
-    painter.drawPixmap(box.topLeft().toPoint(), picture);
+      picture = outlined(icon(findingMark(mark.severity)).pixmap(box.size().toSize(), dpr),
+                         currentTheme().paper);
+    painter.drawPixmap(box.topLeft().toPoint() - QPoint(kOutline, kOutline), picture);
   }
 }
 

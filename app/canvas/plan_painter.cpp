@@ -69,7 +69,7 @@ void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const Scene
   const QPointF origin = mapping.toPixels(Point{});
   for (PlacedLabel& placed : labels_)
     if (placed.box.translated(origin).adjusted(-4, -4, 4, 4).intersects(part))
-      paintLabel(painter, placed, origin, faded(look.theme.paper, 0.9));
+      paintLabel(painter, placed, origin, look.theme.paper);
 }
 
 void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& look) {

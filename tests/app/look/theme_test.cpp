@@ -2,7 +2,6 @@
 #include "app/look/theme.h"
 
 #include <array>
-#include <cmath>
 #include <ostream>
 #include <QApplication>
 #include <QFontDatabase>
@@ -14,21 +13,12 @@
 #include <gtest/gtest.h>
 
 #include "app/look/style_sheet.h"
+#include "tests/app/look/contrast.h"
 
 namespace tussock {
 namespace {
 
-// WCAG 2.2, "relative luminance" and "contrast ratio" (w3.org/TR/WCAG22/#dfn-relative-luminance).
-double channel(double value) {
-  return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
-}
-double luminance(const QColor& c) {
-  return 0.2126 * channel(c.redF()) + 0.7152 * channel(c.greenF()) + 0.0722 * channel(c.blueF());
-}
-double contrast(const QColor& a, const QColor& b) {
-  const double p = luminance(a), q = luminance(b);
-  return (std::max(p, q) + 0.05) / (std::min(p, q) + 0.05);
-}
+using test::contrast;
 
 TEST(Contrast, BlackOnWhiteIsTwentyOne) {  // the bounds WCAG gives for its ratio
   EXPECT_NEAR(contrast(Qt::black, Qt::white), 21.0, 1e-6);
