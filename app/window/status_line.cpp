@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/status_line.h"
 
+#include <algorithm>
 #include <QDateTime>
 #include <QHBoxLayout>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLocale>
+#include <QPainter>
+#include <QStyle>
+#include <QToolTip>
 
 #include "app/document/sun_view.h"
 #include "app/look/theme.h"
@@ -13,11 +18,38 @@ namespace tussock {
 
 namespace {
 
+template <class Label = QLabel>
 QLabel* part(const char* name, const char* look = "note") {
-  auto* label = new QLabel;
+  auto* label = new Label;
   label->setObjectName(QString::fromLatin1(name));
   label->setProperty("look", QString::fromLatin1(look));
   return label;
+}
+
+// One line that ends in … where there is no room, with the whole of it under the pointer.
+class ShortenedLabel : public QLabel {
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    style()->drawItemText(&painter, contentsRect(), Qt::AlignVCenter | Qt::AlignLeft, palette(),
+                          isEnabled(), shortened(), foregroundRole());
+  }
+  bool event(QEvent* event) override {
+    if (event->type() != QEvent::ToolTip) return QLabel::event(event);
+    const QPoint at = static_cast<QHelpEvent*>(event)->globalPos();
+    QToolTip::showText(at, shortened() == text() ? QString() : text(), this);
+    return true;
+  }
+
+ private:
+  [[nodiscard]] QString shortened() const {
+    return fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width());
+  }
+};
+
+bool underRoof(const Yard& yard, Point at) {
+  return std::any_of(yard.buildings.begin(), yard.buildings.end(),
+                     [at](const Building& b) { return contains(b.footprint, at); });
 }
 
 // Lengths are never negative; a coordinate may be.
@@ -33,7 +65,7 @@ StatusLine::StatusLine(Document& document, const SunView& sun, QWidget* parent)
     : QWidget(parent),
       document_(document),
       sun_(sun),
-      hint_(part("statusHint")),
+      hint_(part<ShortenedLabel>("statusHint")),
       length_(part("statusLength")),
       place_(part("statusPlace")),
       undo_(part("statusUndo")),
@@ -71,7 +103,9 @@ void StatusLine::setPointer(Point at) {
   QString words = QStringLiteral("%1, %2").arg(coordinate(at.x, units), coordinate(at.y, units));
   const auto map = sun_.map();
   if (const auto hours = map ? map->hoursAt(at) : std::nullopt)
-    words += tr(" · %1 h of sun here").arg(hours->total(), 0, 'f', 1);
+    words += underRoof(document_.yard(), at)
+                 ? tr(" · under a roof")
+                 : tr(" · %1 h of sun here").arg(hours->total(), 0, 'f', 1);
   place_->setText(words);
 }
 
