@@ -12,7 +12,9 @@ using Shares = std::array<double, 3>;  // years 1 to 3, from a plug
 
 Shares sharesOf(const Species& species) {
   if (species.habit == Habit::Shrub) return {0.25, 0.4, 0.55};
-  const bool fast = species.spreadHabit.ends_with("-fast") || species.lifeSpan.starts_with("short");
+  const bool fast = species.spreadWay == SpreadWay::RhizomeFast ||
+                    species.spreadWay == SpreadWay::SelfSeedsFast ||
+                    species.lifeSpan == LifeSpan::ShortLived;
   if (species.habit == Habit::Fern) return {0.35, 0.55, 0.8};
   return fast ? Shares{0.5, 0.85, 1.0} : Shares{0.4, 0.7, 0.95};
 }
@@ -37,7 +39,7 @@ double headStart(StockSize size) {
 }  // namespace
 
 double shareOfSpread(const Species& species, StockSize size, GrowthYear year) {
-  if (year == GrowthYear::Mature || species.lifeSpan == "annual") return 1.0;
+  if (year == GrowthYear::Mature || species.lifeSpan == LifeSpan::Annual) return 1.0;
   const double fromPlug = sharesOf(species)[static_cast<std::size_t>(year)];
   return std::clamp(fromPlug + headStart(size), 0.1, 1.0);
 }

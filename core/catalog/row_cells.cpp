@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/formula_guard.h"
+
 namespace tussock {
 
 namespace {
@@ -29,12 +31,18 @@ std::optional<T> parsed(std::string_view text, int base = 10) {
   return value;
 }
 
+// Which mark a comma stands for differs between countries, so it is asked about, never guessed.
+std::string_view commaHint(std::string_view cell) {
+  return cell.find(',') == std::string_view::npos ? ""
+                                                  : ", with a point for decimals and no commas";
+}
+
 }  // namespace
 
 std::string RowCells::text(std::string_view column) const {
   const auto at = places_.find(column);
   if (at == places_.end() || at->second >= row_.cells.size()) return {};
-  return std::string(trimmed(row_.cells[at->second]));
+  return unguarded(trimmed(row_.cells[at->second]));
 }
 
 std::string RowCells::name(std::string_view column) {
@@ -48,7 +56,7 @@ std::optional<int> RowCells::whole(std::string_view column, int least, int most)
   if (cell.empty()) return std::nullopt;
   const auto value = parsed<int>(cell);
   if (value && *value >= least && *value <= most) return value;
-  fail(column, fmt::format("a whole number from {} to {}", least, most));
+  fail(column, fmt::format("a whole number from {} to {}{}", least, most, commaHint(cell)));
   return std::nullopt;
 }
 
@@ -57,19 +65,13 @@ std::optional<double> RowCells::number(std::string_view column, double least, do
   if (cell.empty()) return std::nullopt;
   const auto value = parsed<double>(cell);
   if (value && std::isfinite(*value) && *value >= least && *value <= most) return value;
-  fail(column, fmt::format("a number from {:g} to {:g}", least, most));
+  fail(column, fmt::format("a number from {:g} to {:g}{}", least, most, commaHint(cell)));
   return std::nullopt;
 }
 
 Length RowCells::centimetres(std::string_view column, double least, double most) {
   if (text(column).empty()) fail(column, fmt::format("centimetres from {:g} to {:g}", least, most));
   return Length::centimetres(number(column, least, most).value_or(least));
-}
-
-bool RowCells::yes(std::string_view column) {
-  const std::string cell = text(column);
-  if (!cell.empty() && cell != "yes" && cell != "no") fail(column, "yes or no");
-  return cell == "yes";
 }
 
 std::optional<Rgb> RowCells::colour(std::string_view column) {

@@ -25,7 +25,6 @@ class RowCells {
   [[nodiscard]] std::optional<double> number(std::string_view column, double least, double most);
   // A length that must be there.
   [[nodiscard]] Length centimetres(std::string_view column, double least, double most);
-  [[nodiscard]] bool yes(std::string_view column);  // yes or no; no when empty
   [[nodiscard]] std::optional<Rgb> colour(std::string_view column);
 
   template <NamedEnum E>
@@ -33,21 +32,27 @@ class RowCells {
     const std::string cell = text(column);
     if (cell.empty()) return whenEmpty;
     const auto value = fromWord<E>(cell);
-    if (!value) fail(column, "one of " + words<E>());
+    if (!value) fail(column, "one of " + allWords<E>());
     return value.value_or(whenEmpty);
   }
-  // Words joined with ';', at least one.
+  // Words joined with ';'.
   template <NamedEnum E>
-  [[nodiscard]] std::vector<E> wordList(std::string_view column) {
+  [[nodiscard]] std::vector<E> words(std::string_view column) {
     std::vector<E> result;
     for (const std::string& part : parts(column, ';')) {
       const auto value = fromWord<E>(part);
       if (value)
         result.push_back(*value);
       else
-        return fail(column, words<E>() + ", joined with ';'"), std::vector<E>{};
+        return fail(column, allWords<E>() + ", joined with ';'"), std::vector<E>{};
     }
-    if (result.empty()) fail(column, words<E>() + ", joined with ';'");
+    return result;
+  }
+  // The same, at least one.
+  template <NamedEnum E>
+  [[nodiscard]] std::vector<E> wordList(std::string_view column) {
+    std::vector<E> result = words<E>(column);
+    if (text(column).empty()) fail(column, allWords<E>() + ", joined with ';'");
     return result;
   }
   // Cell split at the separator, blanks dropped, empty parts left out.
@@ -58,7 +63,7 @@ class RowCells {
 
  private:
   template <NamedEnum E>
-  [[nodiscard]] static std::string words() {
+  [[nodiscard]] static std::string allWords() {
     std::string all;
     for (const auto& [value, word] : EnumWords<E>::values)
       all.append(all.empty() ? "" : ", ").append(word);

@@ -21,7 +21,9 @@ std::chrono::month monthOf(int month) {
 // Low and running over the ground by stolons or rhizomes; the height is common practice.
 bool isMat(const Species& species) {
   constexpr Length kMatHeight = Length::centimetres(30);
-  const bool runs = species.spreadHabit == "stolon" || species.spreadHabit.starts_with("rhizome");
+  const bool runs = species.spreadWay == SpreadWay::Stolon ||
+                    species.spreadWay == SpreadWay::RhizomeSlow ||
+                    species.spreadWay == SpreadWay::RhizomeFast;
   return runs && species.heightHigh <= kMatHeight;
 }
 

@@ -46,6 +46,75 @@ struct EnumWords<SunNeed> {
       {{SunNeed::Full, "full"}, {SunNeed::Part, "part"}, {SunNeed::Shade, "shade"}}};
 };
 
+// What lists and people say: yes, no, or nothing that agrees.
+enum class Answer { Unknown, Yes, No };
+template <>
+struct EnumWords<Answer> {
+  static constexpr WordTable<Answer, 3> values{
+      {{Answer::Unknown, "unknown"}, {Answer::Yes, "yes"}, {Answer::No, "no"}}};
+};
+
+// Whether one sees through the plant in flower to what stands behind it.
+enum class Body { Unknown, Solid, SeeThrough };
+template <>
+struct EnumWords<Body> {
+  static constexpr WordTable<Body, 3> values{
+      {{Body::Unknown, "unknown"}, {Body::Solid, "solid"}, {Body::SeeThrough, "see-through"}}};
+};
+
+// What shows in winter. Plants that die to the ground count as deciduous.
+enum class WinterLeaf { Unknown, Evergreen, SemiEvergreen, Deciduous };
+template <>
+struct EnumWords<WinterLeaf> {
+  static constexpr WordTable<WinterLeaf, 4> values{{{WinterLeaf::Unknown, "unknown"},
+                                                    {WinterLeaf::Evergreen, "evergreen"},
+                                                    {WinterLeaf::SemiEvergreen, "semi-evergreen"},
+                                                    {WinterLeaf::Deciduous, "deciduous"}}};
+};
+
+// By what a plant gets about.
+enum class SpreadWay {
+  Unknown,
+  Clump,
+  Taproot,
+  RhizomeSlow,
+  RhizomeFast,
+  Stolon,
+  SelfSeeds,
+  SelfSeedsFast
+};
+template <>
+struct EnumWords<SpreadWay> {
+  static constexpr WordTable<SpreadWay, 8> values{{{SpreadWay::Unknown, "unknown"},
+                                                   {SpreadWay::Clump, "clump"},
+                                                   {SpreadWay::Taproot, "taproot"},
+                                                   {SpreadWay::RhizomeSlow, "rhizome-slow"},
+                                                   {SpreadWay::RhizomeFast, "rhizome-fast"},
+                                                   {SpreadWay::Stolon, "stolon"},
+                                                   {SpreadWay::SelfSeeds, "self-seeds"},
+                                                   {SpreadWay::SelfSeedsFast, "self-seeds-fast"}}};
+};
+
+// How hard it presses its neighbours.
+enum class Competitiveness { Unknown, Low, Medium, High };
+template <>
+struct EnumWords<Competitiveness> {
+  static constexpr WordTable<Competitiveness, 4> values{{{Competitiveness::Unknown, "unknown"},
+                                                         {Competitiveness::Low, "low"},
+                                                         {Competitiveness::Medium, "medium"},
+                                                         {Competitiveness::High, "high"}}};
+};
+
+enum class LifeSpan { Unknown, Annual, Biennial, ShortLived, LongLived };
+template <>
+struct EnumWords<LifeSpan> {
+  static constexpr WordTable<LifeSpan, 5> values{{{LifeSpan::Unknown, "unknown"},
+                                                  {LifeSpan::Annual, "annual"},
+                                                  {LifeSpan::Biennial, "biennial"},
+                                                  {LifeSpan::ShortLived, "short-lived perennial"},
+                                                  {LifeSpan::LongLived, "long-lived perennial"}}};
+};
+
 struct Rgb {
   int red = 0, green = 0, blue = 0;  // 0 to 255
   bool operator==(const Rgb&) const = default;
@@ -60,10 +129,11 @@ struct FactSource {
 
 // How it is raised from seed; common practice differs between growers.
 struct Sowing {
-  int coldMoistDays = 0;
-  int warmDaysFirst = 0;
-  bool needsLight = false;
+  std::optional<int> coldMoistDays;
+  std::optional<int> warmDaysFirst;
+  Answer needsLight = Answer::Unknown;
   std::optional<double> seedsPerGram;
+  std::optional<int> germinationLow, germinationHigh;  // percent
   bool operator==(const Sowing&) const = default;
 };
 
@@ -71,28 +141,42 @@ struct Species {
   std::string botanicalName;
   std::string family;
   std::string genus;
+  std::vector<std::string> synonyms;  // other botanical names it goes by
   std::string commonName;
+  std::string spanishName;
   std::string usdaSymbol;
   Habit habit = Habit::Forb;
   FlowerForm flowerForm = FlowerForm::None;
-  Length heightLow, heightHigh;  // in flower
+  Length heightLow, heightHigh;                   // in flower
+  std::optional<Length> foliageLow, foliageHigh;  // of the leaves alone
+  Body body = Body::Unknown;
   Length spread;
   Length spacing;  // on centre
   std::vector<SunNeed> sun;
+  std::optional<double> sunHoursLeast, sunHoursMost;  // its own, before what `sun` stands for
   std::vector<Moisture> moisture;
+  std::vector<SoilTexture> soil;                       // empty when not known
   std::optional<int> bloomFirstMonth, bloomLastMonth;  // 1 to 12; last may be before first
   std::string flowerColourWord;
   std::optional<Rgb> flowerColour;
   int zoneLow = 0, zoneHigh = 0;
-  std::string spreadHabit;      // clump, rhizome-slow, ...
-  std::string competitiveness;  // low, medium, high
-  std::string lifeSpan;
-  std::string deerResistant;  // yes, no, unknown
-  std::string needsSupport;   // as the table says it
-  std::string toxicityNote;
-  std::string diseaseNote;  // what passes from plant to plant: mildew, rust, leaf spots, ...
-  std::string pestNote;     // animals, insects, and rot from wet soil
-  std::string hostNote, notes;
+  SpreadWay spreadWay = SpreadWay::Unknown;
+  Competitiveness competitiveness = Competitiveness::Unknown;
+  LifeSpan lifeSpan = LifeSpan::Unknown;
+  std::optional<int> sociability;  // 1 singly to 5 in large colonies (Hansen and Stahl)
+  WinterLeaf winterLeaf = WinterLeaf::Unknown;
+  std::optional<int> upByWeek;  // 1 to 52: the new leaves show
+  Answer deerResistant = Answer::Unknown;
+  Answer rabbitResistant = Answer::Unknown;
+  Answer needsSupport = Answer::Unknown;  // neighbours or a stake, or it flops
+  std::string toxicityNote;               // if eaten, and sap
+  std::string cautionNote;                // thorns and other things to mind
+  std::string diseaseNote;         // what passes from plant to plant: mildew, rust, leaf spots, ...
+  std::optional<int> diseaseMass;  // plants in one mass from which that matters
+  std::string pestNote;            // animals, insects, and rot from wet soil
+  std::string hostNote, nectarNote, notes;
+  std::string regulated;  // where and as what, such as "noxious weed in ..."
+  std::vector<StockSize> sizesSold;
   std::vector<std::string> nativeStates;  // recorded there (USDA PLANTS), a first filter only
   Sowing sowing;
   std::vector<FactSource> sources;

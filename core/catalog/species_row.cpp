@@ -5,6 +5,7 @@
 #include <cctype>
 
 #include "core/catalog/row_cells.h"
+#include "core/units/date.h"
 
 namespace tussock {
 
@@ -17,19 +18,49 @@ void readNames(RowCells& cells, Species& species) {
   species.botanicalName = cells.name("botanical_name");
   species.family = cells.name("family");
   species.genus = cells.name("genus");
+  species.synonyms = cells.parts("synonyms", ';');
   species.commonName = cells.text("common_name");
+  species.spanishName = cells.text("common_name_es");
   species.usdaSymbol = cells.text("usda_symbol");
   if (!species.botanicalName.empty() && species.genus != genusOf(species.botanicalName))
     cells.fail("genus", "the first word of the botanical name");
 }
 
+// Both ends or neither, in order.
+template <class T>
+void checkEnds(RowCells& cells, std::string_view low, const std::optional<T>& least,
+               std::string_view high, const std::optional<T>& most) {
+  if (least.has_value() != most.has_value())
+    cells.fail(least ? high : low, "the other end of the range, which is given");
+  else if (least && *most < *least)
+    cells.fail(high, "no less than " + std::string(low));
+}
+
+std::optional<Length> readLength(RowCells& cells, std::string_view column) {
+  const auto centimetres = cells.number(column, 1.0, kTallest);
+  if (!centimetres) return std::nullopt;
+  return Length::centimetres(*centimetres);
+}
+
+void readFoliage(RowCells& cells, Species& species) {
+  species.foliageLow = readLength(cells, "foliage_height_min_cm");
+  species.foliageHigh = readLength(cells, "foliage_height_max_cm");
+  if (cells.failed()) return;
+  checkEnds(cells, "foliage_height_min_cm", species.foliageLow, "foliage_height_max_cm",
+            species.foliageHigh);
+  if (species.foliageHigh && *species.foliageHigh > species.heightHigh)
+    cells.fail("foliage_height_max_cm", "no more than height_max_cm");
+}
+
 void readSizes(RowCells& cells, Species& species) {
   species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallest);
   species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallest);
-  if (species.heightHigh < species.heightLow)
+  if (!cells.failed() && species.heightHigh < species.heightLow)
     cells.fail("height_max_cm", "no less than height_min_cm");
   species.spread = cells.centimetres("spread_cm", 1.0, kWidest);
   species.spacing = cells.centimetres("spacing_cm", 1.0, kWidest);
+  species.body = cells.word("body", Body::Unknown);
+  readFoliage(cells, species);
 }
 
 void readBloom(RowCells& cells, Species& species) {
@@ -47,6 +78,10 @@ void readNeeds(RowCells& cells, Species& species) {
   species.habit = cells.word("layer_form", Habit::Forb);
   species.sun = cells.wordList<SunNeed>("sun");
   species.moisture = cells.wordList<Moisture>("moisture");
+  species.soil = cells.words<SoilTexture>("soil");
+  species.sunHoursLeast = cells.number("sun_hours_min", 0.0, 24.0);
+  species.sunHoursMost = cells.number("sun_hours_max", 0.0, 24.0);
+  checkEnds(cells, "sun_hours_min", species.sunHoursLeast, "sun_hours_max", species.sunHoursMost);
   species.zoneLow = cells.whole("hardiness_zone_min", 1, 13).value_or(0);
   species.zoneHigh = cells.whole("hardiness_zone_max", 1, 13).value_or(0);
   if (!cells.failed() && species.zoneHigh < species.zoneLow)
@@ -59,15 +94,27 @@ bool isState(const std::string& text) {
 }
 
 void readHabits(RowCells& cells, Species& species) {
-  species.spreadHabit = cells.text("habit_of_spread");
-  species.competitiveness = cells.text("competitiveness");
-  species.lifeSpan = cells.text("life_span");
-  species.deerResistant = cells.text("deer_resistant");
-  species.needsSupport = cells.text("needs_support_or_flops");
+  species.spreadWay = cells.word("habit_of_spread", SpreadWay::Unknown);
+  species.competitiveness = cells.word("competitiveness", Competitiveness::Unknown);
+  species.sociability = cells.whole("sociability_level", 1, 5);
+  species.lifeSpan = cells.word("life_span", LifeSpan::Unknown);
+  species.winterLeaf = cells.word("winter_leaf", WinterLeaf::Unknown);
+  species.upByWeek = cells.whole("up_by_week", 1, kWeeksInYear);
+  species.deerResistant = cells.word("deer_resistant", Answer::Unknown);
+  species.rabbitResistant = cells.word("rabbit_resistant", Answer::Unknown);
+  species.needsSupport = cells.word("needs_support_or_flops", Answer::Unknown);
+  species.sizesSold = cells.words<StockSize>("sizes_sold");
+}
+
+void readNotes(RowCells& cells, Species& species) {
   species.toxicityNote = cells.text("toxicity_note");
+  species.cautionNote = cells.text("caution_note");
   species.diseaseNote = cells.text("disease_note");
+  species.diseaseMass = cells.whole("disease_mass_plants", 1, 100000);
   species.pestNote = cells.text("pest_note");
   species.hostNote = cells.text("host_note");
+  species.nectarNote = cells.text("nectar_note");
+  species.regulated = cells.text("regulated");
   species.notes = cells.text("notes");
   species.nativeStates = cells.parts("native_states", ' ');
   if (!std::all_of(species.nativeStates.begin(), species.nativeStates.end(), isState))
@@ -76,11 +123,16 @@ void readHabits(RowCells& cells, Species& species) {
 
 void readSowing(RowCells& cells, Species& species) {
   constexpr int kLongestDays = 730;
-  species.sowing.coldMoistDays =
-      cells.whole("stratification_days_cold_moist", 0, kLongestDays).value_or(0);
-  species.sowing.warmDaysFirst = cells.whole("warm_first_days", 0, kLongestDays).value_or(0);
-  species.sowing.needsLight = cells.yes("light_to_germinate");
-  species.sowing.seedsPerGram = cells.number("seeds_per_gram", 0.001, 1e6);
+  Sowing& sowing = species.sowing;
+  sowing.coldMoistDays = cells.whole("stratification_days_cold_moist", 0, kLongestDays);
+  sowing.warmDaysFirst = cells.whole("warm_first_days", 0, kLongestDays);
+  sowing.needsLight = cells.word("light_to_germinate", Answer::Unknown);
+  sowing.seedsPerGram = cells.number("seeds_per_gram", 0.001, 1e6);
+  sowing.germinationLow = cells.whole("germination_min_pct", 0, 100);
+  sowing.germinationHigh = cells.whole("germination_max_pct", 0, 100);
+  if (!cells.failed())
+    checkEnds(cells, "germination_min_pct", sowing.germinationLow, "germination_max_pct",
+              sowing.germinationHigh);
 }
 
 // "USDA: family genus; memory: spacing_cm".
@@ -110,6 +162,7 @@ std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& p
   readNeeds(cells, species);
   readBloom(cells, species);
   readHabits(cells, species);
+  readNotes(cells, species);
   readSowing(cells, species);
   readSources(cells, species);
   if (cells.failed()) return std::nullopt;

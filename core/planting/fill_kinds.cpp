@@ -24,8 +24,8 @@ std::size_t numberOf(const std::string& name, std::vector<std::string>& names) {
 }
 
 Vigour vigourOf(const Species& species) {
-  if (species.competitiveness == "high") return Vigour::High;
-  return species.competitiveness == "low" ? Vigour::Low : Vigour::Medium;
+  if (species.competitiveness == Competitiveness::High) return Vigour::High;
+  return species.competitiveness == Competitiveness::Low ? Vigour::Low : Vigour::Medium;
 }
 
 FillKind kindOf(const Species& species, const SunProfile& profile) {
@@ -40,7 +40,7 @@ FillKind kindOf(const Species& species, const SunProfile& profile) {
     if (species.flowerColour) kind.hue = hueOf(*species.flowerColour);
   }
   kind.grassy = species.habit == Habit::Grass || species.habit == Habit::Sedge;
-  kind.leans = species.needsSupport.starts_with("yes");
+  kind.leans = species.needsSupport == Answer::Yes;
   kind.supports = !kind.leans && (kind.grassy || species.habit == Habit::Shrub ||
                                   vigourOf(species) != Vigour::Low);
   kind.diseaseProne = species.diseaseProne();

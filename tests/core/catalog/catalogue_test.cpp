@@ -6,6 +6,7 @@
 
 #include "core/catalog/species_row.h"
 #include "tests/support/fact_source.h"
+#include "tests/support/plant_text.h"
 
 namespace tussock {
 namespace {
@@ -13,35 +14,14 @@ namespace {
 using testing::AllOf;
 using testing::HasSubstr;
 
-// A table with every column; `values` by name, the rest as below.
-using Cells = std::map<std::string, std::string, std::less<>>;
+using test::Cells;
 
 std::string header() {
-  std::string line;
-  for (const std::string_view column : kPlantColumns)
-    line.append(line.empty() ? "" : ",").append(column);
-  return line + "\r\n";
+  return test::plantHeader();
 }
 
 std::string row(const Cells& values) {
-  Cells cells{{"botanical_name", "Monarda fistulosa"},
-              {"family", "Lamiaceae"},
-              {"genus", "Monarda"},
-              {"layer_form", "forb"},
-              {"height_min_cm", "75"},
-              {"height_max_cm", "120"},
-              {"spread_cm", "75"},
-              {"spacing_cm", "60"},
-              {"sun", "full;part"},
-              {"moisture", "dry;medium"}};
-  for (const auto& [name, value] : values) cells[name] = value;
-  std::string line;
-  for (const std::string_view column : kPlantColumns) {
-    if (column != kPlantColumns.front()) line += ",";
-    const auto at = cells.find(column);
-    if (at != cells.end()) line += at->second;
-  }
-  return line + "\r\n";
+  return test::plantRow(values);
 }
 
 CatalogueReading read(const std::string& text) {
@@ -96,8 +76,41 @@ TEST(Catalogue, RefusesWhatCannotBe) {
   EXPECT_THAT(onlyError({{"genus", "Bidens"}}), HasSubstr("first word"));
   EXPECT_THAT(onlyError({{"native_states", "Ohio"}}), HasSubstr("two-letter states"));
   EXPECT_THAT(onlyError({{"sources", "USDA"}}), HasSubstr("source keys"));
-  EXPECT_THAT(onlyError({{"light_to_germinate", "maybe"}}), HasSubstr("yes or no"));
+  EXPECT_THAT(onlyError({{"light_to_germinate", "maybe"}}), HasSubstr("one of unknown, yes, no"));
   EXPECT_THAT(onlyError({{"common_name", "bee\xFF"}}), HasSubstr("UTF-8"));
+  EXPECT_THAT(onlyError({{"life_span", "forever"}}), HasSubstr("one of unknown, annual"));
+  EXPECT_THAT(onlyError({{"habit_of_spread", "walks"}}), HasSubstr("one of unknown, clump"));
+  EXPECT_THAT(onlyError({{"body", "glass"}}), HasSubstr("one of unknown, solid, see-through"));
+  EXPECT_THAT(onlyError({{"soil", "loam;mud"}}), HasSubstr("joined with ';'"));
+  EXPECT_THAT(onlyError({{"sociability_level", "6"}}), HasSubstr("from 1 to 5"));
+  EXPECT_THAT(onlyError({{"up_by_week", "53"}}), HasSubstr("from 1 to 52"));
+  EXPECT_THAT(onlyError({{"sizes_sold", "barrel"}}), HasSubstr("sizes_sold: 'barrel'"));
+}
+
+TEST(Catalogue, RefusesRangesOutOfOrder) {
+  EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}}), HasSubstr("the other end"));
+  EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "30"}}),
+              HasSubstr("no less than foliage_height_min_cm"));
+  EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "130"}}),
+              HasSubstr("no more than height_max_cm"));
+  EXPECT_THAT(onlyError({{"sun_hours_min", "6"}, {"sun_hours_max", "4"}}),
+              HasSubstr("no less than sun_hours_min"));
+  EXPECT_THAT(onlyError({{"germination_min_pct", "60"}, {"germination_max_pct", "40"}}),
+              HasSubstr("no less than germination_min_pct"));
+  EXPECT_THAT(onlyError({{"hardiness_zone_min", "8"}, {"hardiness_zone_max", "3"}}),
+              HasSubstr("no less than hardiness_zone_min"));
+}
+
+TEST(Catalogue, AsksAboutACommaInANumber) {
+  EXPECT_EQ(onlyError({{"height_max_cm", "\"1,20\""}}),
+            "mine.csv, line 2, height_max_cm: '1,20' is not a number from 1 to 6000, with a point "
+            "for decimals and no commas.");
+}
+
+TEST(Catalogue, KeepsMarkupAsText) {
+  const CatalogueReading reading = read(header() + row({{"notes", "<script>alert(1)</script>"}}));
+  ASSERT_TRUE(reading.errors.empty());
+  EXPECT_EQ(reading.catalogue.species().front().notes, "<script>alert(1)</script>");
 }
 
 TEST(Catalogue, ABadRowNeverLosesTheRest) {
@@ -130,7 +143,7 @@ TEST(Catalogue, ReportsMissingColumns) {
   const CatalogueReading reading = read("botanical_name,family\r\nMonarda didyma,Lamiaceae\r\n");
   EXPECT_EQ(reading.errors.size(), kPlantColumns.size() - 2);
   EXPECT_EQ(reading.errors.front().text(),
-            "mine.csv, line 1, genus: a column of this name is missing.");
+            "mine.csv, line 1, synonyms: a column of this name is missing.");
 }
 
 TEST(Catalogue, RefusesTheSameNameTwice) {
@@ -143,43 +156,6 @@ TEST(Catalogue, RefusesTheSameNameTwice) {
 TEST(Catalogue, SaysWhenThereIsNothing) {
   EXPECT_EQ(read("").errors.size(), 1u);
   EXPECT_EQ(read("\r\n\r\n").errors.size(), 1u);
-}
-
-std::vector<std::string> found(std::string_view words) {
-  static const Catalogue facts = readShippedCatalogue().catalogue;
-  std::vector<std::string> names;
-  for (const Species* species : facts.search(words)) names.push_back(species->botanicalName);
-  return names;
-}
-
-TEST(Search, FindsNamesAsTheyAreTyped) {
-  EXPECT_EQ(found("MONARDA fist"), std::vector<std::string>{"Monarda fistulosa"});
-  EXPECT_THAT(found("bergamot"), testing::Contains("Monarda fistulosa"));
-  EXPECT_EQ(found("novae-angliae"), std::vector<std::string>{"Symphyotrichum novae-angliae"});
-  EXPECT_TRUE(found("no such plant").empty());
-}
-
-TEST(Search, EveryWordMustBeMet) {
-  const auto names = found("tall wet summer pink");
-  EXPECT_THAT(names, testing::Contains("Eutrochium maculatum"));
-  EXPECT_THAT(names, testing::Not(testing::Contains("Phlox stolonifera")));
-}
-
-TEST(Search, LowIsNotFoundInYellow) {
-  const auto names = found("low");
-  EXPECT_THAT(names, testing::Contains("Phlox subulata"));
-  EXPECT_THAT(names, testing::Not(testing::Contains("Silphium perfoliatum")));
-}
-
-TEST(Search, PutsTheGenusFirst) {
-  EXPECT_EQ(found("phlox").front(), "Phlox divaricata");
-  EXPECT_THAT(found("grass dry sun").size(), testing::Gt(3u));
-}
-
-TEST(Search, NothingTypedFindsAllInOrder) {
-  const auto names = found("  ");
-  EXPECT_EQ(names.size(), 160u);
-  EXPECT_TRUE(std::is_sorted(names.begin(), names.end()));
 }
 
 }  // namespace

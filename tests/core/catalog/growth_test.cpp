@@ -38,7 +38,7 @@ TEST(Growth, ALargerPlantStartsLarger) {
 TEST(Growth, ExistingAndAnnualPlantsAreFullSize) {
   Species species;
   EXPECT_EQ(shareOfSpread(species, StockSize::Existing, GrowthYear::First), 1.0);
-  species.lifeSpan = "annual";
+  species.lifeSpan = LifeSpan::Annual;
   EXPECT_EQ(shareOfSpread(species, StockSize::Plug, GrowthYear::First), 1.0);
 }
 

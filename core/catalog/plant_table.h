@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+// The rows of a plant table that can be read at all, before any value is looked at.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/plant_cells.h"
+#include "core/catalog/species_row.h"
+
+namespace tussock {
+
+// A whole table has a column for every fact. One that only adds to another needs the names alone.
+enum class ColumnsAsked { All, NameOnly };
+
+struct PlantTable {
+  ColumnPlaces places;
+  std::vector<TableRow> rows;  // as many cells as columns, in UTF-8
+  std::vector<CatalogueError> errors;
+};
+[[nodiscard]] PlantTable readPlantTable(std::string_view csv, std::string_view fileName,
+                                        ColumnsAsked asked);
+// By line, those of one line as they are.
+void sortByLine(std::vector<CatalogueError>& errors);
+// The filled cells of a row under their columns; those of columns that are not known too.
+[[nodiscard]] PlantCells cellsOf(const TableRow& row, const ColumnPlaces& places);
+
+}  // namespace tussock

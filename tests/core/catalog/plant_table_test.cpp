@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+// Files that are no plant table, or not quite.
+#include "core/catalog/plant_table.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/support/plant_text.h"
+
+namespace tussock {
+namespace {
+
+using testing::HasSubstr;
+
+PlantTable read(std::string_view csv, ColumnsAsked asked = ColumnsAsked::All) {
+  return readPlantTable(csv, "mine.csv", asked);
+}
+
+std::string onlyError(std::string_view csv) {
+  const PlantTable table = read(csv);
+  EXPECT_EQ(table.errors.size(), 1u);
+  EXPECT_TRUE(table.rows.empty());
+  return table.errors.empty() ? "" : table.errors.front().text();
+}
+
+TEST(PlantTable, SaysHowToSaveAFileInAnotherEncoding) {
+  const std::string_view littleEndian(
+      "\xFF\xFE"
+      "b\0o\0t\0",
+      8);
+  const std::string_view unmarked("b\0o\0t\0", 6);
+  EXPECT_THAT(onlyError(littleEndian), HasSubstr("save the file as CSV UTF-8"));
+  EXPECT_THAT(onlyError(unmarked), HasSubstr("save the file as CSV UTF-8"));
+}
+
+TEST(PlantTable, NamesTheRowThatIsNotUtf8AndKeepsTheRest) {
+  const std::string csv = test::plantHeader() + test::plantRow({{"common_name", "caf\xE9"}}) +
+                          test::plantRow({{"botanical_name", "Monarda didyma"}});
+  const PlantTable table = read(csv);
+  ASSERT_EQ(table.errors.size(), 1u);
+  EXPECT_EQ(table.errors.front().line, 2u);
+  EXPECT_EQ(table.rows.size(), 1u);
+}
+
+TEST(PlantTable, SaysThatCommasPartTheColumns) {
+  EXPECT_THAT(onlyError("botanical_name;family;genus\r\nMonarda didyma;Lamiaceae;Monarda\r\n"),
+              HasSubstr("a line of column names with commas between them"));
+}
+
+TEST(PlantTable, NeedsOnlyNamesWhereItAddsToAnother) {
+  const PlantTable table =
+      read("botanical_name,notes\nMonarda didyma,by the door\n", ColumnsAsked::NameOnly);
+  EXPECT_TRUE(table.errors.empty());
+  ASSERT_EQ(table.rows.size(), 1u);
+  EXPECT_EQ(cellsOf(table.rows.front(), table.places),
+            (PlantCells{{"botanical_name", "Monarda didyma"}, {"notes", "by the door"}}));
+  EXPECT_EQ(read("notes\nby the door\n", ColumnsAsked::NameOnly).errors.size(), 1u);
+}
+
+TEST(PlantTable, TakesTheGuardOffAFormula) {
+  const PlantTable table =
+      read("botanical_name,notes\nMonarda didyma,'=1+1\n", ColumnsAsked::NameOnly);
+  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "=1+1");
+}
+
+TEST(PlantTable, RefusesTwoColumnsOfOneName) {
+  const PlantTable table =
+      read("botanical_name,notes,notes\nMonarda didyma,a,b\n", ColumnsAsked::NameOnly);
+  ASSERT_EQ(table.errors.size(), 1u);
+  EXPECT_THAT(table.errors.front().text(), HasSubstr("one column of this name, not two"));
+}
+
+TEST(PlantTable, ReadsAHundredThousandRows) {
+  constexpr std::size_t kRows = 100'000;
+  std::string csv = test::plantHeader();
+  for (std::size_t i = 0; i < kRows; ++i)
+    csv += test::plantRow({{"botanical_name", "Monarda no" + std::to_string(i)}});
+  csv += test::plantRow({{"spread_cm", "-3"}});
+  const CatalogueReading reading = readCatalogue(csv, "mine.csv");
+  EXPECT_EQ(reading.catalogue.species().size(), kRows);
+  ASSERT_EQ(reading.errors.size(), 1u);
+  EXPECT_EQ(reading.errors.front().line, kRows + 2);
+}
+
+}  // namespace
+}  // namespace tussock
