@@ -2,6 +2,7 @@
 #include "core/catalog/catalogue.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 #include "core/catalog/search.h"
@@ -18,20 +19,27 @@ std::vector<Species> inOrder(std::vector<Species> species) {
   return species;
 }
 
-std::vector<std::string> searchTextsOf(const std::vector<Species>& species) {
-  std::vector<std::string> texts;
-  texts.reserve(species.size());
-  for (const Species& one : species) texts.push_back(searchTextOf(one));
-  return texts;
-}
-
 }  // namespace
+
+struct Catalogue::Index {
+  explicit Index(const std::vector<Species>& species) : words(species) {
+    for (const Species& one : species) {
+      ++commonNames[searchWords(one.commonName)];
+      for (const std::string& synonym : one.synonyms)
+        if (!bySynonym.try_emplace(synonym, &one).second) bySynonym[synonym] = nullptr;
+    }
+  }
+
+  SearchIndex words;
+  std::map<std::string, const Species*, std::less<>> bySynonym;  // null where two claim the name
+  std::map<std::vector<std::string>, int> commonNames;           // by their words
+};
 
 Catalogue::Catalogue() : Catalogue(std::vector<Species>{}) {}
 
 Catalogue::Catalogue(std::vector<Species> species)
     : species_(std::make_shared<const std::vector<Species>>(inOrder(std::move(species)))),
-      searchTexts_(std::make_shared<const std::vector<std::string>>(searchTextsOf(*species_))) {}
+      index_(std::make_shared<const Index>(*species_)) {}
 
 const Species* Catalogue::find(std::string_view botanicalName) const {
   const auto at = std::lower_bound(
@@ -40,18 +48,27 @@ const Species* Catalogue::find(std::string_view botanicalName) const {
   return at != species_->end() && at->botanicalName == botanicalName ? &*at : nullptr;
 }
 
+const Species* Catalogue::resolve(std::string_view name) const {
+  if (const Species* species = find(name)) return species;
+  const auto at = index_->bySynonym.find(name);
+  return at == index_->bySynonym.end() ? nullptr : at->second;
+}
+
 std::vector<const Species*> Catalogue::search(std::string_view words) const {
-  const std::vector<std::string> wanted = searchWords(words);
-  std::vector<std::pair<int, const Species*>> found;
-  for (std::size_t i = 0; i < species_->size(); ++i)
-    if (const auto score = searchScore((*searchTexts_)[i], wanted))
-      found.emplace_back(*score, &(*species_)[i]);
-  std::stable_sort(found.begin(), found.end(),
-                   [](const auto& a, const auto& b) { return a.first > b.first; });
   std::vector<const Species*> result;
-  result.reserve(found.size());
-  for (const auto& [score, species] : found) result.push_back(species);
+  for (const std::size_t at : index_->words.find(words)) result.push_back(&(*species_)[at]);
   return result;
+}
+
+bool Catalogue::sharesCommonName(const Species& species) const {
+  const auto at = index_->commonNames.find(searchWords(species.commonName));
+  return at != index_->commonNames.end() && at->second > 1;
+}
+
+std::string Catalogue::nameApart(const Species& species) const {
+  if (species.commonName.empty()) return species.botanicalName;
+  if (!sharesCommonName(species)) return species.commonName;
+  return species.commonName + " (" + species.botanicalName + ")";
 }
 
 }  // namespace tussock

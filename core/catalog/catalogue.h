@@ -14,7 +14,7 @@ namespace tussock {
 // One thing wrong with a plant table: where, what was found, what was expected.
 struct CatalogueError {
   std::string file;
-  std::size_t line = 0;
+  std::size_t line = 0;  // 0 when it is not from a line of a file
   std::string column;
   std::string value;
   std::string expected;
@@ -30,13 +30,21 @@ class Catalogue {
 
   [[nodiscard]] const std::vector<Species>& species() const { return *species_; }
   [[nodiscard]] const Species* find(std::string_view botanicalName) const;
-  // Answers as one types: every word must occur in botanical or common name, family, colour,
-  // habit, or be tall/low, dry/moist/wet, sun/part/shade, spring/summer/fall. Best first.
+  // By botanical name or by a synonym that one species alone has.
+  [[nodiscard]] const Species* resolve(std::string_view name) const;
+  // Answers as one types: every word must occur in a botanical or common name, synonym, family,
+  // colour, habit, or be tall/low, dry/moist/wet, sun/part/shade, spring/summer/fall. Best first.
   [[nodiscard]] std::vector<const Species*> search(std::string_view words) const;
 
+  [[nodiscard]] bool sharesCommonName(const Species& species) const;
+  // The common name, with the botanical one in brackets where another species has the same.
+  [[nodiscard]] std::string nameApart(const Species& species) const;
+
  private:
+  struct Index;
+
   std::shared_ptr<const std::vector<Species>> species_;
-  std::shared_ptr<const std::vector<std::string>> searchTexts_;  // one for each species
+  std::shared_ptr<const Index> index_;
 };
 
 struct CatalogueReading {

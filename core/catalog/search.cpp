@@ -2,6 +2,8 @@
 #include "core/catalog/search.h"
 
 #include <algorithm>
+#include <map>
+#include <numeric>
 
 namespace tussock {
 
@@ -11,74 +13,88 @@ namespace {
 constexpr Length kTall = Length::centimetres(120);
 constexpr Length kLow = Length::centimetres(45);
 
+constexpr std::uint8_t kFirstWord = 4, kWord = 3, kMark = 2, kInside = 1;
+
+// Unicode's Latin-1 Supplement from U+00C0 to U+00FF as plain letters; a blank where there is none.
+constexpr std::string_view kPlainLatin =
+    "aaaaaaaceeeeiiiidnooooo ouuuuy saaaaaaaceeeeiiiidnooooo ouuuuy y";
+
 char lowered(char c) {
   return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
+bool isLetter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<signed char>(c) < 0;
+}
+
 std::string plain(std::string_view text) {
   std::string result;
-  for (const char c : text) result += c == '-' ? ' ' : lowered(c);
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool latin = text[i] == '\xC3' && i + 1 < text.size();
+    if (latin) {
+      result += kPlainLatin[static_cast<unsigned char>(text[++i]) & 0x3FU];
+    } else if (text[i] == '\'') {
+      continue;  // "St. John's wort" is typed as johns
+    } else {
+      const char c = lowered(text[i]);
+      result += isLetter(c) ? c : ' ';
+    }
+  }
   return result;
 }
 
-void mark(std::string& text, std::string_view word) {
-  text.append(" =").append(word);
+using Marks = std::vector<std::string>;
+
+void mark(Marks& marks, std::string_view word) {
+  marks.emplace_back(word);
 }
 
-void markNeeds(std::string& text, const Species& species) {
+void markNeeds(Marks& marks, const Species& species) {
   for (const SunNeed need : species.sun)
-    mark(text, need == SunNeed::Full ? "sun" : wordOf(need)), mark(text, wordOf(need));
-  for (const Moisture moisture : species.moisture) mark(text, wordOf(moisture));
+    mark(marks, need == SunNeed::Full ? "sun" : wordOf(need)), mark(marks, wordOf(need));
+  for (const Moisture moisture : species.moisture) mark(marks, wordOf(moisture));
 }
 
 // Seasons by whole months, north of the equator: March to May, June to August, September to
 // November.
-void markSeasons(std::string& text, const Species& species) {
+void markSeasons(Marks& marks, const Species& species) {
   auto blooms = [&](int first) {
     for (int month = first; month < first + 3; ++month)
       if (species.bloomsInMonth(month)) return true;
     return false;
   };
-  if (blooms(3)) mark(text, "spring");
-  if (blooms(6)) mark(text, "summer");
-  if (blooms(9)) mark(text, "fall"), mark(text, "autumn");
+  if (blooms(3)) mark(marks, "spring");
+  if (blooms(6)) mark(marks, "summer");
+  if (blooms(9)) mark(marks, "fall"), mark(marks, "autumn");
 }
 
-bool isMark(std::string_view text, std::string_view word) {
-  std::string marked = " =";
-  marked.append(word).append(" ");
-  return text.find(marked) != std::string_view::npos;
+Marks marksOf(const Species& species) {
+  Marks marks;
+  if (species.height() >= kTall) mark(marks, "tall");
+  if (species.height() <= kLow) mark(marks, "low");
+  if (species.winterLeaf == WinterLeaf::Evergreen) mark(marks, "evergreen");
+  markNeeds(marks, species);
+  markSeasons(marks, species);
+  return marks;
 }
 
-std::optional<int> scoreOf(std::string_view text, const std::string& word) {
-  constexpr std::size_t kLongEnoughInside = 4;
-  if (text.starts_with(" " + word)) return 4;
-  if (text.find(" " + word) != std::string_view::npos) return 3;
-  if (isMark(text, word)) return 2;
-  if (word.size() >= kLongEnoughInside && text.find(word) != std::string_view::npos) return 1;
-  return std::nullopt;
+std::vector<std::string> wordsOf(const Species& species) {
+  std::string text = species.botanicalName;
+  for (const std::string& part :
+       {species.commonName, species.spanishName, species.family, species.flowerColourWord,
+        std::string(wordOf(species.habit)), species.usdaSymbol})
+    text.append(" ").append(part);
+  for (const std::string& synonym : species.synonyms) text.append(" ").append(synonym);
+  return searchWords(text);
 }
 
 }  // namespace
-
-std::string searchTextOf(const Species& species) {
-  std::string text;
-  for (const std::string& part :
-       {species.botanicalName, species.commonName, species.family, species.flowerColourWord,
-        std::string(wordOf(species.habit)), species.usdaSymbol})
-    text.append(" ").append(plain(part));
-  if (species.height() >= kTall) mark(text, "tall");
-  if (species.height() <= kLow) mark(text, "low");
-  markNeeds(text, species);
-  markSeasons(text, species);
-  return text + " ";
-}
 
 std::vector<std::string> searchWords(std::string_view text) {
   std::vector<std::string> words;
   std::string word;
   for (const char c : plain(text) + " ") {
-    if (c != ' ' && c != '\t') {
+    if (c != ' ') {
       word += c;
     } else if (!word.empty()) {
       words.push_back(std::move(word));
@@ -88,14 +104,53 @@ std::vector<std::string> searchWords(std::string_view text) {
   return words;
 }
 
-std::optional<int> searchScore(std::string_view searchText, const std::vector<std::string>& words) {
-  int score = 0;
-  for (const std::string& word : words) {
-    const auto one = scoreOf(searchText, word);
-    if (!one) return std::nullopt;
-    score += *one;
+SearchIndex::SearchIndex(const std::vector<Species>& species) : size_(species.size()) {
+  std::map<std::string, std::vector<Posting>> words, marks;
+  for (std::uint32_t i = 0; i < species.size(); ++i) {
+    std::uint8_t score = kFirstWord;
+    for (const std::string& word : wordsOf(species[i])) {
+      auto& postings = words[word];
+      if (postings.empty() || postings.back().species != i) postings.push_back({i, score});
+      score = kWord;
+    }
+    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kMark});
   }
-  return score;
+  for (auto& [word, postings] : words) words_.push_back({word, std::move(postings)});
+  for (auto& [word, postings] : marks) marks_.push_back({word, std::move(postings)});
+}
+
+void SearchIndex::take(const Entry& entry, std::uint8_t most, Scores& scores) const {
+  for (const Posting& posting : entry.postings)
+    scores[posting.species] = std::max(scores[posting.species], std::min(most, posting.score));
+}
+
+SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
+  constexpr std::size_t kLongEnoughInside = 4;
+  Scores scores(size_, 0);
+  const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
+  for (auto at = std::lower_bound(words_.begin(), words_.end(), word, before);
+       at != words_.end() && at->word.starts_with(word); ++at)
+    take(*at, kFirstWord, scores);
+  const auto at = std::lower_bound(marks_.begin(), marks_.end(), word, before);
+  if (at != marks_.end() && at->word == word) take(*at, kMark, scores);
+  if (word.size() < kLongEnoughInside) return scores;
+  for (const Entry& entry : words_)
+    if (entry.word.find(word) != std::string::npos) take(entry, kInside, scores);
+  return scores;
+}
+
+std::vector<std::size_t> SearchIndex::find(std::string_view text) const {
+  std::vector<std::size_t> found(size_);
+  std::iota(found.begin(), found.end(), std::size_t{0});
+  std::vector<int> totals(size_, 0);
+  for (const std::string& word : searchWords(text)) {
+    const Scores scores = scoresOf(word);
+    std::erase_if(found, [&](std::size_t i) { return scores[i] == 0; });
+    for (const std::size_t i : found) totals[i] += scores[i];
+  }
+  std::stable_sort(found.begin(), found.end(),
+                   [&](std::size_t a, std::size_t b) { return totals[a] > totals[b]; });
+  return found;
 }
 
 }  // namespace tussock

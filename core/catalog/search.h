@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Finding species by words: each species has one lower-case text, made once, that words are looked
-// up in.
+// Finding species by words, through an index of the words that occur: made once, then only asked.
 #pragma once
 
-#include <optional>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,13 +11,35 @@
 
 namespace tussock {
 
-// Names, family, colour and habit, and marks such as "=tall" or "=dry" that only match whole.
-[[nodiscard]] std::string searchTextOf(const Species& species);
-// Lower case, split at blanks and hyphens.
+// Lower case without accents, split at blanks, hyphens and other marks.
 [[nodiscard]] std::vector<std::string> searchWords(std::string_view text);
-// How well the words are met, nothing unless each is. The start of the botanical name counts most,
-// then the start of a word; the inside of a word only for four letters and more.
-[[nodiscard]] std::optional<int> searchScore(std::string_view searchText,
-                                             const std::vector<std::string>& words);
+
+class SearchIndex {
+ public:
+  explicit SearchIndex(const std::vector<Species>& species);
+
+  // Positions of the species that meet every word, best first, equal ones in the order given. The
+  // start of the botanical name counts most, then the start of a word, then what the plant is
+  // (tall, dry, fall), then the inside of a word for four letters and more. No words find all.
+  [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
+
+ private:
+  struct Posting {
+    std::uint32_t species = 0;
+    std::uint8_t score = 0;
+  };
+  struct Entry {
+    std::string word;
+    std::vector<Posting> postings;
+  };
+  using Scores = std::vector<std::uint8_t>;
+
+  void take(const Entry& entry, std::uint8_t most, Scores& scores) const;
+  [[nodiscard]] Scores scoresOf(const std::string& word) const;
+
+  std::size_t size_ = 0;
+  std::vector<Entry> words_;  // in order
+  std::vector<Entry> marks_;  // found whole only
+};
 
 }  // namespace tussock

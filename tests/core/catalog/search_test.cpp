@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/search.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/catalog/catalogue.h"
+
+namespace tussock {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::Not;
+
+std::vector<std::string> namesOf(const std::vector<const Species*>& species) {
+  std::vector<std::string> names;
+  for (const Species* one : species) names.push_back(one->botanicalName);
+  return names;
+}
+
+std::vector<std::string> found(std::string_view words) {
+  static const Catalogue facts = readShippedCatalogue().catalogue;
+  return namesOf(facts.search(words));
+}
+
+Species named(std::string name, std::string common) {
+  Species species;
+  species.botanicalName = std::move(name);
+  species.genus = genusOf(species.botanicalName);
+  species.commonName = std::move(common);
+  return species;
+}
+
+TEST(SearchWords, AreLowerCaseWithoutAccentsAndMarks) {
+  EXPECT_THAT(searchWords("St. John's-wort"), ElementsAre("st", "johns", "wort"));
+  EXPECT_THAT(searchWords("  Équinácea\tPÚRPURA "), ElementsAre("equinacea", "purpura"));
+  EXPECT_TRUE(searchWords(" - ").empty());
+}
+
+TEST(Search, FindsNamesAsTheyAreTyped) {
+  EXPECT_THAT(found("MONARDA fist"), ElementsAre("Monarda fistulosa"));
+  EXPECT_THAT(found("bergamot"), Contains("Monarda fistulosa"));
+  EXPECT_THAT(found("novae-angliae"), ElementsAre("Symphyotrichum novae-angliae"));
+  EXPECT_TRUE(found("no such plant").empty());
+}
+
+TEST(Search, FindsByFamilyColourAndHabit) {
+  EXPECT_THAT(found("lamiaceae"), Contains("Physostegia virginiana"));
+  EXPECT_THAT(found("red"), Contains("Lobelia cardinalis"));
+  EXPECT_THAT(found("fern"), Contains("Athyrium filix-femina"));
+}
+
+TEST(Search, EveryWordMustBeMet) {
+  const auto names = found("tall wet summer pink");
+  EXPECT_THAT(names, Contains("Eutrochium maculatum"));
+  EXPECT_THAT(names, Not(Contains("Phlox stolonifera")));
+}
+
+TEST(Search, UnderstandsHeightGroundAndSeason) {
+  const auto names = found("tall dry fall");
+  EXPECT_THAT(names, Contains("Andropogon gerardii"));
+  EXPECT_THAT(names, Not(Contains("Solidago nemoralis")));       // low
+  EXPECT_THAT(names, Not(Contains("Vernonia noveboracensis")));  // moist
+  EXPECT_THAT(names, Not(Contains("Baptisia australis")));       // spring
+}
+
+TEST(Search, LowIsNotFoundInYellow) {
+  const auto names = found("low");
+  EXPECT_THAT(names, Contains("Phlox subulata"));
+  EXPECT_THAT(names, Not(Contains("Silphium perfoliatum")));
+}
+
+TEST(Search, PutsTheGenusFirst) {
+  EXPECT_EQ(found("phlox").front(), "Phlox divaricata");
+  EXPECT_GT(found("grass dry sun").size(), 3u);
+}
+
+TEST(Search, NothingTypedFindsAllInOrder) {
+  const auto names = found("  ");
+  EXPECT_EQ(names.size(), 160u);
+  EXPECT_TRUE(std::is_sorted(names.begin(), names.end()));
+}
+
+TEST(Names, ASynonymFindsThePlant) {
+  Species aster = named("Symphyotrichum laeve", "smooth blue aster");
+  aster.synonyms = {"Aster laevis"};
+  const Catalogue facts({aster, named("Aster alpinus", "alpine aster")});
+  EXPECT_EQ(facts.find("Aster laevis"), nullptr);
+  ASSERT_NE(facts.resolve("Aster laevis"), nullptr);
+  EXPECT_EQ(facts.resolve("Aster laevis")->botanicalName, "Symphyotrichum laeve");
+  EXPECT_EQ(facts.resolve("Aster alpinus")->botanicalName, "Aster alpinus");
+  EXPECT_THAT(namesOf(facts.search("aster laev")), ElementsAre("Symphyotrichum laeve"));
+}
+
+TEST(Names, ASynonymOfTwoSpeciesStandsForNeither) {
+  Species a = named("Carex a", "a"), b = named("Carex b", "b");
+  a.synonyms = b.synonyms = {"Carex old"};
+  const Catalogue facts({a, b});
+  EXPECT_EQ(facts.resolve("Carex old"), nullptr);
+  EXPECT_EQ(facts.search("carex old").size(), 2u);
+}
+
+TEST(Names, TwoOfOneCommonNameAreToldApart) {
+  const Catalogue facts({named("Helianthus annuus", "Sunflower"),
+                         named("Heliopsis helianthoides", "sunflower"),
+                         named("Aster alpinus", "alpine aster"), named("Carex eburnea", "")});
+  EXPECT_EQ(facts.nameApart(*facts.find("Helianthus annuus")), "Sunflower (Helianthus annuus)");
+  EXPECT_EQ(facts.nameApart(*facts.find("Heliopsis helianthoides")),
+            "sunflower (Heliopsis helianthoides)");
+  EXPECT_EQ(facts.nameApart(*facts.find("Aster alpinus")), "alpine aster");
+  EXPECT_EQ(facts.nameApart(*facts.find("Carex eburnea")), "Carex eburnea");
+}
+
+}  // namespace
+}  // namespace tussock
