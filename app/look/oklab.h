@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: MIT
-// OKLab, in which equal steps look equal (B. Ottosson, 2020, "A perceptual color space for image
-// processing"). Ramps and mixes of the window and the sheets are made in it.
+// Colours of the window in OKLab: ramps and mixes are made in it.
 #pragma once
 
 #include <QColor>
 
+#include "core/catalog/oklab.h"
+
 namespace tussock {
 
-struct Oklab {
-  double lightness = 0.0;  // 0 black to 1 white
-  double a = 0.0;          // green to red
-  double b = 0.0;          // blue to yellow
-};
 [[nodiscard]] Oklab toOklab(const QColor& colour);
 [[nodiscard]] QColor fromOklab(const Oklab& lab);  // clipped to sRGB, opaque
 
