@@ -2,9 +2,9 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/catalog/season_weeks.h"
+#include "core/catalog/week_range.h"
 #include "core/checks/checks.h"
-#include "core/checks/season_weeks.h"
-#include "core/checks/week_range.h"
 
 namespace tussock {
 

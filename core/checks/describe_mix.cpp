@@ -2,11 +2,11 @@
 // Words for what the planting as a whole lacks or has too much of.
 #include <fmt/format.h>
 
+#include "core/catalog/season_weeks.h"
+#include "core/catalog/week_range.h"
 #include "core/checks/describe_parts.h"
-#include "core/checks/season_weeks.h"
 #include "core/checks/shares.h"
 #include "core/checks/suggestions.h"
-#include "core/checks/week_range.h"
 
 namespace tussock {
 

@@ -6,9 +6,9 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/season_weeks.h"
+#include "core/catalog/week_range.h"
 #include "core/checks/checked_fill.h"
-#include "core/checks/season_weeks.h"
-#include "core/checks/week_range.h"
 #include "core/checks/wording.h"
 #include "core/planting/fill_kinds.h"
 #include "core/planting/fill_quota.h"

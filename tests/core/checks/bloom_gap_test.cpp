@@ -3,9 +3,9 @@
 // Xerces Society. That no week goes without is common practice.
 #include <gtest/gtest.h>
 
-#include "core/checks/season_weeks.h"
+#include "core/catalog/season_weeks.h"
+#include "core/catalog/week_range.h"
 #include "core/checks/suggestions.h"
-#include "core/checks/week_range.h"
 #include "tests/support/run_check.h"
 
 namespace tussock {

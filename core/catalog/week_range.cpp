@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/checks/week_range.h"
+#include "core/catalog/week_range.h"
 
 #include <charconv>
 

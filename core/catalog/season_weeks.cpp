@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/checks/season_weeks.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
