@@ -24,10 +24,15 @@ std::string joined(const auto& values) {
   return text;
 }
 
+bool hasSunFor(const Species& species, double hours, const SunProfile& profile) {
+  if (species.sunHoursLeast)
+    return hours >= *species.sunHoursLeast && hours <= *species.sunHoursMost;
+  return species.sun.empty() || listed(species.sun, sunClass(hours, profile));
+}
+
 std::optional<std::string> againstSun(const Species& species, const Place& place,
                                       const SunProfile& profile) {
-  if (!place.sunHours || species.sun.empty()) return std::nullopt;
-  if (listed(species.sun, sunClass(*place.sunHours, profile))) return std::nullopt;
+  if (!place.sunHours || hasSunFor(species, *place.sunHours, profile)) return std::nullopt;
   const HoursRange wanted = hoursWanted(species, profile);
   const bool open = wanted.most >= 24.0;
   return fmt::format("has {:.1f} hours of sun here; asks for {}", *place.sunHours,
@@ -63,6 +68,25 @@ std::optional<std::string> againstZone(const Species& species, const Place& plac
   if (*zone >= species.zoneLow && *zone <= species.zoneHigh) return std::nullopt;
   return fmt::format("grows in zones {} to {}; here it is {}", species.zoneLow, species.zoneHigh,
                      place.hardinessZone);
+}
+
+std::optional<std::string> againstSoil(const Species& species, const Place& place) {
+  if (place.soil == SoilTexture::Unknown || species.soil.empty() ||
+      listed(species.soil, place.soil))
+    return std::nullopt;
+  return fmt::format("the soil is {}; grows in {}", wordOf(place.soil), joined(species.soil));
+}
+
+std::optional<std::string> againstDeer(const Species& species, const Place& place) {
+  if (place.deer == DeerAbout::No || species.deerResistant != Answer::No) return std::nullopt;
+  return "deer eat it";
+}
+
+std::optional<std::string> againstHeight(const Species& species, const Place& place) {
+  if (!place.heightLimit || species.heightHigh <= *place.heightLimit) return std::nullopt;
+  return fmt::format("grows to {}; no more than {} is allowed here",
+                     formatPlantSize(species.heightHigh, place.units),
+                     formatPlantSize(*place.heightLimit, place.units));
 }
 
 struct ClassRange {
@@ -121,6 +145,7 @@ SunNeed sunClass(double hours, const SunProfile& profile) {
 }
 
 HoursRange hoursWanted(const Species& species, const SunProfile& profile) {
+  if (species.sunHoursLeast) return {*species.sunHoursLeast, *species.sunHoursMost};
   if (species.sun.empty()) return {};
   HoursRange wanted{24.0, 0.0};
   for (const SunNeed need : species.sun) {
@@ -134,8 +159,10 @@ HoursRange hoursWanted(const Species& species, const SunProfile& profile) {
 std::vector<std::string> whyNot(const Species& species, const Place& place,
                                 const SunProfile& profile) {
   std::vector<std::string> reasons;
-  for (auto& reason : {againstSun(species, place, profile), againstMoisture(species, place),
-                       againstZone(species, place), againstState(species, place)})
+  for (auto& reason :
+       {againstSun(species, place, profile), againstMoisture(species, place),
+        againstSoil(species, place), againstZone(species, place), againstState(species, place),
+        againstDeer(species, place), againstHeight(species, place)})
     if (reason) reasons.push_back(*reason);
   return reasons;
 }

@@ -27,14 +27,20 @@ struct HoursRange {
   double least = 0.0;
   double most = 24.0;
 };
-// Hours of sun that a species asks for: the union of its classes.
+// Hours of sun that a species asks for: its own range, else the union of its classes.
 [[nodiscard]] HoursRange hoursWanted(const Species& species, const SunProfile& profile);
+
+enum class DeerAbout { No, Yes };
 
 struct Place {
   std::optional<double> sunHours;
   std::optional<Moisture> moisture;
-  std::string state;
-  std::string hardinessZone;
+  std::string state = {};
+  std::string hardinessZone = {};
+  SoilTexture soil = SoilTexture::Unknown;
+  DeerAbout deer = DeerAbout::No;
+  std::optional<Length> heightLimit = std::nullopt;  // no plant may grow higher
+  UnitSystem units = UnitSystem::FeetInches;         // for words
 };
 // Reasons, in words, why the species does not fit; empty when it does. What is not known of the
 // place excludes nothing.
