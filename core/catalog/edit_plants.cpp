@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/edit_plants.h"
+
+#include <algorithm>
+#include <set>
+
+#include "core/edit/draft.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::string_view kName = "botanical_name";
+
+OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::string& value) {
+  const auto at = std::find_if(own.facts.begin(), own.facts.end(),
+                               [&](const OwnFact& fact) { return fact.column == column; });
+  if (at == own.facts.end()) {
+    if (!value.empty()) own.facts.push_back({column, value});
+  } else if (value.empty()) {
+    own.facts.erase(at);
+  } else {
+    at->value = value;
+  }
+  return own;
+}
+
+OwnSpecies fromCells(const PlantCells& cells) {
+  OwnSpecies own;
+  for (const auto& [column, value] : cells) {
+    if (column == kName)
+      own.botanicalName = value;
+    else if (column != "sources" && !value.empty())
+      own.facts.push_back({column, value});
+  }
+  return own;
+}
+
+// What stands against a plant of this name being new.
+std::vector<CatalogueError> nameFaults(const PlantLayers& layers, const std::string& name) {
+  if (name.empty()) return {{"New plant", 0, std::string(kName), "", "some text"}};
+  if (mergedCells(layers, name).empty()) return {};
+  return {{"New plant", 0, std::string(kName), name, "a name that no other plant has"}};
+}
+
+std::vector<CatalogueError> faultsAfter(const PlantLayers& layers, const Yard& after,
+                                        std::string_view name) {
+  return faultsOf({layers.published, layers.personal, after}, name);
+}
+
+PlantEdit put(const PlantLayers& layers, OwnSpecies own, IdSource& ids, std::string label) {
+  Draft draft(layers.yard);
+  const std::string name = own.botanicalName;
+  if (!own.id.valid()) own.id = ids.take<OwnSpecies>();
+  if (own.facts.empty())
+    draft.remove(own.id);
+  else
+    draft.put(std::move(own));
+  auto errors = faultsAfter(layers, draft.yard(), name);
+  if (!errors.empty()) return {{}, std::move(errors)};
+  return {draft.finish(std::move(label)), {}};
+}
+
+PersonalPlantEdit put(const PlantLayers& layers, const OwnSpecies* before, OwnSpecies own) {
+  PersonalEdit edit;
+  if (before != nullptr) edit.before = *before;
+  const std::string name = own.botanicalName;
+  if (!own.facts.empty()) edit.after = std::move(own);
+  const std::vector<OwnSpecies> after = withEdit(layers.personal, edit);
+  auto errors = faultsOf({layers.published, after, layers.yard}, name);
+  if (!errors.empty()) return {{}, std::move(errors)};
+  return {std::move(edit), {}};
+}
+
+std::set<std::string> usedIn(const Yard& yard) {
+  std::set<std::string> names;
+  for (const Drift& drift : yard.drifts) names.insert(drift.species);
+  for (const Bed& bed : yard.beds)
+    for (const ListedSpecies& listed : bed.plantList) names.insert(listed.species);
+  for (const Arrangement& arrangement : yard.arrangements)
+    for (const KeptDrift& drift : arrangement.drifts) names.insert(drift.species);
+  return names;
+}
+
+}  // namespace
+
+PlantEdit setOwnValue(const PlantLayers& layers, const std::string& name, const std::string& column,
+                      const std::string& value, IdSource& ids) {
+  const OwnSpecies* before = findOwn(layers.yard, name);
+  OwnSpecies own = before != nullptr ? *before : OwnSpecies{{}, name, {}};
+  own = withValue(std::move(own), column, value);
+  if (before == nullptr && own.facts.empty()) return {};
+  return put(layers, std::move(own), ids, "Change plant");
+}
+
+PlantEdit addOwnPlant(const PlantLayers& layers, const PlantCells& cells, IdSource& ids) {
+  OwnSpecies own = fromCells(cells);
+  auto errors = nameFaults(layers, own.botanicalName);
+  if (!errors.empty()) return {{}, std::move(errors)};
+  return put(layers, std::move(own), ids, "Add plant");
+}
+
+PlantEdit duplicatePlant(const PlantLayers& layers, std::string_view name,
+                         const std::string& newName, IdSource& ids) {
+  PlantCells cells = mergedCells(layers, name);
+  cells.insert_or_assign(std::string(kName), newName);
+  cells.insert_or_assign("genus", std::string(genusOf(newName)));
+  for (const char* naming : {"synonyms", "usda_symbol"}) cells.erase(naming);
+  PlantEdit result = addOwnPlant(layers, cells, ids);
+  if (!result.edit.empty()) result.edit.label = "Duplicate plant";
+  return result;
+}
+
+ChangeSet removeOwnPlant(const Yard& yard, std::string_view name) {
+  Draft draft(yard);
+  if (const OwnSpecies* own = findOwn(yard, name)) draft.remove(own->id);
+  return draft.finish("Remove plant");
+}
+
+ChangeSet carrying(const PlantLayers& layers, ChangeSet edit, IdSource& ids) {
+  if (layers.personal.empty()) return edit;
+  const Yard after = apply(layers.yard, edit);
+  for (const std::string& name : usedIn(after)) {
+    const OwnSpecies* own = findOwn(layers.personal, name);
+    if (own == nullptr || findOwn(after, name) != nullptr) continue;
+    edit.changes.push_back(
+        {std::nullopt, Object(OwnSpecies{ids.take<OwnSpecies>(), name, own->facts})});
+  }
+  return edit;
+}
+
+PersonalEdit inverse(const PersonalEdit& edit) {
+  return {edit.after, edit.before};
+}
+
+std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal, const PersonalEdit& edit) {
+  if (edit.before) {
+    const auto at = std::find(personal.begin(), personal.end(), *edit.before);
+    if (at == personal.end()) throw EditConflict("The personal plant was changed elsewhere.");
+    personal.erase(at);
+  }
+  if (edit.after) {
+    if (findOwn(personal, edit.after->botanicalName) != nullptr)
+      throw EditConflict("A personal plant of this name was added elsewhere.");
+    personal.push_back(*edit.after);
+  }
+  std::sort(personal.begin(), personal.end(), [](const OwnSpecies& a, const OwnSpecies& b) {
+    return a.botanicalName < b.botanicalName;
+  });
+  return personal;
+}
+
+PersonalPlantEdit setPersonalValue(const PlantLayers& layers, const std::string& name,
+                                   const std::string& column, const std::string& value) {
+  const OwnSpecies* before = findOwn(layers.personal, name);
+  OwnSpecies own = before != nullptr ? *before : OwnSpecies{{}, name, {}};
+  return put(layers, before, withValue(std::move(own), column, value));
+}
+
+PersonalPlantEdit addPersonalPlant(const PlantLayers& layers, const PlantCells& cells) {
+  OwnSpecies own = fromCells(cells);
+  auto errors = nameFaults(layers, own.botanicalName);
+  if (!errors.empty()) return {{}, std::move(errors)};
+  return put(layers, nullptr, std::move(own));
+}
+
+PersonalEdit removePersonalPlant(const std::vector<OwnSpecies>& personal, std::string_view name) {
+  const OwnSpecies* own = findOwn(personal, name);
+  return own == nullptr ? PersonalEdit{} : PersonalEdit{*own, std::nullopt};
+}
+
+}  // namespace tussock

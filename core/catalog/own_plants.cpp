@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/own_plants.h"
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "core/catalog/species_row.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::string_view kName = "botanical_name";
+constexpr std::string_view kSources = "sources";
+constexpr std::string_view kOwn = "own";
+
+struct Layered {
+  PlantCells cells;
+  PlantCells published;
+  std::map<std::string, Origin, std::less<>> origins;  // of the cells that are not published
+};
+
+void overlay(Layered& onto, const OwnSpecies* own, Origin origin) {
+  if (own == nullptr) return;
+  for (const OwnFact& fact : own->facts) {
+    if (fact.value.empty() || fact.column == kName || fact.column == kSources) continue;
+    onto.cells.insert_or_assign(fact.column, fact.value);
+    onto.origins.insert_or_assign(fact.column, origin);
+  }
+}
+
+// One plant in each layer; null where that does not have it.
+struct InLayers {
+  const Species* published = nullptr;
+  const OwnSpecies* personal = nullptr;
+  const OwnSpecies* yard = nullptr;
+
+  [[nodiscard]] bool known() const { return published || personal || yard; }
+};
+
+InLayers inLayers(const PlantLayers& layers, std::string_view name) {
+  return {layers.published.find(name), findOwn(layers.personal, name), findOwn(layers.yard, name)};
+}
+
+Layered layered(const InLayers& in, std::string_view name) {
+  Layered result;
+  if (!in.known()) return result;
+  if (in.published) result.published = cellsOf(*in.published);
+  result.cells = result.published;
+  overlay(result, in.personal, Origin::Personal);
+  overlay(result, in.yard, Origin::Yard);
+  result.cells.insert_or_assign(std::string(kName), std::string(name));
+  result.cells.try_emplace("genus", genusOf(name));
+  return result;
+}
+
+std::string sourcesOf(const Species* species, std::string_view column) {
+  if (species == nullptr) return {};
+  for (const FactSource& source : species->sources)
+    if (source.field == column) return source.keys;
+  return {};
+}
+
+// The published sources without those of values that are the user's own, and theirs as "own".
+void setSources(Species& species, const Layered& from) {
+  std::erase_if(species.sources,
+                [&](const FactSource& source) { return from.origins.contains(source.field); });
+  for (const auto& [column, origin] : from.origins)
+    species.sources.push_back({column, std::string(kOwn)});
+}
+
+std::optional<Species> read(const InLayers& in, std::string_view name,
+                            std::vector<CatalogueError>& errors) {
+  const Layered from = layered(in, name);
+  const std::string title =
+      fmt::format("{} {}", in.yard ? "This yard's plant" : "Your plant", name);
+  const std::size_t before = errors.size();
+  for (const auto& [column, origin] : from.origins)
+    if (!isPlantColumn(column))
+      errors.push_back({title, 0, column, column, "a column of the plant table"});
+  auto species = speciesFromCells(from.cells, title, errors);
+  if (!species || errors.size() > before) return std::nullopt;
+  setSources(*species, from);
+  return species;
+}
+
+// By name, so that many own plants are merged in one pass.
+std::map<std::string_view, InLayers> ownByName(const PlantLayers& layers) {
+  std::map<std::string_view, InLayers> all;
+  for (const OwnSpecies& own : layers.personal) all[own.botanicalName].personal = &own;
+  for (const OwnSpecies& own : layers.yard.ownSpecies) all[own.botanicalName].yard = &own;
+  for (auto& [name, in] : all) in.published = layers.published.find(name);
+  return all;
+}
+
+}  // namespace
+
+const OwnSpecies* findOwn(const Yard& yard, std::string_view name) {
+  for (const OwnSpecies& own : yard.ownSpecies)
+    if (own.botanicalName == name) return &own;
+  return nullptr;
+}
+
+const OwnSpecies* findOwn(const std::vector<OwnSpecies>& personal, std::string_view name) {
+  const auto at = std::find_if(personal.begin(), personal.end(),
+                               [&](const OwnSpecies& own) { return own.botanicalName == name; });
+  return at == personal.end() ? nullptr : &*at;
+}
+
+Origin originOf(const PlantLayers& layers, std::string_view name) {
+  if (findOwn(layers.yard, name) != nullptr) return Origin::Yard;
+  return findOwn(layers.personal, name) != nullptr ? Origin::Personal : Origin::Published;
+}
+
+MergedPlants mergePlants(const PlantLayers& layers) {
+  const auto own = ownByName(layers);
+  if (own.empty()) return {layers.published, {}};
+  MergedPlants merged;
+  std::vector<Species> all;
+  for (const Species& species : layers.published.species())
+    if (!own.contains(species.botanicalName)) all.push_back(species);
+  for (const auto& [name, in] : own) {
+    auto species = read(in, name, merged.errors);
+    if (species)
+      all.push_back(std::move(*species));
+    else if (in.published != nullptr)
+      all.push_back(*in.published);
+  }
+  merged.catalogue = Catalogue(std::move(all));
+  return merged;
+}
+
+std::vector<PlantValue> valuesOf(const PlantLayers& layers, std::string_view name) {
+  const InLayers in = inLayers(layers, name);
+  const Layered from = layered(in, name);
+  std::vector<PlantValue> values;
+  for (const std::string_view column : kPlantColumns) {
+    const auto at = from.cells.find(column);
+    if (at == from.cells.end() || column == kSources) continue;
+    PlantValue value{std::string(column), at->second, Origin::Published, {}, {}};
+    if (const auto origin = from.origins.find(column); origin != from.origins.end())
+      value.origin = origin->second;
+    if (const auto there = from.published.find(column); there != from.published.end())
+      value.published = there->second;
+    value.sources = sourcesOf(in.published, column);
+    values.push_back(std::move(value));
+  }
+  return values;
+}
+
+PlantCells mergedCells(const PlantLayers& layers, std::string_view name) {
+  return layered(inLayers(layers, name), name).cells;
+}
+
+std::vector<CatalogueError> faultsOf(const PlantLayers& layers, std::string_view name) {
+  std::vector<CatalogueError> errors;
+  const InLayers in = inLayers(layers, name);
+  if (in.known()) (void)read(in, name, errors);
+  return errors;
+}
+
+}  // namespace tussock

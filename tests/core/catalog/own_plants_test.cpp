@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/own_plants.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/catalog/edit_plants.h"
+#include "core/edit/draft.h"
+#include "tests/support/fact_source.h"
+#include "tests/support/tiny_catalogue.h"
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+using test::kBergamot;
+using testing::HasSubstr;
+
+const PlantValue* valueOf(const std::vector<PlantValue>& values, std::string_view column) {
+  for (const PlantValue& value : values)
+    if (value.column == column) return &value;
+  return nullptr;
+}
+
+class OwnPlants : public testing::Test {
+ protected:
+  [[nodiscard]] PlantLayers layers() const { return {published_, personal_, yard_}; }
+  [[nodiscard]] double spacingOf(const char* name) const {
+    const Species* species = mergePlants(layers()).catalogue.find(name);
+    return species == nullptr ? 0.0 : species->spacing.metres();
+  }
+  void set(const char* column, const char* value) {
+    const PlantEdit edit = setOwnValue(layers(), kBergamot, column, value, ids_);
+    ASSERT_TRUE(edit.errors.empty()) << edit.errors.front().text();
+    yard_ = apply(yard_, edit.edit);
+  }
+  void setPersonal(const char* column, const char* value) {
+    const PersonalPlantEdit edit = setPersonalValue(layers(), kBergamot, column, value);
+    ASSERT_TRUE(edit.errors.empty()) << edit.errors.front().text();
+    personal_ = withEdit(personal_, edit.edit);
+  }
+
+  Catalogue published_ = test::tinyCatalogue();
+  std::vector<OwnSpecies> personal_;
+  Yard yard_;
+  IdSource ids_{2};
+};
+
+TEST_F(OwnPlants, TheYardsValueGoesBeforeThePersonalOneBeforeThePublished) {
+  EXPECT_NEAR(spacingOf(kBergamot), 0.5, 1e-12);
+  setPersonal("spacing_cm", "60");
+  EXPECT_NEAR(spacingOf(kBergamot), 0.6, 1e-12);
+  set("spacing_cm", "70");
+  EXPECT_NEAR(spacingOf(kBergamot), 0.7, 1e-12);
+  set("spacing_cm", "");
+  EXPECT_NEAR(spacingOf(kBergamot), 0.6, 1e-12);
+  EXPECT_TRUE(yard_.ownSpecies.begin() == yard_.ownSpecies.end());
+}
+
+TEST_F(OwnPlants, ThePublishedValueStaysVisible) {
+  set("spacing_cm", "70");
+  const auto values = valuesOf(layers(), kBergamot);
+  const PlantValue* spacing = valueOf(values, "spacing_cm");
+  ASSERT_NE(spacing, nullptr);
+  EXPECT_EQ(spacing->value, "70");
+  EXPECT_EQ(spacing->origin, Origin::Yard);
+  EXPECT_EQ(spacing->published, "50");
+  EXPECT_EQ(valueOf(values, "family")->origin, Origin::Published);
+}
+
+TEST_F(OwnPlants, AnOwnValueIsNeverShownAsSourced) {
+  set("spacing_cm", "70");
+  const Catalogue merged = mergePlants(layers()).catalogue;
+  EXPECT_EQ(test::sourceOf(*merged.find(kBergamot), "spacing_cm"), "own");
+}
+
+TEST_F(OwnPlants, AWrongValueIsRefusedWithAReason) {
+  const PlantEdit edit = setOwnValue(layers(), kBergamot, "spacing_cm", "-3", ids_);
+  EXPECT_TRUE(edit.edit.empty());
+  ASSERT_EQ(edit.errors.size(), 1u);
+  EXPECT_THAT(edit.errors.front().text(),
+              HasSubstr("spacing_cm: '-3' is not a number from 1 to 3000"));
+}
+
+TEST_F(OwnPlants, APlantThatCannotBeReadLeavesThePublishedOne) {
+  Draft draft(yard_);
+  draft.put(OwnSpecies{ids_.take<OwnSpecies>(), kBergamot, {{"spacing_cm", "wide"}}});
+  yard_ = draft.yard();
+  const MergedPlants merged = mergePlants(layers());
+  EXPECT_EQ(merged.errors.size(), 1u);
+  ASSERT_NE(merged.catalogue.find(kBergamot), nullptr);
+  EXPECT_EQ(*merged.catalogue.find(kBergamot), *published_.find(kBergamot));
+}
+
+TEST_F(OwnPlants, ADuplicateIsANewPlantToChange) {
+  const PlantEdit edit = duplicatePlant(layers(), kBergamot, "Monarda 'Claire Grace'", ids_);
+  ASSERT_TRUE(edit.errors.empty());
+  yard_ = apply(yard_, edit.edit);
+  EXPECT_NEAR(spacingOf("Monarda 'Claire Grace'"), 0.5, 1e-12);
+  EXPECT_EQ(duplicatePlant(layers(), kBergamot, "Rudbeckia fulgida", ids_).errors.size(), 1u);
+  yard_ = apply(yard_, inverse(edit.edit));
+  EXPECT_EQ(spacingOf("Monarda 'Claire Grace'"), 0.0);
+}
+
+TEST_F(OwnPlants, AYardCarriesThePersonalPlantsThatItUses) {
+  setPersonal("spacing_cm", "60");
+  test::YardBuilder builder;
+  builder.bed("Bed", "POLYGON((0 0, 9 0, 9 9, 0 9, 0 0))").drift(kBergamot, {{1.0, 1.0}});
+  const ChangeSet planting = difference(yard_, builder.build(), "Plant");
+  IdSource ids(1000);
+  yard_ = apply(yard_, carrying(layers(), planting, ids));
+  personal_.clear();  // opened on another machine
+  EXPECT_NEAR(spacingOf(kBergamot), 0.6, 1e-12);
+}
+
+TEST_F(OwnPlants, APersonalEditIsUndoneByItsInverse) {
+  setPersonal("spacing_cm", "60");
+  const auto before = personal_;
+  const PersonalPlantEdit edit = setPersonalValue(layers(), kBergamot, "spread_cm", "80");
+  const auto after = withEdit(personal_, edit.edit);
+  EXPECT_NE(after, before);
+  EXPECT_EQ(withEdit(after, inverse(edit.edit)), before);
+  EXPECT_THROW((void)withEdit({}, edit.edit), EditConflict);
+}
+
+}  // namespace
+}  // namespace tussock
