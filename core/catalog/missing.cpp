@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/missing.h"
+
+#include <algorithm>
+#include <bit>
+
+#include <fmt/format.h>
+
+#include "core/catalog/season_weeks.h"
+
+namespace tussock {
+
+namespace {
+
+bool has(WeekSet weeks, int week) {
+  return (weeks >> week & 1U) != 0;
+}
+
+// Runs of weeks of the season that are not in `weeks`.
+std::vector<WeekRange> gapsIn(WeekSet weeks, const std::vector<int>& season) {
+  std::vector<WeekRange> gaps;
+  bool open = false;
+  for (const int week : season) {
+    if (has(weeks, week)) {
+      open = false;
+    } else if (open) {
+      gaps.back().last = week;
+    } else {
+      gaps.push_back({week, week});
+      open = true;
+    }
+  }
+  return gaps;
+}
+
+std::string days(WeekRange weeks) {
+  return fmt::format("from {} to {}", readableMonthDay(firstDayOf(weeks.first)),
+                     readableMonthDay(lastDayOf(weeks.last)));
+}
+
+WeekRange rangeOf(SeasonThird third, const std::vector<int>& season) {
+  const auto part = static_cast<std::size_t>(third);
+  return {season[part * season.size() / 3], season[(part + 1) * season.size() / 3 - 1]};
+}
+
+void addNectar(std::vector<Missing>& all, const PlantFigures& figures,
+               const std::vector<int>& season, SeasonThird third, Lack lack) {
+  if (season.size() < 3 || (figures.nectarWeeks & weeksOf(third, season)) != 0) return;
+  const WeekRange weeks = rangeOf(third, season);
+  all.push_back({lack, weeks,
+                 fmt::format("No {} nectar: nothing that is recorded as visited is in flower {}.",
+                             lack == Lack::EarlyNectar ? "early" : "late", days(weeks))});
+}
+
+bool hasLayer(const PlantFigures& figures, Layer layer) {
+  return std::any_of(figures.byLayer.begin(), figures.byLayer.end(),
+                     [&](const NamedShare& share) { return share.name == wordOf(layer); });
+}
+
+bool isGrassy(const Species& species) {
+  return species.habit == Habit::Grass || species.habit == Habit::Sedge;
+}
+
+// Whether a species fills the lack, and how many of its weeks.
+int filledBy(const Species& species, const Missing& missing) {
+  const WeekSet weeks = missing.weeks ? weeksOf(*missing.weeks) : 0;
+  const WeekSet flowers = showsFlowers(species) ? weeksInFlower(species) : 0;
+  switch (missing.lack) {
+    case Lack::Flowers:
+      return std::popcount(flowers & weeks);
+    case Lack::EarlyNectar:
+    case Lack::LateNectar:
+      return species.nectarNote.empty() ? 0 : std::popcount(flowers & weeks);
+    case Lack::GroundLayer:
+      return species.usualLayer() == Layer::Ground ? 1 : 0;
+    case Lack::Grasses:
+      return isGrassy(species) ? 1 : 0;
+    case Lack::HostPlants:
+      return species.hostNote.empty() ? 0 : 1;
+  }
+  return 0;
+}
+
+}  // namespace
+
+std::vector<Missing> missingFrom(const PlantFigures& figures, const std::vector<int>& season) {
+  std::vector<Missing> all;
+  if (figures.empty()) return all;
+  for (const WeekRange gap : gapsIn(figures.bloomWeeks, season))
+    all.push_back({Lack::Flowers, gap, fmt::format("Nothing is in flower {}.", days(gap))});
+  addNectar(all, figures, season, SeasonThird::Early, Lack::EarlyNectar);
+  addNectar(all, figures, season, SeasonThird::Late, Lack::LateNectar);
+  if (!hasLayer(figures, Layer::Ground))
+    all.push_back({Lack::GroundLayer, {}, "No ground layer covers the soil between the others."});
+  if (figures.grassShare <= 0.0)
+    all.push_back({Lack::Grasses, {}, "No grasses or sedges hold the planting together."});
+  if (figures.hostPlants.empty())
+    all.push_back({Lack::HostPlants, {}, "No plant is recorded as food of caterpillars."});
+  return all;
+}
+
+std::vector<Ranked> bestToFill(const Missing& missing, const Catalogue& catalogue,
+                               const RankRequest& request, std::size_t count) {
+  std::vector<std::pair<int, Ranked>> found;
+  for (Ranked& ranked : rankFor(catalogue, request)) {
+    const bool planted =
+        std::any_of(request.planted.begin(), request.planted.end(), [&](const Portion& portion) {
+          return portion.species->botanicalName == ranked.species->botanicalName;
+        });
+    const int filled = filledBy(*ranked.species, missing);
+    if (ranked.suits() && !planted && filled > 0) found.emplace_back(filled, std::move(ranked));
+  }
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  if (found.size() > count) found.resize(count);
+  std::vector<Ranked> result;
+  for (auto& [filled, ranked] : found) result.push_back(std::move(ranked));
+  return result;
+}
+
+}  // namespace tussock

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+// What a bed or plant list lacks, and the species that would fill it best.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/catalog/figures.h"
+#include "core/catalog/rank.h"
+
+namespace tussock {
+
+enum class Lack { Flowers, EarlyNectar, LateNectar, GroundLayer, Grasses, HostPlants };
+
+struct Missing {
+  Lack lack = Lack::Flowers;
+  std::optional<WeekRange> weeks;  // for flowers and nectar
+  std::string text;                // "Nothing is in flower from 29 July to 25 August."
+};
+// In the order of the enumeration, weeks in the order of the season (seasonWeeks). Nothing for an
+// empty list, which lacks everything.
+[[nodiscard]] std::vector<Missing> missingFrom(const PlantFigures& figures,
+                                               const std::vector<int>& season);
+
+// Up to `count` species that suit the place, are not planted yet and fill the lack: those that fill
+// most of its weeks first, then as rankFor orders them.
+[[nodiscard]] std::vector<Ranked> bestToFill(const Missing& missing, const Catalogue& catalogue,
+                                             const RankRequest& request, std::size_t count);
+
+}  // namespace tussock

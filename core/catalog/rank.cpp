@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/rank.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace tussock {
+
+namespace {
+
+// Points of a species that suits, before what speaks for and against it.
+constexpr double kStart = 50.0;
+constexpr double kSunInside = 10.0;  // well inside its hours of sun
+constexpr double kRecorded = 6.0;    // recorded in the state
+constexpr double kDeerLeave = 8.0;   // where deer are about
+constexpr double kWeekFilled = 2.0;  // for each week with too little in flower
+constexpr double kWeeksAtMost = 24.0;
+constexpr double kNewLayer = 8.0;  // the layer has nothing yet
+constexpr double kHost = 4.0;
+constexpr double kNectar = 3.0;
+constexpr double kAlready = -15.0;
+constexpr double kOverShare = -10.0;  // of genus or family, limits below
+constexpr double kCrowds = -6.0;
+constexpr double kFlops = -3.0;
+// Species in flower at one time that people ask for (as in the checks, after the Xerces Society).
+constexpr std::size_t kInFlower = 3;
+// Santamour (1990): no more than a fifth of one genus, three tenths of one family.
+constexpr double kGenusShare = 0.20, kFamilyShare = 0.30;
+
+// What all species of one request are held against.
+struct Against {
+  explicit Against(const RankRequest& asked) : request(asked), figures(figuresOf(asked.planted)) {
+    for (const int week : request.season)
+      if (figures.inFlower[static_cast<std::size_t>(week)].size() < kInFlower)
+        poorWeeks |= WeekSet{1} << week;
+  }
+
+  const RankRequest& request;
+  PlantFigures figures;
+  WeekSet poorWeeks = 0;  // of the season, with too little in flower
+};
+
+class Points {
+ public:
+  explicit Points(Ranked& ranked) : ranked_(ranked) { ranked_.points = kStart; }
+  void add(double points, std::string reason) {
+    ranked_.points += points;
+    ranked_.reasons.push_back(std::move(reason));
+  }
+  void finish() { ranked_.points = std::clamp(ranked_.points, 1.0, 100.0); }
+
+ private:
+  Ranked& ranked_;
+};
+
+double shareOf(const std::vector<NamedShare>& shares, std::string_view name) {
+  for (const NamedShare& share : shares)
+    if (share.name == name) return share.share;
+  return 0.0;
+}
+
+bool hasLayer(const PlantFigures& figures, Layer layer) {
+  return shareOf(figures.byLayer, wordOf(layer)) > 0.0;
+}
+
+// 1 an hour or more inside the range, 0 at its edge; the open end of full sun is no edge.
+double inside(double hours, const HoursRange& wanted) {
+  const double below = wanted.least <= 0.0 ? 1.0 : hours - wanted.least;
+  const double above = wanted.most >= 24.0 ? 1.0 : wanted.most - hours;
+  return std::clamp(std::min(below, above), 0.0, 1.0);
+}
+
+void addPlace(Points& points, const Species& species, const RankRequest& request) {
+  const Place& place = request.place;
+  if (place.sunHours) {
+    const HoursRange wanted = hoursWanted(species, request.profile);
+    const double share = inside(*place.sunHours, wanted);
+    points.add(kSunInside * share, fmt::format("{:.1f} hours of sun {}", *place.sunHours,
+                                               share >= 1.0 ? "are what it asks for"
+                                                            : "are just within what it takes"));
+  }
+  if (place.moisture) points.add(0.0, fmt::format("grows in {} ground", wordOf(*place.moisture)));
+  const auto& states = species.nativeStates;
+  if (!place.state.empty() && std::find(states.begin(), states.end(), place.state) != states.end())
+    points.add(kRecorded, fmt::format("recorded as native in {} (USDA PLANTS)", place.state));
+  if (place.deer == DeerAbout::Yes && species.deerResistant == Answer::Yes)
+    points.add(kDeerLeave, "deer mostly leave it");
+}
+
+void addBloom(Points& points, const Species& species, const Against& against) {
+  if (!showsFlowers(species)) return;
+  const int filled = std::popcount(weeksInFlower(species) & against.poorWeeks);
+  if (filled == 0) return;
+  points.add(std::min(kWeeksAtMost, kWeekFilled * filled),
+             fmt::format("in flower in {} {} when little else is", filled,
+                         filled == 1 ? "week" : "weeks"));
+}
+
+void addMix(Points& points, const Species& species, const PlantFigures& planted) {
+  if (planted.empty()) return;
+  if (!hasLayer(planted, species.usualLayer()))
+    points.add(kNewLayer,
+               fmt::format("the {} layer has nothing yet", wordOf(species.usualLayer())));
+  if (shareOf(planted.bySpecies, species.botanicalName) > 0.0)
+    points.add(kAlready, "grows here already");
+  const double genus = shareOf(planted.byGenus, species.genus);
+  if (genus > kGenusShare)
+    points.add(kOverShare,
+               fmt::format("{:.0f} % of the plants are {} already", genus * 100.0, species.genus));
+  const double family = shareOf(planted.byFamily, species.family);
+  if (family > kFamilyShare)
+    points.add(kOverShare, fmt::format("{:.0f} % of the plants are {} already", family * 100.0,
+                                       species.family));
+}
+
+void addWays(Points& points, const Species& species) {
+  if (!species.hostNote.empty()) points.add(kHost, "feeds caterpillars");
+  if (!species.nectarNote.empty()) points.add(kNectar, "visited for nectar or pollen");
+  if (species.competitiveness == Competitiveness::High)
+    points.add(kCrowds, "crowds its neighbours");
+  if (species.needsSupport == Answer::Yes) points.add(kFlops, "leans without neighbours");
+}
+
+Ranked ranked(const Species& species, const Against& against) {
+  Ranked result;
+  result.species = &species;
+  result.whyNot = whyNot(species, against.request.place, against.request.profile);
+  if (!result.suits()) return result;
+  Points points(result);
+  addPlace(points, species, against.request);
+  addBloom(points, species, against);
+  addMix(points, species, against.figures);
+  addWays(points, species);
+  points.finish();
+  return result;
+}
+
+bool better(const Ranked& a, const Ranked& b) {
+  if (a.whyNot.size() != b.whyNot.size()) return a.whyNot.size() < b.whyNot.size();
+  return a.points > b.points;
+}
+
+}  // namespace
+
+std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request) {
+  const Against against(request);
+  std::vector<Ranked> all;
+  for (const Species& species : catalogue.species()) all.push_back(ranked(species, against));
+  std::stable_sort(all.begin(), all.end(), better);  // species come in order of names
+  return all;
+}
+
+Ranked rankOf(const Species& species, const RankRequest& request) {
+  return ranked(species, Against(request));
+}
+
+}  // namespace tussock

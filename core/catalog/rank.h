@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+// All species in the order in which they suit a place and what is planted there, with the reasons
+// in words. The points are ours (docs/methods-plants.md); they order, and promise nothing.
+#pragma once
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/catalog/figures.h"
+#include "core/catalog/fit.h"
+#include "core/catalog/week_range.h"
+
+namespace tussock {
+
+struct Ranked {
+  const Species* species = nullptr;
+  double points = 0.0;               // 0 to 100; 0 for what does not suit
+  std::vector<std::string> reasons;  // what speaks for and against it, in words
+  std::vector<std::string> whyNot;   // why it is left out; empty when it suits
+
+  [[nodiscard]] bool suits() const { return whyNot.empty(); }
+};
+
+struct RankRequest {
+  Place place;
+  SunProfile profile = sunProfile("usual");
+  std::vector<Portion> planted;  // in the bed, or in the list so far
+  std::vector<int> season;       // weeks of the growing season, see seasonWeeks
+};
+// Every species: those that suit first, best first, then by name; those left out follow, fewest
+// reasons first. They point into the catalogue, which must live on.
+[[nodiscard]] std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request);
+
+// One species alone.
+[[nodiscard]] Ranked rankOf(const Species& species, const RankRequest& request);
+
+// Properties that can be asked for; several together must all be there.
+enum class Trait {
+  Suits,
+  DeerResistant,
+  RabbitResistant,
+  HostPlant,
+  Nectar,
+  Evergreen,
+  SeeThrough
+};
+template <>
+struct EnumWords<Trait> {
+  static constexpr WordTable<Trait, 7> values{{{Trait::Suits, "suits the place"},
+                                               {Trait::DeerResistant, "deer leave it"},
+                                               {Trait::RabbitResistant, "rabbits leave it"},
+                                               {Trait::HostPlant, "feeds caterpillars"},
+                                               {Trait::Nectar, "nectar"},
+                                               {Trait::Evergreen, "evergreen"},
+                                               {Trait::SeeThrough, "see-through"}}};
+};
+
+// What is chosen is let through by any of its choices; an empty set lets all through. The parts
+// combine: a species must pass each.
+struct PlantFilter {
+  std::string words;  // as for Catalogue::search
+  std::set<SunNeed> sun;
+  std::set<Moisture> moisture;
+  std::set<Habit> habits;
+  std::set<Layer> layers;         // the usual layer
+  std::set<std::string> colours;  // flower colour words
+  std::set<std::string> families;
+  std::optional<WeekRange> inFlower;      // in flower in some week of it
+  std::optional<Length> lowest, highest;  // of the height in flower
+  std::string state;                      // recorded as native there
+  std::set<Trait> traits;
+};
+[[nodiscard]] std::vector<Ranked> filtered(std::vector<Ranked> all, const Catalogue& catalogue,
+                                           const PlantFilter& filter);
+
+enum class RankOrder { Fit, BotanicalName, CommonName, Height, FirstBloom, Family };
+// Stable, so that equal ones stay as they were.
+void sortBy(std::vector<Ranked>& ranked, RankOrder order);
+
+}  // namespace tussock

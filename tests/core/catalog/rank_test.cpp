@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: MIT
+// The points are our own; what is checked is that each thing counts the way it says.
+#include "core/catalog/rank.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/catalog/season_weeks.h"
+#include "tests/support/tiny_catalogue.h"
+
+namespace tussock {
+namespace {
+
+using test::kAlexanders;
+using test::kAster;
+using test::kBergamot;
+using test::kFoamflower;
+using testing::AllOf;
+using testing::Contains;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+
+class Rank : public testing::Test {
+ protected:
+  [[nodiscard]] std::vector<Ranked> all() const { return rankFor(facts_, request_); }
+  [[nodiscard]] Ranked of(std::string_view name) const {
+    for (const Ranked& ranked : all())
+      if (ranked.species->botanicalName == name) return ranked;
+    throw std::invalid_argument(std::string(name));
+  }
+  void plant(const char* name, double amount) {
+    const Species* species = facts_.find(name);
+    request_.planted.push_back({species, species->usualLayer(), amount});
+  }
+
+  Catalogue facts_ = test::tinyCatalogue();
+  RankRequest request_;
+};
+
+TEST_F(Rank, LeavesOutWhatDoesNotSuitAndSaysWhy) {
+  request_.place.sunHours = 8.0;
+  const Ranked foamflower = of(kFoamflower);
+  EXPECT_FALSE(foamflower.suits());
+  EXPECT_EQ(foamflower.points, 0.0);
+  EXPECT_THAT(foamflower.whyNot, ElementsAre(HasSubstr("8.0 hours of sun")));
+  EXPECT_TRUE(of(kBergamot).suits());
+}
+
+TEST_F(Rank, PutsWhatSuitsFirstBestFirst) {
+  request_.place.sunHours = 8.0;
+  const auto ranked = all();
+  ASSERT_EQ(ranked.size(), facts_.species().size());
+  bool out = false;
+  double last = 101.0;
+  for (const Ranked& one : ranked) {
+    if (!one.suits()) out = true;
+    EXPECT_EQ(one.suits(), !out);
+    if (!out) {
+      EXPECT_LE(one.points, last);
+    }
+    last = one.points;
+  }
+  EXPECT_TRUE(out);
+}
+
+TEST_F(Rank, WellInsideTheHoursBeatsTheEdge) {
+  request_.place.sunHours = 6.1;  // joe-pye asks for part, 3 to 6; bluestem for full, 6 and more
+  const double edge = of(test::kBluestem).points;
+  request_.place.sunHours = 8.0;
+  EXPECT_GT(of(test::kBluestem).points, edge);
+}
+
+TEST_F(Rank, WhatFlowersInPoorWeeksGains) {
+  request_.season = seasonWeeks(Settings{});
+  plant(kBergamot, 10.0);
+  const Ranked aster = of(kAster);
+  EXPECT_THAT(aster.reasons, Contains(HasSubstr("when little else is")));
+  EXPECT_GT(aster.points, of(test::kSedge).points);
+}
+
+TEST_F(Rank, WhatIsPlentyAlreadyLoses) {
+  const double before = of(kAster).points;
+  plant(test::kConeflower, 10.0);  // all of it Asteraceae
+  const Ranked aster = of(kAster);
+  EXPECT_LT(aster.points, before + 1e-9);
+  EXPECT_THAT(aster.reasons, Contains("100 % of the plants are Asteraceae already"));
+  EXPECT_THAT(of(test::kConeflower).reasons, Contains("grows here already"));
+}
+
+TEST_F(Rank, ALayerWithNothingYetGains) {
+  plant(kBergamot, 10.0);
+  EXPECT_THAT(of(test::kSedge).reasons, Contains("the ground layer has nothing yet"));
+  EXPECT_THAT(of(kAster).reasons, Not(Contains(HasSubstr("layer has nothing"))));
+}
+
+TEST_F(Rank, FiltersCombine) {
+  PlantFilter filter;
+  filter.sun = {SunNeed::Full};
+  filter.families = {"Asteraceae"};
+  filter.highest = Length::metres(1.0);
+  std::vector<std::string> names;
+  for (const Ranked& one : filtered(all(), facts_, filter))
+    names.push_back(one.species->botanicalName);
+  EXPECT_THAT(names, testing::UnorderedElementsAre(test::kConeflower, kAster));
+  filter.words = "smooth";
+  EXPECT_EQ(filtered(all(), facts_, filter).size(), 1u);
+  filter.traits = {Trait::Evergreen};
+  EXPECT_THAT(filtered(all(), facts_, filter), IsEmpty());
+}
+
+TEST_F(Rank, FiltersByWeeksInFlower) {
+  PlantFilter filter;
+  const int may = weekOf(std::chrono::May / std::chrono::day{15});
+  filter.inFlower = WeekRange{may, may};
+  std::vector<std::string> names;
+  for (const Ranked& one : filtered(all(), facts_, filter))
+    names.push_back(one.species->botanicalName);
+  EXPECT_THAT(names, AllOf(Contains(kAlexanders), Contains(kFoamflower), Not(Contains(kAster))));
+}
+
+TEST_F(Rank, SortsByHeightAndName) {
+  auto ranked = all();
+  sortBy(ranked, RankOrder::Height);
+  EXPECT_EQ(ranked.front().species->botanicalName, test::kSpringBeauty);
+  EXPECT_EQ(ranked.back().species->botanicalName, test::kJoePye);
+  sortBy(ranked, RankOrder::BotanicalName);
+  EXPECT_EQ(ranked.front().species->botanicalName, test::kSedge);
+}
+
+}  // namespace
+}  // namespace tussock
