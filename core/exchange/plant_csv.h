@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Plants of the user's own as comma-separated values: the columns of the plant table, of which a
+// file may leave out all but the name.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+#include "core/model/own_species.h"
+
+namespace tussock {
+
+struct OwnPlantsReading {
+  std::vector<OwnSpecies> plants;  // without ids, by name
+  // Rows with errors are left out; the rest is kept. A column that is not known is an error of the
+  // first line alone, and its cells are left out.
+  std::vector<CatalogueError> errors;
+};
+// A row adds to the published species of its name, or is a new one that must then be whole. Cells
+// that say what is published already are left out, so that a whole table that came from here can
+// be given back with a few values changed.
+[[nodiscard]] OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
+                                             const Catalogue& published);
+
+// The filled columns only, in the order of the plant table.
+[[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);
+// Every column, by name.
+[[nodiscard]] std::string plantsCsv(const Catalogue& catalogue);
+
+}  // namespace tussock

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+#include "core/exchange/plant_csv.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/support/plant_text.h"
+#include "tests/support/tiny_catalogue.h"
+
+namespace tussock {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+
+OwnPlantsReading read(std::string_view csv) {
+  static const Catalogue published = test::tinyCatalogue();
+  return readOwnPlants(csv, "mine.csv", published);
+}
+
+std::vector<std::string> textsOf(const std::vector<CatalogueError>& errors) {
+  std::vector<std::string> texts;
+  for (const CatalogueError& error : errors) texts.push_back(error.text());
+  return texts;
+}
+
+TEST(OwnPlantsCsv, TakesValuesThatGoBeforePublishedOnes) {
+  const OwnPlantsReading reading =
+      read("botanical_name,spacing_cm,notes\nMonarda fistulosa,60,by the gate\n");
+  EXPECT_THAT(textsOf(reading.errors), IsEmpty());
+  ASSERT_EQ(reading.plants.size(), 1u);
+  EXPECT_THAT(reading.plants.front().facts,
+              ElementsAre(OwnFact{"notes", "by the gate"}, OwnFact{"spacing_cm", "60"}));
+}
+
+TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
+  EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
+                .plants.size(),
+            1u);
+  const OwnPlantsReading reading = read("botanical_name,spacing_cm\nMonarda didyma,60\n");
+  EXPECT_TRUE(reading.plants.empty());
+  EXPECT_THAT(textsOf(reading.errors), testing::Contains(HasSubstr("mine.csv, line 2, family")));
+}
+
+TEST(OwnPlantsCsv, NamesTheFaultsOfEachRowAndKeepsTheRest) {
+  const OwnPlantsReading reading = read(
+      "botanical_name,height_max_cm\nMonarda fistulosa,-120\nRudbeckia fulgida,\"1,20\"\n,5\n"
+      "Liatris spicata,160\nLiatris spicata,170\n");
+  EXPECT_EQ(reading.plants.size(), 1u);
+  EXPECT_THAT(
+      textsOf(reading.errors),
+      ElementsAre(HasSubstr("line 2, height_max_cm: '-120' is not a number from 1 to 6000"),
+                  HasSubstr("with a point for decimals"), HasSubstr("line 4, botanical_name"),
+                  HasSubstr("line 6, botanical_name: 'Liatris spicata' is not a name that no")));
+}
+
+TEST(OwnPlantsCsv, SaysWhichColumnsItLeavesOut) {
+  const OwnPlantsReading reading = read(
+      "\xEF\xBB\xBF"
+      "botanical_name,price,spacing_cm\r\nMonarda fistulosa,3.50,60\r\n");
+  EXPECT_THAT(textsOf(reading.errors), ElementsAre(HasSubstr("'price' is not a column")));
+  ASSERT_EQ(reading.plants.size(), 1u);
+  EXPECT_EQ(reading.plants.front().facts.size(), 1u);
+}
+
+TEST(OwnPlantsCsv, GivesBackWhatItWrote) {
+  const std::vector<OwnSpecies> plants{
+      {{},
+       "Monarda fistulosa",
+       {{"notes", "=HYPERLINK(\"http://x\"), \"tall\""}, {"spacing_cm", "60"}}},
+      {{}, "Rudbeckia fulgida", {{"common_name", "<b>Susan</b>"}}}};
+  const OwnPlantsReading reading = read(ownPlantsCsv(plants));
+  EXPECT_THAT(textsOf(reading.errors), IsEmpty());
+  EXPECT_EQ(reading.plants, plants);
+}
+
+TEST(OwnPlantsCsv, WritesNoFormula) {
+  EXPECT_EQ(ownPlantsCsv({{{}, "Monarda fistulosa", {{"notes", "=1+1"}, {"host_note", "@x"}}}}),
+            "botanical_name,host_note,notes\r\nMonarda fistulosa,'@x,'=1+1\r\n");
+}
+
+TEST(PlantsCsv, AWholeTableComesBackAsItWas) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  const CatalogueReading again = readCatalogue(plantsCsv(facts), "again.csv");
+  EXPECT_THAT(textsOf(again.errors), IsEmpty());
+  EXPECT_EQ(again.catalogue.species(), facts.species());
+}
+
+TEST(PlantsCsv, AWholeTableGivenBackAsOwnPlantsKeepsTheChangesOnly) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  std::string csv = plantsCsv(facts);
+  const std::string from = "Mildly toxic if eaten";
+  csv.replace(csv.find(from), from.size(), "Toxic to geese");
+  const OwnPlantsReading reading = readOwnPlants(csv, "again.csv", facts);
+  EXPECT_THAT(textsOf(reading.errors), IsEmpty());
+  ASSERT_EQ(reading.plants.size(), 1u);
+  EXPECT_THAT(reading.plants.front().facts,
+              ElementsAre(OwnFact{"toxicity_note", "Toxic to geese"}));
+}
+
+}  // namespace
+}  // namespace tussock
