@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 #include <map>
+#include <regex>
 #include <set>
 #include <sstream>
 
@@ -79,6 +80,67 @@ TEST_F(ShippedPlants, KnowTheirWays) {
     EXPECT_NE(s.spreadWay, SpreadWay::Unknown);
     EXPECT_NE(s.competitiveness, Competitiveness::Unknown);
     EXPECT_NE(s.lifeSpan, LifeSpan::Unknown);
+    EXPECT_NE(s.winterLeaf, WinterLeaf::Unknown);
+    EXPECT_NE(s.body, Body::Unknown);
+    EXPECT_TRUE(s.sociability);
+    EXPECT_FALSE(s.soil.empty());
+    EXPECT_FALSE(s.sizesSold.empty());
+  }
+}
+
+// Symbols of USDA PLANTS: two letters of the genus, two or three of the epithets, a number where
+// that was taken. The genus may be the one that USDA still uses.
+TEST_F(ShippedPlants, HaveUniqueWellFormedSymbols) {
+  const std::regex form("[A-Z]{4,5}[0-9]{0,3}");
+  std::set<std::string> symbols;
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName + " " + s.usdaSymbol);
+    EXPECT_TRUE(std::regex_match(s.usdaSymbol, form));
+    EXPECT_TRUE(symbols.insert(s.usdaSymbol).second);
+    std::vector<std::string> names = s.synonyms;
+    names.push_back(s.botanicalName);
+    EXPECT_TRUE(std::any_of(names.begin(), names.end(), [&](std::string name) {
+      name[1] = static_cast<char>(name[1] - 'a' + 'A');
+      return s.usdaSymbol.starts_with(name.substr(0, 2));
+    }));
+  }
+}
+
+TEST_F(ShippedPlants, AreEachFoundByEverySynonym) {
+  for (const Species& s : facts().species())
+    for (const std::string& synonym : s.synonyms) {
+      EXPECT_EQ(facts().find(synonym), nullptr) << synonym;
+      EXPECT_EQ(facts().resolve(synonym), &s) << synonym;
+      EXPECT_GE(std::count(synonym.begin(), synonym.end(), ' '), 1) << synonym;
+      EXPECT_NE(synonym, s.botanicalName);
+    }
+  ASSERT_NE(facts().resolve("Aster novae-angliae"), nullptr);
+  EXPECT_EQ(facts().resolve("Aster novae-angliae")->botanicalName, "Symphyotrichum novae-angliae");
+}
+
+TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName);
+    const Length most = Length::centimetres(s.usualLayer() == Layer::Ground  ? 45
+                                            : s.usualLayer() == Layer::Bulbs ? 60
+                                                                             : 6000);
+    EXPECT_LE(s.heightHigh, most);
+    EXPECT_LE(s.foliageHigh.value_or(s.heightHigh), s.heightHigh);
+    EXPECT_LT(s.foliageLow.value_or(Length{}), s.heightHigh);
+  }
+}
+
+// The table gives the lower 48 states and the District of Columbia, by their postal codes.
+TEST_F(ShippedPlants, NameStatesThatThereAre) {
+  std::istringstream codes(
+      "AL AR AZ CA CO CT DC DE FL GA IA ID IL IN KS KY LA MA MD ME MI MN MO MS MT NC ND NE NH NJ "
+      "NM NV NY OH OK OR PA RI SC SD TN TX UT VA VT WA WI WV WY");
+  const std::set<std::string> states{std::istream_iterator<std::string>(codes), {}};
+  ASSERT_EQ(states.size(), 49u);
+  for (const Species& s : facts().species()) {
+    EXPECT_TRUE(std::is_sorted(s.nativeStates.begin(), s.nativeStates.end())) << s.botanicalName;
+    for (const std::string& state : s.nativeStates)
+      EXPECT_TRUE(states.contains(state)) << s.botanicalName << ", " << state;
   }
 }
 
