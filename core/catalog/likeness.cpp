@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include "core/catalog/likeness.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "core/catalog/bloom.h"
+#include "core/catalog/oklab.h"
+
+namespace tussock {
+
+namespace {
+
+// Points that each part gives at most; 100 together.
+constexpr double kHeight = 22.0, kForm = 18.0, kWeeks = 20.0, kColour = 15.0, kSun = 10.0,
+                 kMoisture = 10.0, kSpread = 5.0;
+// Distance in OKLab from which two colours have nothing in common: about half of that between red
+// and blue.
+constexpr double kOtherColour = 0.25;
+// Less than this is little enough to leave unsaid.
+constexpr double kMuch = 0.75;
+
+double ratio(Length a, Length b) {
+  return std::max(a, b) > Length{} ? std::min(a, b) / std::max(a, b) : 1.0;
+}
+
+template <class E>
+double inCommon(const std::vector<E>& a, const std::vector<E>& b) {
+  std::size_t both = 0;
+  for (const E value : a) both += static_cast<std::size_t>(std::count(b.begin(), b.end(), value));
+  const std::size_t either = a.size() + b.size() - both;
+  return either == 0 ? 1.0 : static_cast<double>(both) / static_cast<double>(either);
+}
+
+double weeksInCommon(WeekSet a, WeekSet b) {
+  return (a | b) == 0 ? 1.0 : static_cast<double>(std::popcount(a & b)) / std::popcount(a | b);
+}
+
+double colourLikeness(const Species& a, const Species& b) {
+  if (a.flowerColour.has_value() != b.flowerColour.has_value()) return 0.0;
+  if (!a.flowerColour) return 1.0;
+  const Oklab x = oklabOf(*a.flowerColour), y = oklabOf(*b.flowerColour);
+  const double distance = std::hypot(x.lightness - y.lightness, x.a - y.a, x.b - y.b);
+  return std::max(0.0, 1.0 - distance / kOtherColour);
+}
+
+std::string monthsOf(const Species& species) {
+  static constexpr std::array<std::string_view, 12> kMonths{
+      "January", "February", "March",     "April",   "May",      "June",
+      "July",    "August",   "September", "October", "November", "December"};
+  if (!species.bloomFirstMonth) return "never in flower";
+  return fmt::format("in flower {} to {}",
+                     kMonths[static_cast<std::size_t>(*species.bloomFirstMonth - 1)],
+                     kMonths[static_cast<std::size_t>(*species.bloomLastMonth - 1)]);
+}
+
+template <class E>
+std::string wordsOf(const std::vector<E>& values) {
+  std::string all;
+  for (const E value : values) all.append(all.empty() ? "" : ", ").append(wordOf(value));
+  return all;
+}
+
+}  // namespace
+
+double Likeness::points() const {
+  return kHeight * height + kForm * form + kWeeks * weeks + kColour * colour + kSun * sun +
+         kMoisture * moisture + kSpread * spread;
+}
+
+Likeness likenessOf(const Species& a, const Species& b) {
+  Likeness likeness;
+  likeness.height = ratio(a.height(), b.height());
+  likeness.form = (a.habit == b.habit ? 0.5 : 0.0) + (a.flowerForm == b.flowerForm ? 0.5 : 0.0);
+  likeness.weeks = weeksInCommon(weeksInFlower(a), weeksInFlower(b));
+  likeness.colour = colourLikeness(a, b);
+  likeness.sun = inCommon(a.sun, b.sun);
+  likeness.moisture = inCommon(a.moisture, b.moisture);
+  likeness.spread = ratio(a.spacing, b.spacing);
+  return likeness;
+}
+
+std::vector<std::string> differencesOf(const Species& of, const Species& with, UnitSystem units) {
+  const Likeness likeness = likenessOf(of, with);
+  std::vector<std::string> words;
+  if (likeness.height < kMuch)
+    words.push_back(
+        fmt::format("{}: {} in place of {}", with.height() > of.height() ? "higher" : "lower",
+                    formatPlantSize(with.height(), units), formatPlantSize(of.height(), units)));
+  if (of.habit != with.habit)
+    words.push_back(fmt::format("a {} in place of a {}", wordOf(with.habit), wordOf(of.habit)));
+  if (likeness.weeks < kMuch)
+    words.push_back(fmt::format("{}, not {}", monthsOf(with), monthsOf(of)));
+  if (likeness.colour < kMuch && of.flowerColourWord != with.flowerColourWord)
+    words.push_back(fmt::format("{} in place of {}", with.flowerColourWord, of.flowerColourWord));
+  if (likeness.sun < kMuch)
+    words.push_back(fmt::format("takes {} sun, not {}", wordsOf(with.sun), wordsOf(of.sun)));
+  if (likeness.moisture < kMuch)
+    words.push_back(
+        fmt::format("takes {} ground, not {}", wordsOf(with.moisture), wordsOf(of.moisture)));
+  return words;
+}
+
+}  // namespace tussock

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+// Another species for one that cannot be had, in the drifts that stand on the plan.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/likeness.h"
+#include "core/checks/registry.h"
+#include "core/edit/change.h"
+
+namespace tussock {
+
+// Plants of one drift before and after.
+struct DriftCount {
+  Id<Drift> drift;
+  int before = 0;
+  int after = 0;
+  bool operator==(const DriftCount&) const = default;
+};
+
+struct Substitution {
+  ChangeSet edit;  // one edit, empty when no drift can take the species
+  std::vector<DriftCount> drifts;
+  int keptAsTheyAre = 0;  // drifts that are locked or stand there already
+};
+// Each drift of the species keeps its ground: so many of the other species as that takes at its own
+// spacing, an odd number. Ids that stay are kept; the species takes a plan code if needed, and the
+// one replaced keeps its own. Bed plant lists name the other species instead.
+[[nodiscard]] Substitution substitute(const Yard& yard, std::string_view species,
+                                      const Species& with, IdSource& ids);
+
+struct Substitute {
+  const Species* species = nullptr;
+  double likeness = 0.0;                 // 0 to 100
+  std::vector<std::string> differences;  // in words
+  std::vector<DriftCount> drifts;
+  int before = 0, after = 0;    // plants in all
+  std::vector<Finding> caused;  // findings that the yard has not got now
+};
+// The `count` most alike of those that suit every bed concerned, best first. Empty when the
+// catalogue does not know the species or no drift of it can be changed. They point into the
+// catalogue, which must live on. Runs all checks once for each.
+[[nodiscard]] std::vector<Substitute> substitutesFor(const CheckInput& input,
+                                                     std::string_view species, std::size_t count);
+
+}  // namespace tussock

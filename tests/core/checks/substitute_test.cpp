@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "core/checks/substitute.h"
+
+#include <set>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/catalog/plan_codes.h"
+#include "tests/support/run_check.h"
+
+namespace tussock {
+namespace {
+
+using test::kAster;
+using test::kBergamot;
+using test::kConeflower;
+using test::kJoePye;
+using testing::Contains;
+using testing::HasSubstr;
+
+std::vector<Point> triangle(int rows, double step, Point from) {
+  std::vector<Point> places;
+  for (int row = 0; row < rows; ++row)
+    for (int i = 0; i < rows; ++i)
+      places.push_back({from.x + step * (i + 0.5 * (row % 2)), from.y + step * 0.87 * row});
+  return places;
+}
+
+class SubstituteTest : public testing::Test {
+ protected:
+  SubstituteTest() {
+    test::YardBuilder builder;
+    builder.bed("Bed", test::kSquareBed).drift(kBergamot, triangle(3, 0.5, {4.0, 4.0}));
+    builder.spaced(0.5);
+    drift_ = builder.lastDrift();
+    yard_ = builder.build();
+  }
+  [[nodiscard]] const Species& of(const char* name) const { return *facts_.find(name); }
+
+  Catalogue facts_ = test::tinyCatalogue();
+  Yard yard_;
+  Id<Drift> drift_;
+  IdSource ids_{1000};
+};
+
+// Nine at 50 cm stand on 9 x 0.5² √3/2; at 80 cm that ground takes 3.5, the odd number near is 3.
+TEST_F(SubstituteTest, TheGroundStaysAndTheCountFollows) {
+  const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
+  ASSERT_EQ(done.drifts.size(), 1u);
+  EXPECT_EQ(done.drifts.front(), (DriftCount{drift_, 9, 3}));
+  const Yard after = apply(yard_, done.edit);
+  const Drift& drift = *after.drifts.find(drift_);
+  EXPECT_EQ(drift.species, kJoePye);
+  EXPECT_EQ(drift.spacing, of(kJoePye).spacing);
+  EXPECT_FALSE(codeOf(after, kJoePye).empty());
+}
+
+TEST_F(SubstituteTest, IsUndoneInOne) {
+  const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
+  EXPECT_EQ(done.edit.label, "Put Eutrochium purpureum in place of Monarda fistulosa");
+  const Yard back = apply(apply(yard_, done.edit), inverse(done.edit));
+  EXPECT_TRUE(difference(yard_, back, "").empty());
+}
+
+TEST_F(SubstituteTest, LeavesLockedAndExistingPlants) {
+  Draft draft(yard_);
+  Drift locked = *yard_.drifts.find(drift_);
+  locked.locked = true;
+  draft.put(locked);
+  const Substitution done = substitute(draft.yard(), kBergamot, of(kAster), ids_);
+  EXPECT_TRUE(done.edit.empty());
+  EXPECT_EQ(done.keptAsTheyAre, 1);
+}
+
+TEST_F(SubstituteTest, RenamesThePlantList) {
+  Draft draft(yard_);
+  Bed bed = *yard_.beds.begin();
+  bed.plantList = {{kBergamot, 0.4}, {kConeflower, 0.2}};
+  draft.put(bed);
+  const Yard after =
+      apply(draft.yard(), substitute(draft.yard(), kBergamot, of(kAster), ids_).edit);
+  EXPECT_EQ(after.beds.begin()->plantList.front(), (ListedSpecies{kAster, 0.4}));
+}
+
+TEST_F(SubstituteTest, TheBestIsTheMostAlikeThatSuits) {
+  const SunMap sun = test::evenSun(8.0);
+  const auto found = substitutesFor({yard_, facts_, &sun}, kBergamot, 3);
+  ASSERT_EQ(found.size(), 3u);
+  EXPECT_GE(found[0].likeness, found[1].likeness);
+  EXPECT_GE(found[1].likeness, found[2].likeness);
+  for (const Substitute& one : found) {
+    EXPECT_NE(one.species->botanicalName, test::kFoamflower);  // shade
+    EXPECT_EQ(one.before, 9);
+    EXPECT_EQ(one.after % 2, 1);
+  }
+}
+
+// What the checks say of the yard after, and did not say before.
+TEST_F(SubstituteTest, TellsTheFindingsItWouldCause) {
+  const auto keys = [&](const Yard& yard) {
+    std::set<std::string> all;
+    const std::vector<Finding> findings = runChecks({yard, facts_, nullptr}).value();
+    for (const Finding& finding : findings) all.insert(keyOf(finding));
+    return all;
+  };
+  const std::set<std::string> before = keys(yard_);
+  bool any = false;
+  for (const Substitute& one : substitutesFor({yard_, facts_, nullptr}, kBergamot, 20)) {
+    std::set<std::string> expected =
+        keys(apply(yard_, substitute(yard_, kBergamot, *one.species, ids_).edit));
+    for (const std::string& key : before) expected.erase(key);
+    std::set<std::string> told;
+    for (const Finding& finding : one.caused) told.insert(keyOf(finding));
+    EXPECT_EQ(told, expected) << one.species->botanicalName;
+    any = any || !told.empty();
+  }
+  EXPECT_TRUE(any);
+}
+
+TEST(LikenessTest, OfASpeciesWithItselfIsAHundred) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  for (const Species& species : facts.species())
+    EXPECT_NEAR(likenessOf(species, species).points(), 100.0, 1e-9) << species.botanicalName;
+}
+
+TEST(LikenessTest, DoesNotDependOnTheOrder) {
+  const Catalogue facts = test::tinyCatalogue();
+  for (const Species& a : facts.species())
+    for (const Species& b : facts.species())
+      EXPECT_NEAR(likenessOf(a, b).points(), likenessOf(b, a).points(), 1e-12);
+}
+
+TEST(LikenessTest, SaysWhatWouldBeOther) {
+  const Catalogue facts = test::tinyCatalogue();
+  const auto words =
+      differencesOf(*facts.find(kBergamot), *facts.find(kJoePye), UnitSystem::Metres);
+  EXPECT_THAT(words, Contains(HasSubstr("higher: 2")));
+  EXPECT_THAT(words, Contains("in flower July to September, not in flower June to August"));
+}
+
+}  // namespace
+}  // namespace tussock
