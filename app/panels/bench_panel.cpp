@@ -14,6 +14,7 @@
 #include "app/panels/card_strip.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/selection.h"
+#include "core/catalog/place.h"
 
 namespace tussock {
 
@@ -128,19 +129,16 @@ const Bed* BenchPanel::selectedBed() const {
   return bedOfSelection(document_.yard(), document_.selection());
 }
 
-Place BenchPanel::placeOf(const Bed& bed) const {
-  const Settings& settings = document_.yard().settings;
-  const auto sun = document_.sunMap();
-  return {sun ? sun->meanHours(bed.outline) : std::nullopt, bed.moisture, settings.state,
-          settings.hardinessZone};
-}
-
 void BenchPanel::refresh() {
   const Bed* bed = selectedBed();
   const Settings& settings = document_.yard().settings;
   filter_.words = search_->text().toStdString();
   filter_.sunProfile = settings.sunProfile;
-  filter_.fits = bed && fitsWanted_ ? std::optional(placeOf(*bed)) : std::nullopt;
+  const auto sun = document_.sunMap();
+  filter_.fits.reset();
+  if (bed && fitsWanted_)
+    filter_.fits =
+        placeOf(document_.yard(), *bed, sun ? sun->meanHours(bed->outline) : std::nullopt);
   fits_->setEnabled(bed != nullptr);
   fits_->setChecked(filter_.fits.has_value());
   fits_->setToolTip(bed ? tr("Only what suits the sun, soil, state and zone of this bed")

@@ -45,7 +45,6 @@ class BenchPanel : public QWidget {
   void connectCards();
   void refresh();
   [[nodiscard]] const Bed* selectedBed() const;
-  [[nodiscard]] Place placeOf(const Bed& bed) const;
   [[nodiscard]] QString countWords(std::size_t shown) const;
 
   Document& document_;

@@ -5,18 +5,16 @@
 #include <bit>
 #include <set>
 
+#include "core/catalog/place.h"
+
 namespace tussock {
 
 namespace {
 
-Place placeOf(const Bed* bed, const Yard& yard, const SunMap* sun) {
-  Place place;
-  place.state = yard.settings.state;
-  place.hardinessZone = yard.settings.hardinessZone;
-  if (bed == nullptr) return place;
-  place.moisture = bed->moisture;
-  if (sun != nullptr && !sun->empty()) place.sunHours = sun->meanHours(bed->outline);
-  return place;
+Place placeFor(const Bed* bed, const Yard& yard, const SunMap* sun) {
+  if (bed == nullptr) return placeOf(yard);
+  const bool known = sun != nullptr && !sun->empty();
+  return placeOf(yard, *bed, known ? sun->meanHours(bed->outline) : std::nullopt);
 }
 
 std::set<std::string> growingIn(const Bed* bed, const Yard& yard) {
@@ -31,7 +29,7 @@ std::set<std::string> growingIn(const Bed* bed, const Yard& yard) {
 std::vector<const Species*> speciesToFill(WeekSet weeks, const Bed* bed, const Yard& yard,
                                           const Catalogue& facts, const SunMap* sun,
                                           std::size_t count) {
-  const Place place = placeOf(bed, yard, sun);
+  const Place place = placeFor(bed, yard, sun);
   const SunProfile& profile = sunProfile(yard.settings.sunProfile);
   const std::set<std::string> growing = growingIn(bed, yard);
   std::vector<std::pair<int, const Species*>> found;
