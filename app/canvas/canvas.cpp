@@ -81,6 +81,10 @@ void Canvas::takeYard() {
 }
 
 void Canvas::takeEdit(const ChangeSet& edit) {
+  if (&look_.facts.species() != &document_.facts().species()) {  // other plants, other pictures
+    look_.facts = document_.facts();
+    scene_.show(document_.yard());
+  }
   takeInLook();
   scene_.follow(document_.yard(), edit);
   for (const Change& change : edit.changes)

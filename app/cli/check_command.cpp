@@ -75,7 +75,7 @@ void printText(const std::vector<Finding>& findings, const Yard& yard, const Cat
 ExitCode runCheck(const CheckOptions& options, Console& console) {
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Yard& yard = file.yard();
-  const Catalogue facts = shippedFacts(console);
+  const Catalogue facts = factsFor(file.yard(), console);
   const auto sun = computeSunMap(yard, seasonRequest(yard));
   const auto findings = runChecks({yard, facts, sun ? &*sun : nullptr}).value();
   if (options.json) {

@@ -12,6 +12,7 @@
 
 #include "app/cli/command_line.h"
 #include "core/catalog/catalogue.h"
+#include "core/model/yard.h"
 
 namespace tussock {
 
@@ -42,6 +43,8 @@ void addVerify(CLI::App& app, Action& chosen);
 
 // The shipped plant facts; what is wrong with them goes to err.
 [[nodiscard]] Catalogue shippedFacts(Console& console);
+// With the yard's own plants before them; what is wrong with those too.
+[[nodiscard]] Catalogue factsFor(const Yard& yard, Console& console);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
 // Throws UsageError when what is to be written is the yard itself, by a link too.

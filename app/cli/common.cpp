@@ -7,6 +7,7 @@
 
 #include "app/cli/commands.h"
 #include "app/files/whole_file.h"
+#include "core/catalog/own_plants.h"
 
 namespace tussock {
 
@@ -14,6 +15,12 @@ Catalogue shippedFacts(Console& console) {
   const CatalogueReading reading = readShippedCatalogue();
   for (const CatalogueError& error : reading.errors) console.err << error.text() << '\n';
   return reading.catalogue;
+}
+
+Catalogue factsFor(const Yard& yard, Console& console) {
+  MergedPlants merged = mergePlants({shippedFacts(console), {}, yard});
+  for (const CatalogueError& error : merged.errors) console.err << error.text() << '\n';
+  return std::move(merged.catalogue);
 }
 
 void writeWhole(const std::filesystem::path& path, const std::string& bytes) {

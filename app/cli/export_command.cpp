@@ -44,7 +44,7 @@ ExitCode runExport(const ExportOptions& options, Console& console) {
   const std::string extension = lowerExtension(options.out);
   refuseOwnFile(options.out, options.file);
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
-  const Catalogue facts = shippedFacts(console);
+  const Catalogue facts = factsFor(file.yard(), console);
   if (extension == ".geojson" || extension == ".json") {
     writeWhole(options.out, yardToGeoJson(file.yard()));
   } else if (extension == ".csv") {

@@ -29,7 +29,7 @@ std::string added(const ChangeSet& edit) {
 
 ExitCode runImport(const ImportOptions& options, Console& console) {
   YardFile file = YardFile::open(options.file);
-  const GeoJsonImport import = importGeoJson(file.yard(), shippedFacts(console),
+  const GeoJsonImport import = importGeoJson(file.yard(), factsFor(file.yard(), console),
                                              readFile(options.source), options.source, file.ids());
   for (const std::string& warning : import.warnings) console.err << warning << '\n';
   if (import.edit.empty()) {

@@ -43,7 +43,7 @@ ExitCode runPlan(const PlanCommand& command, Console& console) {
   const PlanOptions options = optionsFrom(command);
   refuseOwnFile(command.out, command.file);
   const YardFile file = YardFile::open(command.file, YardFile::Access::ReadOnly);
-  const Plan plan = makePlan(file.yard(), shippedFacts(console), options);
+  const Plan plan = makePlan(file.yard(), factsFor(file.yard(), console), options);
   if (plan.sheets.size() > kMostSheets)
     throw UsageError("At that scale the plan has " + counted(plan.sheets.size(), "sheet") +
                      ". Choose a smaller scale, or leave --scale out for the one that fits.");

@@ -7,10 +7,8 @@
 
 namespace tussock {
 
-Analysis::Analysis(Catalogue facts, QObject* parent)
-    : QObject(parent),
-      facts_(std::move(facts)),
-      thread_([this](const std::stop_token& end) { run(end); }) {}
+Analysis::Analysis(QObject* parent)
+    : QObject(parent), thread_([this](const std::stop_token& end) { run(end); }) {}
 
 Analysis::~Analysis() {
   thread_.request_stop();
@@ -22,12 +20,12 @@ Analysis::~Analysis() {
   thread_.join();
 }
 
-void Analysis::request(const Yard& yard) {
+void Analysis::request(const Yard& yard, const Catalogue& facts) {
   {
     const std::lock_guard lock(mutex_);
     const bool sunStillRight = sunInHand_ && sameSun(*sunInHand_, yard);
     if (!sunStillRight) step_.request_stop();
-    pending_ = yard;
+    pending_ = Asked{yard, facts};
   }
   wake_.notify_all();
 }
@@ -54,25 +52,25 @@ void Analysis::wait() {
 void Analysis::run(const std::stop_token& end) {
   std::unique_lock lock(mutex_);
   while (wake_.wait(lock, end, [this] { return pending_.has_value(); })) {
-    const Yard yard = std::exchange(pending_, std::nullopt).value();
+    const Asked asked = std::exchange(pending_, std::nullopt).value();
     working_ = true;
     forgotten_ = false;
     lock.unlock();
-    work(yard);
+    work(asked);
     lock.lock();
     working_ = false;
     if (!pending_) idle_.notify_all();
   }
 }
 
-void Analysis::work(const Yard& yard) {
+void Analysis::work(const Asked& asked) {
   try {
-    workOutSun(yard);
+    workOutSun(asked.yard);
     {
       const std::lock_guard lock(mutex_);
       if (pending_) return;  // a newer yard asks for its own findings
     }
-    workOutFindings(yard);
+    workOutFindings(asked);
   } catch (const std::exception& problem) {
     hand({.sunMap = std::nullopt,
           .sunMapFor = std::nullopt,
@@ -115,8 +113,8 @@ void Analysis::handSun() {
   hand({.sunMap = workingMap_, .sunMapFor = mapFor_, .findings = std::nullopt, .failure = {}});
 }
 
-void Analysis::workOutFindings(const Yard& yard) {
-  auto found = kept_.run(yard, facts_, workingMap_, beginStep(std::nullopt));
+void Analysis::workOutFindings(const Asked& asked) {
+  auto found = kept_.run(asked.yard, asked.facts, workingMap_, beginStep(std::nullopt));
   if (!found) return;
   hand({.sunMap = std::nullopt,
         .sunMapFor = std::nullopt,

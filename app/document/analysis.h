@@ -25,10 +25,10 @@ class Analysis : public QObject {
   Q_OBJECT
 
  public:
-  explicit Analysis(Catalogue facts, QObject* parent = nullptr);
+  explicit Analysis(QObject* parent = nullptr);
   ~Analysis() override;
 
-  void request(const Yard& yard);
+  void request(const Yard& yard, const Catalogue& facts);
   void forget();  // results and work in hand
   void wait();    // until there is nothing to do; results are in place on return
 
@@ -55,15 +55,18 @@ class Analysis : public QObject {
   };
 
   void run(const std::stop_token& end);
-  void work(const Yard& yard);
+  struct Asked {
+    Yard yard;
+    Catalogue facts;
+  };
+  void work(const Asked& asked);
   void workOutSun(const Yard& yard);
   void handSun();
-  void workOutFindings(const Yard& yard);
+  void workOutFindings(const Asked& asked);
   [[nodiscard]] std::stop_token beginStep(std::optional<Yard> sunFor);
   void hand(Results results);
   void deliver();
 
-  const Catalogue facts_;
   // The window's thread only.
   SharedSunMap sunMap_;
   std::optional<Yard> sunMapFor_;
@@ -76,7 +79,7 @@ class Analysis : public QObject {
   std::mutex mutex_;  // guards what follows
   std::condition_variable_any wake_;
   std::condition_variable idle_;
-  std::optional<Yard> pending_;
+  std::optional<Asked> pending_;
   std::optional<Yard> sunInHand_;  // the yard whose sun is being worked out
   std::stop_source step_;
   Results ready_;

@@ -9,13 +9,15 @@
 
 #include "app/document/analysis.h"
 #include "app/document/pictures.h"
+#include "app/document/plant_facts.h"
+#include "core/catalog/edit_plants.h"
 
 namespace tussock {
 
 struct Document::State {
-  explicit State(Catalogue facts) : catalogue(facts), analysis(std::move(facts)) {}
+  explicit State(Catalogue published) : facts(std::move(published)) {}
 
-  Catalogue catalogue;
+  PlantFacts facts;
   std::optional<YardFile> file;
   bool readOnly = false;
   Yard none;
@@ -74,7 +76,8 @@ void Document::takeIn(YardFile file, bool readOnly) {
   state_->file.emplace(std::move(file));
   state_->readOnly = readOnly;
   state_->watcher.addPath(path());
-  state_->analysis.request(yard());
+  followFacts();
+  state_->analysis.request(yard(), facts());
   emit opened();
 }
 
@@ -116,7 +119,19 @@ const Yard& Document::yard() const {
 }
 
 const Catalogue& Document::facts() const {
-  return state_->catalogue;
+  return state_->facts.catalogue();
+}
+
+void Document::setPersonalPlants(std::vector<OwnSpecies> plants) {
+  state_->facts.setPersonal(std::move(plants));
+  followFacts();
+  if (!isOpen()) return;
+  state_->analysis.request(yard(), facts());
+  emit changed({});
+}
+
+void Document::followFacts() {
+  if (state_->facts.follow(yard())) emit factsChanged();
 }
 
 IdSource& Document::ids() {
@@ -133,7 +148,7 @@ bool Document::commit(const ChangeSet& edit) {
   if (!isOpen()) return tell(tr("There is no yard open to change. Open one or start a new one."));
   const Yard before = yard();
   try {
-    state_->file->commit(edit);
+    state_->file->commit(carrying(state_->facts.layers(before), edit, ids()));
   } catch (const EditConflict&) {
     return tell(tr("“%1” no longer fits: what it changes is no longer as it was. Try it again on "
                    "the yard as it is shown now.")
@@ -154,7 +169,7 @@ bool Document::commitAgain(const ChangeSet& edit) {
   takeInOutsideChanges();
   const Yard before = yard();
   try {
-    state_->file->commit(edit);
+    state_->file->commit(carrying(state_->facts.layers(before), edit, ids()));
   } catch (const EditConflict&) {
     return tell(tr("Another program has changed what “%1” was about to change. The yard as it is "
                    "in the file is shown; make the edit again if it is still wanted.")
@@ -170,7 +185,8 @@ bool Document::commitAgain(const ChangeSet& edit) {
 // Tells everyone how the yard shown differs from `before`, and has it analysed.
 void Document::show(const Yard& before, const std::string& label) {
   State& s = *state_;
-  s.analysis.request(yard());
+  followFacts();
+  s.analysis.request(yard(), facts());
   emit changed(difference(before, yard(), label));
   std::vector<ObjectRef> left = s.selection;
   std::erase_if(left, [this](ObjectRef ref) { return !objectAt(yard(), ref); });

@@ -33,7 +33,10 @@ class Document : public QObject {
   [[nodiscard]] bool isReadOnly() const;
   [[nodiscard]] QString path() const;
   [[nodiscard]] const Yard& yard() const;  // an empty yard when none is open
+  // The published facts with the user's own before them.
   [[nodiscard]] const Catalogue& facts() const;
+  // Own plants that hold in every yard; a yard that uses one carries it from then on.
+  void setPersonalPlants(std::vector<OwnSpecies> plants);
   [[nodiscard]] IdSource& ids();
 
   // Writes a whole copy of the file, history too. Throws StoreError.
@@ -68,6 +71,7 @@ class Document : public QObject {
 
  signals:
   void opened();                                 // another yard, or none: take in everything
+  void factsChanged();                           // before `changed` or `opened` tell of the yard
   void changed(const tussock::ChangeSet& edit);  // after commit, undo, redo
   void selectionChanged();
   void editFailed(const QString& message);
@@ -82,6 +86,7 @@ class Document : public QObject {
   void takeIn(YardFile file, bool readOnly);
   void letGo();
   void show(const Yard& before, const std::string& label);
+  void followFacts();
   bool commitAgain(const ChangeSet& edit);
   bool tell(const QString& message);
   void step(std::optional<std::string> (YardFile::*move)());

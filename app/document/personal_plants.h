@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+// The user's own plants that hold in every yard: a plant table in the data folder
+// ($XDG_DATA_HOME/tussock/plants.csv, else ~/.local/share/tussock/plants.csv).
+#pragma once
+
+#include <QString>
+#include <vector>
+
+#include "core/exchange/plant_csv.h"
+
+namespace tussock {
+
+[[nodiscard]] QString personalPlantsPath();
+// Nothing, without an error, when there is no such file. One that cannot be read is an error.
+[[nodiscard]] OwnPlantsReading readPersonalPlants(const Catalogue& published);
+// Puts `plants` in place of the file. Where it holds rows that could not be read, it is first kept
+// beside, as plants.csv.kept (with a number, if that is there). Throws std::runtime_error.
+void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published);
+
+}  // namespace tussock

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#include "app/document/plant_facts.h"
+
+#include <utility>
+
+namespace tussock {
+
+PlantFacts::PlantFacts(Catalogue published)
+    : published_(std::move(published)), given_{published_} {}
+
+bool PlantFacts::follow(const Yard& yard) {
+  std::vector<OwnSpecies> own(yard.ownSpecies.begin(), yard.ownSpecies.end());
+  if (own == yardsOwn_ && personal_ == personalThen_) return false;
+  yardsOwn_ = std::move(own);
+  personalThen_ = personal_;
+  given_.push_back(mergePlants(layers(yard)).catalogue);
+  return true;
+}
+
+}  // namespace tussock

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+// The plant facts that hold for the open yard: the user's own before the published ones.
+#pragma once
+
+#include <vector>
+
+#include "core/catalog/own_plants.h"
+
+namespace tussock {
+
+class PlantFacts {
+ public:
+  explicit PlantFacts(Catalogue published);
+
+  void setPersonal(std::vector<OwnSpecies> personal) { personal_ = std::move(personal); }
+  // True when the facts are others than before. Nothing is worked out where the yard's own plants
+  // are as they were.
+  bool follow(const Yard& yard);
+
+  [[nodiscard]] const Catalogue& catalogue() const { return given_.back(); }
+  [[nodiscard]] PlantLayers layers(const Yard& yard) const { return {published_, personal_, yard}; }
+
+ private:
+  Catalogue published_;
+  std::vector<OwnSpecies> personal_;
+  std::vector<OwnSpecies> yardsOwn_, personalThen_;
+  // All that were ever shown: others hold pointers to species.
+  std::vector<Catalogue> given_;
+};
+
+}  // namespace tussock
