@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "core/catalog/catalogue.h"
-#include "core/catalog/fit.h"
+#include "core/catalog/rank.h"
 
 namespace tussock {
 
@@ -18,11 +18,13 @@ struct BenchFilter {
   std::set<SunNeed> sun;
   std::set<Moisture> moisture;
   std::set<Habit> habits;
-  std::optional<Place> fits;  // only what suits this place
-  std::string sunProfile = "usual";
+  std::optional<RankRequest> fits;  // only what suits this place, best first unless words are typed
 };
 
 [[nodiscard]] std::vector<const Species*> shownSpecies(const Catalogue& facts,
                                                        const BenchFilter& filter);
+// Of those that the filter would show but for their place, up to `count` with the reasons.
+[[nodiscard]] std::vector<Ranked> leftOut(const Catalogue& facts, const BenchFilter& filter,
+                                          std::size_t count);
 
 }  // namespace tussock

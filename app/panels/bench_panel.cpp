@@ -15,10 +15,17 @@
 #include "app/panels/flow_layout.h"
 #include "app/panels/selection.h"
 #include "core/catalog/place.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
 namespace {
+
+QString joined(const std::vector<std::string>& words) {
+  QStringList list;
+  for (const std::string& one : words) list << QString::fromStdString(one);
+  return list.join(QStringLiteral("; "));
+}
 
 QFrame* gap(QWidget* parent) {
   auto* frame = new QFrame(parent);
@@ -33,9 +40,7 @@ BenchPanel::BenchPanel(Document& document, QWidget* parent) : QWidget(parent), d
   setAccessibleName(tr("Bench"));
   cards_ = new CardStrip(this);
   cards_->setObjectName(QStringLiteral("bench-cards"));
-  cards_->setEmptyText(
-      tr("No species answers to all of this. Take a filter away, or search for "
-         "fewer words."));
+  cards_->setMore([this](const Species& species) { return reasonsFor(species); });
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, kSpace2, 0, 0);
   column->setSpacing(kSpace2);
@@ -129,22 +134,49 @@ const Bed* BenchPanel::selectedBed() const {
   return bedOfSelection(document_.yard(), document_.selection());
 }
 
+RankRequest BenchPanel::requestFor(const Bed& bed) const {
+  const Yard& yard = document_.yard();
+  const auto sun = document_.sunMap();
+  RankRequest request;
+  request.place = placeOf(yard, bed, sun ? sun->meanHours(bed.outline) : std::nullopt);
+  request.profile = sunProfile(yard.settings.sunProfile);
+  request.planted = portionsOf(yard, document_.facts(), bed.id);
+  request.season = seasonWeeks(yard.settings);
+  return request;
+}
+
+QString BenchPanel::emptyWords() const {
+  const auto left = leftOut(document_.facts(), filter_, 1);
+  if (left.empty())
+    return tr("No species answers to all of this. Take a filter away, or search for fewer words.");
+  return tr("%1 does not fit this bed: %2. Turn “Fits here” off to plant it all the same.")
+      .arg(QString::fromStdString(document_.facts().nameApart(*left.front().species)),
+           joined(left.front().whyNot));
+}
+
+// For the tool tip of a card, while a bed is selected.
+QString BenchPanel::reasonsFor(const Species& species) const {
+  const Bed* bed = selectedBed();
+  if (!bed) return {};
+  const Ranked ranked = rankOf(species, requestFor(*bed));
+  if (!ranked.suits()) return tr("Does not fit this bed: %1").arg(joined(ranked.whyNot));
+  if (ranked.reasons.empty()) return {};
+  return tr("For this bed: %1").arg(joined(ranked.reasons));
+}
+
 void BenchPanel::refresh() {
   const Bed* bed = selectedBed();
   const Settings& settings = document_.yard().settings;
   filter_.words = search_->text().toStdString();
-  filter_.sunProfile = settings.sunProfile;
-  const auto sun = document_.sunMap();
-  filter_.fits.reset();
-  if (bed && fitsWanted_)
-    filter_.fits =
-        placeOf(document_.yard(), *bed, sun ? sun->meanHours(bed->outline) : std::nullopt);
+  filter_.fits = bed && fitsWanted_ ? std::optional(requestFor(*bed)) : std::nullopt;
+  if (filter_.fits) filter_.fits->planted.clear();  // cards keep their order while one plants
   fits_->setEnabled(bed != nullptr);
   fits_->setChecked(filter_.fits.has_value());
   fits_->setToolTip(bed ? tr("Only what suits the sun, soil, state and zone of this bed")
                         : tr("Select a bed to see what suits it"));
   cards_->setUnits(settings.units);
   auto shown = shownSpecies(document_.facts(), filter_);
+  if (shown.empty()) cards_->setEmptyText(emptyWords());
   count_->setText(countWords(shown.size()));
   if (shown != cards_->species()) cards_->show(std::move(shown));
 }

@@ -46,6 +46,10 @@ class BenchPanel : public QWidget {
   void refresh();
   [[nodiscard]] const Bed* selectedBed() const;
   [[nodiscard]] QString countWords(std::size_t shown) const;
+  // What the bed offers, with what is planted there.
+  [[nodiscard]] RankRequest requestFor(const Bed& bed) const;
+  [[nodiscard]] QString emptyWords() const;
+  [[nodiscard]] QString reasonsFor(const Species& species) const;
 
   Document& document_;
   BenchFilter filter_;

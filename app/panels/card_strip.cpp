@@ -65,7 +65,7 @@ void CardStrip::setCurrent(int index) {
   if (species_.empty()) return;
   current_ = std::clamp(index, 0, int(species_.size()) - 1);
   reveal(current_);
-  setAccessibleDescription(cardWords(*current(), units_));
+  setAccessibleDescription(wordsOf(*current()));
   emit currentChanged();
   viewport()->update();
 }
@@ -202,6 +202,12 @@ bool CardStrip::event(QEvent* event) {
   return QAbstractScrollArea::event(event);
 }
 
+QString CardStrip::wordsOf(const Species& species) const {
+  const QString more = more_ ? more_(species) : QString();
+  const QString words = cardWords(species, units_);
+  return more.isEmpty() ? words : words + QStringLiteral("\n\n") + more;
+}
+
 bool CardStrip::viewportEvent(QEvent* event) {
   if (event->type() == QEvent::ToolTip) {
     const auto* help = static_cast<QHelpEvent*>(event);
@@ -209,8 +215,8 @@ bool CardStrip::viewportEvent(QEvent* event) {
     if (index < 0) {
       QToolTip::hideText();
     } else {
-      QToolTip::showText(help->globalPos(), cardWords(*species_[std::size_t(index)], units_),
-                         viewport(), cardRect(index));
+      QToolTip::showText(help->globalPos(), wordsOf(*species_[std::size_t(index)]), viewport(),
+                         cardRect(index));
     }
     return true;
   }

@@ -3,6 +3,7 @@
 // pressing and dragging it, or with Enter; what happens on the way is told by signals.
 #pragma once
 
+#include <functional>
 #include <QAbstractScrollArea>
 #include <vector>
 
@@ -20,6 +21,9 @@ class CardStrip : public QAbstractScrollArea {
   void show(std::vector<const Species*> species);  // which must outlive the strip
   void setUnits(UnitSystem units);
   void setEmptyText(const QString& text);
+  [[nodiscard]] QString emptyText() const { return emptyText_; }
+  // What else the tool tip of a card says, in a paragraph of its own.
+  void setMore(std::function<QString(const Species&)> more) { more_ = std::move(more); }
 
   [[nodiscard]] const std::vector<const Species*>& species() const { return species_; }
   [[nodiscard]] const Species* current() const;
@@ -58,11 +62,13 @@ class CardStrip : public QAbstractScrollArea {
   void letGo();
   void reveal(int index);
   void updateScrollBar();
+  [[nodiscard]] QString wordsOf(const Species& species) const;
   void setHovered(int index);
 
   std::vector<const Species*> species_;
   UnitSystem units_ = UnitSystem::FeetInches;
   QString emptyText_;
+  std::function<QString(const Species&)> more_;
   int current_ = -1;
   int hovered_ = -1;
   QPoint pressedAt_;

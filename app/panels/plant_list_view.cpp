@@ -139,7 +139,7 @@ void PlantListView::addTyped() {
   const QString typed = add_->text().trimmed();
   if (typed.isEmpty()) return;
   const auto found = document_.facts().search(typed.toStdString());
-  const Species* exact = document_.facts().find(typed.toStdString());
+  const Species* exact = document_.facts().resolve(typed.toStdString());
   const Species* species = exact ? exact : found.size() == 1 ? found.front() : nullptr;
   auto now = list();
   const auto listed = [&](const ListedSpecies& entry) {

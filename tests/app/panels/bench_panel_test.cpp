@@ -73,6 +73,19 @@ TEST_F(BenchTest, FitsHereAppliesWhileABedIsSelected) {
   EXPECT_FALSE(chip("chip-fits")->isChecked()) << "turned off by hand, it stays off";
 }
 
+TEST_F(BenchTest, SaysWhyWhatIsSearchedForIsLeftOut) {
+  document.select({refTo(bed)});
+  document.waitForAnalysis();
+  QTest::keyClicks(panel.searchField(), QStringLiteral("bluestem"));
+  EXPECT_TRUE(names().isEmpty());
+  const QString words = panel.cards()->emptyText();
+  EXPECT_TRUE(words.contains(QStringLiteral("little bluestem does not fit this bed")))
+      << qPrintable(words);
+  EXPECT_TRUE(words.contains(QStringLiteral("asks for dry"))) << qPrintable(words);
+  click("chip-fits");
+  EXPECT_EQ(names().size(), 1);
+}
+
 TEST_F(BenchTest, DraggingACardOutLiftsCarriesAndDropsIt) {
   QSignalSpy lifted(&panel, &BenchPanel::speciesLifted),
       carried(&panel, &BenchPanel::speciesCarried), dropped(&panel, &BenchPanel::speciesDropped),
