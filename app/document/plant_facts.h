@@ -2,6 +2,7 @@
 // The plant facts that hold for the open yard: the user's own before the published ones.
 #pragma once
 
+#include <deque>
 #include <vector>
 
 #include "core/catalog/own_plants.h"
@@ -24,8 +25,8 @@ class PlantFacts {
   Catalogue published_;
   std::vector<OwnSpecies> personal_;
   std::vector<OwnSpecies> yardsOwn_, personalThen_;
-  // All that were ever shown: others hold pointers to species.
-  std::vector<Catalogue> given_;
+  // All that were ever given out: others hold pointers into them.
+  std::deque<Catalogue> given_;
 };
 
 }  // namespace tussock
