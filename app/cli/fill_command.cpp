@@ -120,7 +120,7 @@ void print(const FillResult& result, std::ostream& out) {
 
 ExitCode runFill(const FillOptions& options, Console& console) {
   YardFile file = YardFile::open(options.file);
-  const Catalogue facts = shippedFacts(console);
+  const Catalogue facts = factsFor(file.yard(), console);
   const Bed& bed = bedFrom(options, file.yard());
   const FillRequest request = requestFrom(options, bed, facts);
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));

@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 
 #include "core/catalog/own_plants.h"
+#include "tests/app/data_folder.h"
 #include "tests/app/open_yard.h"
 
 namespace tussock {
@@ -17,11 +18,7 @@ constexpr auto kName = "Echinacea purpurea";
 
 class PersonalPlants : public OpenYard {
  protected:
-  PersonalPlants() {
-    qputenv("XDG_DATA_HOME", QFile::encodeName(home_.path()));
-    published_ = document.facts();
-  }
-  ~PersonalPlants() override { qunsetenv("XDG_DATA_HOME"); }
+  PersonalPlants() : published_(document.facts()) {}
 
   void writeFile(const QByteArray& text) {
     QDir().mkpath(home_.filePath(QStringLiteral("tussock")));
@@ -45,7 +42,7 @@ class PersonalPlants : public OpenYard {
     return draft.finish("Plant");
   }
 
-  QTemporaryDir home_;
+  test::DataFolder home_;
   Catalogue published_;
 };
 
