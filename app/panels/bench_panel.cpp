@@ -13,19 +13,13 @@
 #include "app/look/theme.h"
 #include "app/panels/card_strip.h"
 #include "app/panels/flow_layout.h"
+#include "app/panels/reason_words.h"
 #include "app/panels/selection.h"
-#include "core/catalog/place.h"
-#include "core/catalog/season_weeks.h"
+#include "core/catalog/bed_request.h"
 
 namespace tussock {
 
 namespace {
-
-QString joined(const std::vector<std::string>& words) {
-  QStringList list;
-  for (const std::string& one : words) list << QString::fromStdString(one);
-  return list.join(QStringLiteral("; "));
-}
 
 QFrame* gap(QWidget* parent) {
   auto* frame = new QFrame(parent);
@@ -134,15 +128,10 @@ const Bed* BenchPanel::selectedBed() const {
   return bedOfSelection(document_.yard(), document_.selection());
 }
 
-RankRequest BenchPanel::requestFor(const Bed& bed) const {
-  const Yard& yard = document_.yard();
+RankRequest BenchPanel::requestOf(const Bed& bed) const {
   const auto sun = document_.sunMap();
-  RankRequest request;
-  request.place = placeOf(yard, bed, sun ? sun->meanHours(bed.outline) : std::nullopt);
-  request.profile = sunProfile(yard.settings.sunProfile);
-  request.planted = portionsOf(yard, document_.facts(), bed.id);
-  request.season = seasonWeeks(yard.settings);
-  return request;
+  return requestFor(document_.yard(), document_.facts(), bed,
+                    sun ? sun->meanHours(bed.outline) : std::nullopt);
 }
 
 QString BenchPanel::emptyWords() const {
@@ -151,24 +140,24 @@ QString BenchPanel::emptyWords() const {
     return tr("No species answers to all of this. Take a filter away, or search for fewer words.");
   return tr("%1 does not fit this bed: %2. Turn “Fits here” off to plant it all the same.")
       .arg(QString::fromStdString(document_.facts().nameApart(*left.front().species)),
-           joined(left.front().whyNot));
+           reasonWords(left.front().whyNot));
 }
 
 // For the tool tip of a card, while a bed is selected.
 QString BenchPanel::reasonsFor(const Species& species) const {
   const Bed* bed = selectedBed();
   if (!bed) return {};
-  const Ranked ranked = rankOf(species, requestFor(*bed));
-  if (!ranked.suits()) return tr("Does not fit this bed: %1").arg(joined(ranked.whyNot));
+  const Ranked ranked = rankOf(species, requestOf(*bed));
+  if (!ranked.suits()) return tr("Does not fit this bed: %1").arg(reasonWords(ranked.whyNot));
   if (ranked.reasons.empty()) return {};
-  return tr("For this bed: %1").arg(joined(ranked.reasons));
+  return tr("For this bed: %1").arg(reasonWords(ranked.reasons));
 }
 
 void BenchPanel::refresh() {
   const Bed* bed = selectedBed();
   const Settings& settings = document_.yard().settings;
   filter_.words = search_->text().toStdString();
-  filter_.fits = bed && fitsWanted_ ? std::optional(requestFor(*bed)) : std::nullopt;
+  filter_.fits = bed && fitsWanted_ ? std::optional(requestOf(*bed)) : std::nullopt;
   if (filter_.fits) filter_.fits->planted.clear();  // cards keep their order while one plants
   fits_->setEnabled(bed != nullptr);
   fits_->setChecked(filter_.fits.has_value());

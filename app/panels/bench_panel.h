@@ -47,7 +47,7 @@ class BenchPanel : public QWidget {
   [[nodiscard]] const Bed* selectedBed() const;
   [[nodiscard]] QString countWords(std::size_t shown) const;
   // What the bed offers, with what is planted there.
-  [[nodiscard]] RankRequest requestFor(const Bed& bed) const;
+  [[nodiscard]] RankRequest requestOf(const Bed& bed) const;
   [[nodiscard]] QString emptyWords() const;
   [[nodiscard]] QString reasonsFor(const Species& species) const;
 

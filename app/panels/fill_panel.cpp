@@ -12,6 +12,7 @@
 #include "app/panels/arrangements_view.h"
 #include "app/panels/field_form.h"
 #include "app/panels/field_text.h"
+#include "app/panels/figures_view.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/plant_list_view.h"
 #include "app/panels/score_view.h"
@@ -47,6 +48,8 @@ FillPanel::FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget*
   addList(column);
   addManner(column);
   addButtons(column);
+  figures_ = new FiguresView(document_, bed_, this);
+  column->addWidget(figures_);
   addResults(column);
   connect(&filling_, &Filling::started, this, &FillPanel::showRunning);
   connect(&filling_, &Filling::ended, this, [this] { showRunning(), showNotes(); });
@@ -146,6 +149,7 @@ void FillPanel::addResults(QVBoxLayout* column) {
 
 void FillPanel::refresh() {
   list_->refresh();
+  figures_->refresh();
   manner_->refresh();
   arrangements_->refresh();
   arrangementsHead_->setVisible(!arrangements_->isHidden());

@@ -17,6 +17,7 @@ namespace tussock {
 
 class ArrangementsView;
 class FieldForm;
+class FiguresView;
 class PlantListView;
 class ScoreView;
 
@@ -46,6 +47,7 @@ class FillPanel : public QWidget {
   Filling& filling_;
   Id<Bed> bed_;
   PlantListView* list_ = nullptr;
+  FiguresView* figures_ = nullptr;
   FieldForm* manner_ = nullptr;
   QPushButton* propose_ = nullptr;
   QWidget* buttons_ = nullptr;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/plant_list_view.h"
 
-#include <algorithm>
 #include <QCompleter>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -14,7 +13,7 @@
 #include "app/look/theme.h"
 #include "app/panels/field_text.h"
 #include "app/panels/inline_field.h"
-#include "core/edit/draft.h"
+#include "app/panels/plant_list_edit.h"
 
 namespace tussock {
 
@@ -125,26 +124,12 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
   content_->layout()->addWidget(row);
 }
 
-void PlantListView::write(std::vector<ListedSpecies> list, const QString& label) {
-  const Bed* bed = document_.yard().beds.find(bed_);
-  if (!bed) return;
-  Bed changed = *bed;
-  changed.plantList = std::move(list);
-  Draft draft(document_.yard());
-  draft.put(std::move(changed));
-  document_.commit(draft.finish(label.toStdString()));
-}
-
 void PlantListView::addTyped() {
   const QString typed = add_->text().trimmed();
   if (typed.isEmpty()) return;
   const auto found = document_.facts().search(typed.toStdString());
   const Species* exact = document_.facts().resolve(typed.toStdString());
   const Species* species = exact ? exact : found.size() == 1 ? found.front() : nullptr;
-  auto now = list();
-  const auto listed = [&](const ListedSpecies& entry) {
-    return species && entry.species == species->botanicalName;
-  };
   if (!species) {
     said_->setText(
         found.empty()
@@ -154,17 +139,14 @@ void PlantListView::addTyped() {
     return said_->show();
   }
   add_->clear();
-  if (std::any_of(now.begin(), now.end(), listed)) return;
-  now.push_back({species->botanicalName, 0.0});
-  write(std::move(now),
-        tr("Add %1 to the plant list").arg(QString::fromStdString(species->commonName)));
+  addToPlantList(document_, bed_, species->botanicalName);
 }
 
 void PlantListView::remove(std::size_t index) {
   auto now = list();
   if (index >= now.size()) return;
   now.erase(now.begin() + std::ptrdiff_t(index));
-  write(std::move(now), tr("Take a species off the plant list"));
+  writePlantList(document_, bed_, std::move(now), tr("Take a species off the plant list"));
 }
 
 QString PlantListView::setShare(std::size_t index, const QString& typed) {
@@ -175,7 +157,7 @@ QString PlantListView::setShare(std::size_t index, const QString& typed) {
     if (QString wrong = readShare(typed, share); !wrong.isEmpty()) return wrong;
   if (now[index].share == share) return {};
   now[index].share = share;
-  write(std::move(now), tr("Change a share"));
+  writePlantList(document_, bed_, std::move(now), tr("Change a share"));
   return {};
 }
 

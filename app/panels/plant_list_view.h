@@ -23,7 +23,6 @@ class PlantListView : public QWidget {
 
  private:
   [[nodiscard]] std::vector<ListedSpecies> list() const;
-  void write(std::vector<ListedSpecies> list, const QString& label);
   void addRow(const ListedSpecies& entry, std::size_t index);
   void addTyped();
   void remove(std::size_t index);

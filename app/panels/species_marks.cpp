@@ -55,6 +55,11 @@ QString text(std::string_view utf8) {
   return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
 }
 
+QString heightMark(double metres, UnitSystem units) {
+  if (units == UnitSystem::Metres) return tr("%1 m").arg(QLocale().toString(metres));
+  return tr("%1 ft").arg(qRound(Length::metres(metres).inches() / 12.0));
+}
+
 void paintBloomBar(QPainter& painter, const QRectF& rect, const Species& species) {
   const Theme& theme = currentTheme();
   const QColor flower = glyphLook(species, std::nullopt, theme.dark).flower;

@@ -22,6 +22,7 @@ inline constexpr double kMarkSide = 10.0, kSunStep = 11.5, kDropStep = 9.0;
 [[nodiscard]] QString moistureWords(const Species& species);  // "dry or medium soil"
 [[nodiscard]] QString bloomWords(const Species& species);     // "July to September, violet"
 [[nodiscard]] QString sizeWords(const Species& species, UnitSystem units);  // "3.0 ft × 18 in"
+[[nodiscard]] QString heightMark(double metres, UnitSystem units);  // of a scale: "2 ft", "0.5 m"
 [[nodiscard]] QString text(std::string_view utf8);
 
 }  // namespace tussock

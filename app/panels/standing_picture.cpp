@@ -31,12 +31,6 @@ double stepOf(UnitSystem units, double pixelsPerMetre) {
   return step;
 }
 
-QString heightText(double metres, UnitSystem units) {
-  if (units == UnitSystem::Metres)
-    return StandingPicture::tr("%1 m").arg(QLocale().toString(metres));
-  return StandingPicture::tr("%1 ft").arg(qRound(Length::metres(metres).inches() / 12.0));
-}
-
 }  // namespace
 
 StandingPicture::StandingPicture(Document& document, Id<Bed> bed, std::optional<int> week,
@@ -145,7 +139,7 @@ void StandingPicture::paintScale(QPainter& painter) const {
     if (up > 0.0) painter.drawLine(QPointF(kScaleWidth, y), QPointF(right, y));
     painter.setPen(theme.quietInk);
     painter.drawText(QRectF(0, y - 8, kScaleWidth - 6, 16), Qt::AlignRight | Qt::AlignVCenter,
-                     heightText(up, units));
+                     heightMark(up, units));
   }
   painter.drawText(QRectF(kScaleWidth, ground + 3, width() - kScaleWidth, kCaption - 3),
                    Qt::AlignLeft | Qt::AlignVCenter,

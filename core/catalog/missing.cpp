@@ -99,22 +99,21 @@ std::vector<Missing> missingFrom(const PlantFigures& figures, const std::vector<
   return all;
 }
 
-std::vector<Ranked> bestToFill(const Missing& missing, const Catalogue& catalogue,
-                               const RankRequest& request, std::size_t count) {
-  std::vector<std::pair<int, Ranked>> found;
-  for (Ranked& ranked : rankFor(catalogue, request)) {
-    const bool planted =
-        std::any_of(request.planted.begin(), request.planted.end(), [&](const Portion& portion) {
-          return portion.species->botanicalName == ranked.species->botanicalName;
-        });
-    const int filled = filledBy(*ranked.species, missing);
-    if (ranked.suits() && !planted && filled > 0) found.emplace_back(filled, std::move(ranked));
+std::vector<Ranked> bestToFill(const Missing& missing, const std::vector<Ranked>& ranked,
+                               const std::vector<Portion>& planted, std::size_t count) {
+  std::vector<std::pair<int, const Ranked*>> found;
+  for (const Ranked& one : ranked) {
+    const bool there = std::any_of(planted.begin(), planted.end(), [&](const Portion& portion) {
+      return portion.species->botanicalName == one.species->botanicalName;
+    });
+    const int filled = filledBy(*one.species, missing);
+    if (one.suits() && !there && filled > 0) found.emplace_back(filled, &one);
   }
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   if (found.size() > count) found.resize(count);
   std::vector<Ranked> result;
-  for (auto& [filled, ranked] : found) result.push_back(std::move(ranked));
+  for (const auto& [filled, one] : found) result.push_back(*one);
   return result;
 }
 

@@ -23,9 +23,11 @@ struct Missing {
 [[nodiscard]] std::vector<Missing> missingFrom(const PlantFigures& figures,
                                                const std::vector<int>& season);
 
-// Up to `count` species that suit the place, are not planted yet and fill the lack: those that fill
-// most of its weeks first, then as rankFor orders them.
-[[nodiscard]] std::vector<Ranked> bestToFill(const Missing& missing, const Catalogue& catalogue,
-                                             const RankRequest& request, std::size_t count);
+// Up to `count` species of `ranked` (see rankFor) that suit the place, are not planted yet and fill
+// the lack: those that fill most of its weeks first, then as they are ranked.
+[[nodiscard]] std::vector<Ranked> bestToFill(const Missing& missing,
+                                             const std::vector<Ranked>& ranked,
+                                             const std::vector<Portion>& planted,
+                                             std::size_t count);
 
 }  // namespace tussock

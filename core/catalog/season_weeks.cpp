@@ -13,6 +13,12 @@ std::vector<int> seasonWeeks(const Settings& settings) {
   }
 }
 
+WeekSet setOf(const std::vector<int>& weeks) {
+  WeekSet set = 0;
+  for (const int week : weeks) set |= WeekSet{1} << week;
+  return set;
+}
+
 WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
   const std::size_t part = static_cast<std::size_t>(third);
   WeekSet weeks = 0;

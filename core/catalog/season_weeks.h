@@ -11,6 +11,7 @@ namespace tussock {
 
 // In order, over New Year south of the equator.
 [[nodiscard]] std::vector<int> seasonWeeks(const Settings& settings);
+[[nodiscard]] WeekSet setOf(const std::vector<int>& weeks);
 enum class SeasonThird { Early, Middle, Late };
 template <>
 struct EnumWords<SeasonThird> {

@@ -51,7 +51,7 @@ TEST_F(MissingFrom, TheGapIsBestFilledByWhatFlowersAllThrough) {
   RankRequest request;
   request.planted = planted_;
   request.season = season_;
-  const auto best = bestToFill(*first(Lack::Flowers), facts_, request, 3);
+  const auto best = bestToFill(*first(Lack::Flowers), rankFor(facts_, request), planted_, 3);
   ASSERT_EQ(best.size(), 3u);
   for (const Ranked& one : best) EXPECT_TRUE(one.species->bloomsInMonth(7));
 }

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/bloom_chart.h"
+
+#include <algorithm>
+#include <QFontMetricsF>
+#include <QHelpEvent>
+#include <QLocale>
+#include <QPainter>
+#include <QToolTip>
+
+#include "app/look/botanical.h"
+#include "app/look/glyphs.h"
+#include "app/look/oklab.h"
+#include "app/look/theme.h"
+#include "app/panels/figures_words.h"
+#include "app/panels/species_marks.h"
+#include "app/panels/year_ruler.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kRow = 17.0;
+constexpr double kBand = 8.0;
+constexpr double kCounts = 16.0;  // height of the counts under the rows
+constexpr double kMonths = 16.0;
+constexpr double kNames = 0.40;   // of the width
+constexpr double kShares = 34.0;  // at the right
+constexpr int kMostInFlower = 5;  // more than that are drawn as high
+
+bool has(WeekSet weeks, int week) {
+  return (weeks >> week & 1U) != 0;
+}
+
+}  // namespace
+
+BloomChart::BloomChart(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("bloom-chart"));
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setAccessibleName(tr("Weeks in flower"));
+}
+
+void BloomChart::show(const PlantFigures& figures, WeekSet season) {
+  rows_.clear();
+  for (const HeightStep& step : figures.heights)
+    rows_.push_back({step.species, step.share,
+                     showsFlowers(*step.species) ? weeksInFlower(*step.species) : WeekSet{0}});
+  const auto order = [](const Row& row) {
+    return std::pair{row.weeks == 0 ? 13 : *row.species->bloomFirstMonth,
+                     std::string_view(row.species->botanicalName)};
+  };
+  std::sort(rows_.begin(), rows_.end(),
+            [&](const Row& a, const Row& b) { return order(a) < order(b); });
+  for (std::size_t week = 0; week < counts_.size(); ++week)
+    counts_[week] = int(figures.inFlower[week].size());
+  season_ = season;
+  updateGeometry();
+  update();
+}
+
+QSize BloomChart::sizeHint() const {
+  return {280, int(kRow * double(rows_.size()) + kCounts + kMonths)};
+}
+
+QRectF BloomChart::weeksRect() const {
+  const double left = width() * kNames;
+  return {left, 0, width() - left - kShares, kRow * double(rows_.size())};
+}
+
+void BloomChart::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  double top = 0;
+  for (const Row& row : rows_) {
+    paintRow(painter, row, top);
+    top += kRow;
+  }
+  paintCounts(painter);
+  paintMonths(painter);
+}
+
+void BloomChart::paintRow(QPainter& painter, const Row& row, double top) const {
+  const Theme& theme = currentTheme();
+  const QRectF weeks = weeksRect();
+  painter.setPen(theme.ink);
+  QFont font = fontFor(TextRole::Note);
+  font.setPixelSize(12);
+  drawBotanical(painter, QPointF(0, top + kRow - 5), weeks.left() - kSpace2,
+                text(row.species->botanicalName), font);
+  painter.setFont(fontFor(TextRole::Note));
+  painter.drawText(QRectF(weeks.right(), top, kShares, kRow), Qt::AlignRight | Qt::AlignVCenter,
+                   percentWords(row.share));
+  const double middle = top + kRow / 2;
+  painter.setPen(QPen(theme.line, 1));
+  painter.drawLine(QPointF(weeks.left(), middle), QPointF(weeks.right(), middle));
+  const QColor flower = glyphLook(*row.species, std::nullopt, theme.dark).flower;
+  const bool pale = !theme.dark && flower.isValid() && toOklab(flower).lightness > 0.86;
+  painter.setPen(pale ? QPen(theme.edge, 0.8) : QPen(Qt::NoPen));
+  painter.setBrush(flower.isValid() ? flower : theme.edge);
+  const double step = weeks.width() / kWeeksInYear;
+  for (int week = 0; week < kWeeksInYear;) {
+    int end = week;
+    while (end < kWeeksInYear && has(row.weeks, end)) ++end;
+    if (end > week)
+      painter.drawRoundedRect(
+          QRectF(weeks.left() + week * step, middle - kBand / 2, (end - week) * step, kBand), 2, 2);
+    week = end + 1;
+  }
+}
+
+void BloomChart::paintCounts(QPainter& painter) const {
+  const Theme& theme = currentTheme();
+  const QRectF weeks = weeksRect();
+  const double step = weeks.width() / kWeeksInYear, base = weeks.bottom() + kCounts - 2;
+  painter.setFont(fontFor(TextRole::Note));
+  painter.setPen(theme.quietInk);
+  painter.drawText(QRectF(0, weeks.bottom(), weeks.left() - kSpace2, kCounts),
+                   Qt::AlignLeft | Qt::AlignBottom, tr("In flower at once"));
+  painter.setPen(Qt::NoPen);
+  for (int week = 0; week < kWeeksInYear; ++week) {
+    const int count = counts_[std::size_t(week)];
+    const bool gap = count == 0 && has(season_, week);
+    const double height =
+        gap ? 3.0 : (kCounts - 5) * std::min(count, kMostInFlower) / kMostInFlower;
+    painter.setBrush(gap ? theme.caution : theme.leaf);
+    painter.drawRect(QRectF(weeks.left() + week * step, base - height, step, height));
+  }
+}
+
+void BloomChart::paintMonths(QPainter& painter) const {
+  const QRectF weeks = weeksRect();
+  const double step = weeks.width() / 12.0;
+  painter.setFont(fontFor(TextRole::Note));
+  painter.setPen(currentTheme().quietInk);
+  for (int month = 1; month <= 12; ++month)
+    painter.drawText(
+        QRectF(weeks.left() + (month - 1) * step, weeks.bottom() + kCounts, step, kMonths),
+        Qt::AlignCenter, QLocale().standaloneMonthName(month, QLocale::NarrowFormat));
+}
+
+QString BloomChart::wordsAt(QPoint at) const {
+  const QRectF weeks = weeksRect();
+  const auto row = std::size_t(std::max(0.0, at.y() / kRow));
+  if (at.y() >= 0 && row < rows_.size()) {
+    const Species& species = *rows_[row].species;
+    return tr("%1, %2\n%3")
+        .arg(text(species.botanicalName), text(species.commonName), bloomWords(species));
+  }
+  if (at.x() < weeks.left() || at.x() >= weeks.right()) return {};
+  const int week = int((at.x() - weeks.left()) / weeks.width() * kWeeksInYear);
+  return tr("%1: %n in flower", "", counts_[std::size_t(week)]).arg(YearRuler::weekWords(week));
+}
+
+bool BloomChart::event(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return QWidget::event(event);
+  const auto* help = static_cast<QHelpEvent*>(event);
+  QToolTip::showText(help->globalPos(), wordsAt(help->pos()), this);
+  return true;
+}
+
+}  // namespace tussock

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+// The species of a mix by the weeks in which they flower, each a band in its colour with its share,
+// and under them how many are in flower at once.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "core/catalog/figures.h"
+
+namespace tussock {
+
+class BloomChart : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit BloomChart(QWidget* parent = nullptr);
+
+  // The species must outlive the chart. Weeks of `season` in which nothing flowers are marked.
+  void show(const PlantFigures& figures, WeekSet season);
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QString wordsAt(QPoint at) const;  // of the species or week there; may be empty
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  bool event(QEvent* event) override;
+
+ private:
+  struct Row {
+    const Species* species = nullptr;
+    double share = 0.0;
+    WeekSet weeks = 0;
+  };
+  [[nodiscard]] QRectF weeksRect() const;  // of all rows, without names and shares
+  void paintRow(QPainter& painter, const Row& row, double top) const;
+  void paintCounts(QPainter& painter) const;
+  void paintMonths(QPainter& painter) const;
+
+  std::vector<Row> rows_;
+  std::array<int, kWeeksInYear> counts_{};
+  WeekSet season_ = 0;
+};
+
+}  // namespace tussock

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// Edits of a bed's plant list.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/document/document.h"
+
+namespace tussock {
+
+// One edit with the label; false when it was not made.
+bool writePlantList(Document& document, Id<Bed> bed, std::vector<ListedSpecies> list,
+                    const QString& label);
+// With its share open; nothing when it is listed already.
+void addToPlantList(Document& document, Id<Bed> bed, const std::string& species);
+
+}  // namespace tussock

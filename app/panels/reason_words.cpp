@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/reason_words.h"
+
+#include <QStringList>
+
+namespace tussock {
+
+QString reasonWords(const std::vector<std::string>& reasons) {
+  QStringList list;
+  for (const std::string& one : reasons) list << QString::fromStdString(one);
+  QString words = list.join(QStringLiteral("; "));
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words;
+}
+
+}  // namespace tussock
