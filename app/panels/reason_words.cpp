@@ -5,10 +5,14 @@
 
 namespace tussock {
 
-QString reasonWords(const std::vector<std::string>& reasons) {
+QString joinedReasons(const std::vector<std::string>& reasons) {
   QStringList list;
   for (const std::string& one : reasons) list << QString::fromStdString(one);
-  QString words = list.join(QStringLiteral("; "));
+  return list.join(QStringLiteral("; "));
+}
+
+QString reasonWords(const std::vector<std::string>& reasons) {
+  QString words = joinedReasons(reasons);
   if (!words.isEmpty()) words[0] = words[0].toUpper();
   return words;
 }

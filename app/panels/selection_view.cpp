@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "app/document/substitutes.h"
 #include "app/document/survey.h"
 #include "app/look/theme.h"
 #include "app/panels/drift_head.h"
@@ -15,6 +16,7 @@
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
 #include "app/panels/standing_picture.h"
+#include "app/panels/substitute_view.h"
 #include "app/panels/survey_view.h"
 
 namespace tussock {
@@ -45,7 +47,8 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
       document_(document),
       column_(new QVBoxLayout(this)),
       filling_(new Filling(document, this)),
-      survey_(new Survey(document, this)) {
+      survey_(new Survey(document, this)),
+      others_(new Substitutes(document, this)) {
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
   connect(&document_, &Document::opened, this, &SelectionView::rebuild);
   connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
@@ -73,6 +76,7 @@ void SelectionView::refresh() {
   if (form_) form_->refresh();
   if (standing_) standing_->refresh();
   if (fill_) fill_->refresh();
+  if (substitutes_) substitutes_->refresh();
 }
 
 void SelectionView::setWeek(std::optional<int> week) {
@@ -94,6 +98,7 @@ void SelectionView::rebuild() {
   form_ = nullptr;
   standing_ = nullptr;
   fill_ = nullptr;
+  substitutes_ = nullptr;
   content_ = new QWidget(this);
   auto* inner = new QVBoxLayout(content_);
   inner->setContentsMargins(0, 0, 0, 0);
@@ -130,6 +135,10 @@ void SelectionView::buildFor(ObjectRef ref) {
   content_->layout()->addWidget(form_);
   if (idIf<Settings>(ref) || idIf<SunReading>(ref))
     content_->layout()->addWidget(new SurveyView(document_, *survey_, content_));
+  if (const auto drift = idIf<Drift>(ref)) {
+    substitutes_ = new SubstituteView(document_, *others_, *drift, content_);
+    content_->layout()->addWidget(substitutes_);
+  }
   if (const auto bed = idIf<Bed>(ref)) {
     fill_ = new FillPanel(document_, *filling_, *bed, content_);
     content_->layout()->addWidget(fill_);

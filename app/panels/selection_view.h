@@ -17,6 +17,8 @@ class FieldForm;
 class FillPanel;
 class Filling;
 class StandingPicture;
+class SubstituteView;
+class Substitutes;
 class Survey;
 
 class SelectionView : public QWidget {
@@ -44,8 +46,10 @@ class SelectionView : public QWidget {
   FieldForm* form_ = nullptr;
   StandingPicture* standing_ = nullptr;
   FillPanel* fill_ = nullptr;
+  SubstituteView* substitutes_ = nullptr;
   Filling* filling_;
   Survey* survey_;
+  Substitutes* others_;
   std::optional<int> week_;
   QString shape_;
 };

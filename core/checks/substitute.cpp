@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/place.h"
+#include "core/checks/describe.h"
 #include "core/edit/draft.h"
 #include "core/planting/reshape_drift.h"
 
@@ -105,13 +106,16 @@ Substitute described(const CheckInput& input, const Species& of, const Species& 
                     std::move(done.drifts),
                     0,
                     0,
+                    {},
                     {}};
-  for (const DriftCount& drift : result.drifts)
+  for (const CountChange& drift : result.drifts)
     result.before += drift.before, result.after += drift.after;
   const Yard after = apply(input.yard, done.edit);
   for (Finding& finding :
        runChecks({after, input.facts, input.sun}).value_or(std::vector<Finding>{}))
     if (!before.contains(keyOf(finding))) result.caused.push_back(std::move(finding));
+  for (const Finding& finding : result.caused)
+    result.causedTexts.push_back(describe(finding, after, input.facts, input.sun).text);
   return result;
 }
 
@@ -141,14 +145,15 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
 }
 
 std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view species,
-                                       std::size_t count) {
+                                       std::size_t count, const std::stop_token& stop) {
   const Species* of = input.facts.find(species);
   if (of == nullptr) return {};
   const auto candidates = mostAlike(input, *of, count);
   if (candidates.empty()) return {};
   const std::set<std::string> before = keysOf(input);
   std::vector<Substitute> all;
-  for (const Species* with : candidates) all.push_back(described(input, *of, *with, before));
+  for (const Species* with : candidates)
+    if (!stop.stop_requested()) all.push_back(described(input, *of, *with, before));
   return all;
 }
 

@@ -2,6 +2,7 @@
 // Another species for one that cannot be had, in the drifts that stand on the plan.
 #pragma once
 
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,16 +14,16 @@
 namespace tussock {
 
 // Plants of one drift before and after.
-struct DriftCount {
+struct CountChange {
   Id<Drift> drift;
   int before = 0;
   int after = 0;
-  bool operator==(const DriftCount&) const = default;
+  bool operator==(const CountChange&) const = default;
 };
 
 struct Substitution {
   ChangeSet edit;  // one edit, empty when no drift can take the species
-  std::vector<DriftCount> drifts;
+  std::vector<CountChange> drifts;
   int keptAsTheyAre = 0;  // drifts that are locked or stand there already
 };
 // Each drift of the species keeps its ground: so many of the other species as that takes at its own
@@ -35,14 +36,17 @@ struct Substitute {
   const Species* species = nullptr;
   double likeness = 0.0;                 // 0 to 100
   std::vector<std::string> differences;  // in words
-  std::vector<DriftCount> drifts;
-  int before = 0, after = 0;    // plants in all
-  std::vector<Finding> caused;  // findings that the yard has not got now
+  std::vector<CountChange> drifts;
+  int before = 0, after = 0;             // plants in all
+  std::vector<Finding> caused;           // findings that the yard has not got now
+  std::vector<std::string> causedTexts;  // the same in words
 };
 // The `count` most alike of those that suit every bed concerned, best first. Empty when the
 // catalogue does not know the species or no drift of it can be changed. They point into the
-// catalogue, which must live on. Runs all checks once for each.
+// catalogue, which must live on. Runs all checks once for each. Stopped, it gives those done by
+// then.
 [[nodiscard]] std::vector<Substitute> substitutesFor(const CheckInput& input,
-                                                     std::string_view species, std::size_t count);
+                                                     std::string_view species, std::size_t count,
+                                                     const std::stop_token& stop = {});
 
 }  // namespace tussock

@@ -48,7 +48,7 @@ class SubstituteTest : public testing::Test {
 TEST_F(SubstituteTest, TheGroundStaysAndTheCountFollows) {
   const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
   ASSERT_EQ(done.drifts.size(), 1u);
-  EXPECT_EQ(done.drifts.front(), (DriftCount{drift_, 9, 3}));
+  EXPECT_EQ(done.drifts.front(), (CountChange{drift_, 9, 3}));
   const Yard after = apply(yard_, done.edit);
   const Drift& drift = *after.drifts.find(drift_);
   EXPECT_EQ(drift.species, kJoePye);

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/substitute_view.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/look/botanical.h"
+#include "app/look/theme.h"
+#include "app/panels/reason_words.h"
+#include "app/panels/species_marks.h"
+
+namespace tussock {
+
+namespace {
+
+QLabel* words(const QString& said, const char* look, QWidget* parent) {
+  auto* label = new QLabel(said, parent);
+  label->setProperty("look", QLatin1String(look));
+  label->setWordWrap(true);
+  return label;
+}
+
+}  // namespace
+
+SubstituteView::SubstituteView(Document& document, Substitutes& substitutes, Id<Drift> drift,
+                               QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      substitutes_(substitutes),
+      id_(drift),
+      ask_(new QPushButton(this)),
+      said_(words({}, "note", this)),
+      column_(new QVBoxLayout(this)) {
+  setObjectName(QStringLiteral("substitutes"));
+  column_->setContentsMargins(0, kSpace1, 0, 0);
+  column_->setSpacing(kSpace2);
+  ask_->setObjectName(QStringLiteral("substitute-ask"));
+  ask_->setText(tr("Find another species for it"));
+  ask_->setToolTip(tr("For a species that cannot be had: those most alike that suit the beds"));
+  said_->setObjectName(QStringLiteral("substitute-said"));
+  column_->addWidget(ask_, 0, Qt::AlignLeft);
+  column_->addWidget(said_);
+  connect(ask_, &QPushButton::clicked, this, &SubstituteView::ask);
+  connect(&substitutes_, &Substitutes::changed, this, &SubstituteView::refresh);
+  refresh();
+}
+
+const Drift* SubstituteView::drift() const {
+  return document_.yard().drifts.find(id_);
+}
+
+void SubstituteView::ask() {
+  if (const Drift* found = drift()) substitutes_.look(found->species);
+}
+
+void SubstituteView::refresh() {
+  const Drift* found = drift();
+  if (!found) return;
+  const bool ours = substitutes_.species() == found->species;
+  const auto state = ours ? substitutes_.state() : Substitutes::State::Idle;
+  ask_->setVisible(state == Substitutes::State::Idle);
+  ask_->setEnabled(!document_.isReadOnly() && document_.facts().find(found->species) != nullptr);
+  said_->setVisible(state != Substitutes::State::Idle);
+  if (rows_) {  // a button of these may have asked for this
+    rows_->hide();
+    rows_->deleteLater();
+    rows_ = nullptr;
+  }
+  if (state == Substitutes::State::Looking) said_->setText(tr("Trying species that are like it…"));
+  if (state == Substitutes::State::Found) showFound();
+}
+
+void SubstituteView::showFound() {
+  const auto& found = substitutes_.found();
+  said_->setText(found.empty()
+                     ? tr("No species suits the beds in its place, or its drifts are locked or "
+                          "stand there already.")
+                     : tr("Most alike first. Each takes the ground of all its drifts; locked ones "
+                          "and those that stand there already stay."));
+  rows_ = new QWidget(this);
+  auto* column = new QVBoxLayout(rows_);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(kSpace2);
+  for (const Substitute& one : found) column->addWidget(rowFor(one));
+  column_->addWidget(rows_);
+  rows_->show();
+}
+
+QWidget* SubstituteView::rowFor(const Substitute& one) {
+  auto* card = new QFrame(rows_);
+  card->setProperty("look", QStringLiteral("card"));
+  auto* column = new QVBoxLayout(card);
+  column->setContentsMargins(kSpace3, kSpace2, kSpace2, kSpace2);
+  column->setSpacing(2);
+  auto* head = new QHBoxLayout;
+  auto* name = words(botanicalHtml(text(one.species->botanicalName)), "strong", card);
+  name->setTextFormat(Qt::RichText);
+  head->addWidget(name, 1);
+  auto* put = new QPushButton(tr("Swap"), card);
+  put->setObjectName(QStringLiteral("substitute-put"));
+  put->setToolTip(tr("Puts %1 in the place of %2; undo brings it back")
+                      .arg(text(one.species->botanicalName), text(substitutes_.species())));
+  connect(put, &QPushButton::clicked, this,
+          [this, species = one.species] { substitutes_.put(*species); });
+  head->addWidget(put, 0, Qt::AlignTop);
+  column->addLayout(head);
+  column->addWidget(words(text(one.species->commonName), "quiet", card));
+  auto* count = words(countWords(one), "", card);
+  count->setObjectName(QStringLiteral("substitute-count"));
+  column->addWidget(count);
+  if (!one.differences.empty())
+    column->addWidget(words(reasonWords(one.differences) + '.', "note", card));
+  auto* caused = words(causedWords(one), "note", card);
+  caused->setObjectName(QStringLiteral("substitute-caused"));
+  column->addWidget(caused);
+  return card;
+}
+
+QString SubstituteView::countWords(const Substitute& one) const {
+  return tr("%1 plants in place of %2; %3 of 100 alike")
+      .arg(one.after)
+      .arg(one.before)
+      .arg(qRound(one.likeness));
+}
+
+QString SubstituteView::causedWords(const Substitute& one) const {
+  if (one.caused.empty()) return tr("Causes no finding.");
+  const QString first = text(one.causedTexts.front());
+  if (one.caused.size() == 1) return tr("Causes one finding: %1").arg(first);
+  return tr("Causes %1 findings. The first: %2").arg(one.caused.size()).arg(first);
+}
+
+}  // namespace tussock
