@@ -1,119 +1,59 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/bench_panel.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
-#include <QPushButton>
 #include <QVBoxLayout>
 
-#include "app/look/icons.h"
 #include "app/look/theme.h"
+#include "app/panels/bench_filters.h"
 #include "app/panels/card_strip.h"
-#include "app/panels/flow_layout.h"
 #include "app/panels/reason_words.h"
 #include "app/panels/selection.h"
+#include "app/panels/species_marks.h"
 #include "core/catalog/bed_request.h"
 
 namespace tussock {
 
-namespace {
-
-QFrame* gap(QWidget* parent) {
-  auto* frame = new QFrame(parent);
-  frame->setFixedSize(kSpace2, 1);
-  return frame;
-}
-
-}  // namespace
-
-BenchPanel::BenchPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
+BenchPanel::BenchPanel(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      filters_(new BenchFilters(this)),
+      cards_(new CardStrip(this)) {
   setObjectName(QStringLiteral("bench"));
   setAccessibleName(tr("Bench"));
-  cards_ = new CardStrip(this);
   cards_->setObjectName(QStringLiteral("bench-cards"));
   cards_->setMore([this](const Species& species) { return reasonsFor(species); });
+  filters_->search()->installEventFilter(this);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, kSpace2, 0, 0);
   column->setSpacing(kSpace2);
-  column->addWidget(makeFilters());
+  column->addWidget(filters_);
   column->addWidget(cards_);
   connectCards();
-  connect(&document_, &Document::opened, this, &BenchPanel::refresh);
-  connect(&document_, &Document::changed, this, &BenchPanel::refresh);
-  connect(&document_, &Document::selectionChanged, this, &BenchPanel::refresh);
-  connect(&document_, &Document::sunMapChanged, this, &BenchPanel::refresh);
+  connectDocument();
+  takeFacts();
   refresh();
 }
 
-QWidget* BenchPanel::makeFilters() {
-  auto* bar = new QWidget(this);
-  auto* line = new QHBoxLayout(bar);
-  line->setContentsMargins(kSpace4, 0, kSpace4, 0);
-  line->setSpacing(kSpace3);
-  search_ = new QLineEdit(bar);
-  search_->setObjectName(QStringLiteral("bench-search"));
-  search_->setPlaceholderText(tr("Search: tall, dry, fall, aster"));
-  search_->setAccessibleName(tr("Search species"));
-  search_->setClearButtonEnabled(true);
-  search_->addAction(icon(QStringLiteral("search")), QLineEdit::LeadingPosition);
-  search_->setFixedWidth(248);
-  search_->installEventFilter(this);
-  connect(search_, &QLineEdit::textChanged, this, &BenchPanel::refresh);
-  auto* chips = new QWidget(bar);
-  chips->setLayout(new FlowLayout(kSpace1 + 2, kSpace1 + 2));
-  fits_ = makeChip(chips, QStringLiteral("chip-fits"), tr("Fits here"));
-  connect(fits_, &QPushButton::clicked, this, [this](bool on) {
-    fitsWanted_ = on;
+QLineEdit* BenchPanel::searchField() const {
+  return filters_->search();
+}
+
+void BenchPanel::connectDocument() {
+  connect(filters_, &BenchFilters::changed, this, &BenchPanel::refresh);
+  const auto another = [this] {
+    point_.reset();
+    planted_.reset();
     refresh();
-  });
-  addChips<SunNeed>(chips, filter_.sun,
-                    {{SunNeed::Full, "chip-full", tr("Sun")},
-                     {SunNeed::Part, "chip-part", tr("Part")},
-                     {SunNeed::Shade, "chip-shade", tr("Shade")}});
-  addChips<Moisture>(chips, filter_.moisture,
-                     {{Moisture::Dry, "chip-dry", tr("Dry")},
-                      {Moisture::Medium, "chip-medium", tr("Medium")},
-                      {Moisture::Moist, "chip-moist", tr("Moist")},
-                      {Moisture::Wet, "chip-wet", tr("Wet")}});
-  addChips<Habit>(chips, filter_.habits,
-                  {{Habit::Forb, "chip-forb", tr("Forbs")},
-                   {Habit::Grass, "chip-grass", tr("Grasses")},
-                   {Habit::Sedge, "chip-sedge", tr("Sedges")},
-                   {Habit::Fern, "chip-fern", tr("Ferns")},
-                   {Habit::Shrub, "chip-shrub", tr("Shrubs")},
-                   {Habit::Vine, "chip-vine", tr("Vines")}});
-  count_ = new QLabel(bar);
-  count_->setObjectName(QStringLiteral("bench-count"));
-  count_->setProperty("look", QStringLiteral("quiet"));
-  line->addWidget(search_, 0, Qt::AlignTop);
-  line->addWidget(chips, 1);
-  line->addWidget(count_, 0, Qt::AlignVCenter);
-  return bar;
-}
-
-QPushButton* BenchPanel::makeChip(QWidget* parent, const QString& name, const QString& words) {
-  auto* chip = new QPushButton(words, parent);
-  chip->setObjectName(name);
-  chip->setProperty("look", QStringLiteral("chip"));
-  chip->setCheckable(true);
-  parent->layout()->addWidget(chip);
-  return chip;
-}
-
-template <class E>
-void BenchPanel::addChips(QWidget* row, std::set<E>& chosen,
-                          const std::vector<std::tuple<E, const char*, QString>>& chips) {
-  row->layout()->addWidget(gap(row));
-  for (const auto& [value, name, words] : chips) {
-    QPushButton* chip = makeChip(row, QLatin1String(name), words);
-    connect(chip, &QPushButton::toggled, this, [this, &chosen, one = value](bool on) {
-      on ? void(chosen.insert(one)) : void(chosen.erase(one));
-      refresh();
-    });
-  }
+  };
+  connect(&document_, &Document::factsChanged, this, &BenchPanel::takeFacts);
+  connect(&document_, &Document::opened, this, &BenchPanel::takeFacts);
+  connect(&document_, &Document::opened, this, another);
+  connect(&document_, &Document::changed, this, &BenchPanel::refresh);
+  connect(&document_, &Document::selectionChanged, this, another);
+  connect(&document_, &Document::sunMapChanged, this, &BenchPanel::refresh);
 }
 
 void BenchPanel::connectCards() {
@@ -122,70 +62,111 @@ void BenchPanel::connectCards() {
   connect(cards_, &CardStrip::dropped, this, &BenchPanel::speciesDropped);
   connect(cards_, &CardStrip::putBack, this, &BenchPanel::speciesPutBack);
   connect(cards_, &CardStrip::countStepped, this, &BenchPanel::countStepped);
+  connect(cards_, &CardStrip::factsWanted, this, &BenchPanel::factsWanted);
+}
+
+void BenchPanel::takeFacts() {
+  const Settings& settings = document_.yard().settings;
+  filters_->offer(document_.facts(), settings.state, settings.units);
+  planted_.reset();  // it points into the facts of before
+}
+
+void BenchPanel::askAt(Point at) {
+  point_ = at;
+  planted_.reset();
+  refresh();
 }
 
 const Bed* BenchPanel::selectedBed() const {
   return bedOfSelection(document_.yard(), document_.selection());
 }
 
-RankRequest BenchPanel::requestOf(const Bed& bed) const {
+std::optional<RankRequest> BenchPanel::request() const {
   const auto sun = document_.sunMap();
-  return requestFor(document_.yard(), document_.facts(), bed,
-                    sun ? sun->meanHours(bed.outline) : std::nullopt);
-}
-
-QString BenchPanel::emptyWords() const {
-  const auto left = leftOut(document_.facts(), filter_, 1);
-  if (left.empty())
-    return tr("No species answers to all of this. Take a filter away, or search for fewer words.");
-  return tr("%1 does not fit this bed: %2. Turn “Fits here” off to plant it all the same.")
-      .arg(QString::fromStdString(document_.facts().nameApart(*left.front().species)),
-           reasonWords(left.front().whyNot));
-}
-
-// For the tool tip of a card, while a bed is selected.
-QString BenchPanel::reasonsFor(const Species& species) const {
+  const Yard& yard = document_.yard();
+  if (point_) {
+    const auto hours = sun ? sun->hoursAt(*point_) : std::nullopt;
+    return requestAt(yard, document_.facts(), *point_,
+                     hours ? std::optional(hours->total()) : std::nullopt);
+  }
   const Bed* bed = selectedBed();
-  if (!bed) return {};
-  const Ranked ranked = rankOf(species, requestOf(*bed));
-  if (!ranked.suits()) return tr("Does not fit this bed: %1").arg(reasonWords(ranked.whyNot));
-  if (ranked.reasons.empty()) return {};
-  return tr("For this bed: %1").arg(reasonWords(ranked.reasons));
+  if (!bed) return std::nullopt;
+  return requestFor(yard, document_.facts(), *bed,
+                    sun ? sun->meanHours(bed->outline) : std::nullopt);
+}
+
+std::optional<RankRequest> BenchPanel::steadyRequest() {
+  auto now = request();
+  if (!now) return now;
+  if (!planted_) planted_ = now->planted;
+  now->planted = *planted_;
+  return now;
 }
 
 void BenchPanel::refresh() {
-  const Bed* bed = selectedBed();
-  const Settings& settings = document_.yard().settings;
-  filter_.words = search_->text().toStdString();
-  filter_.fits = bed && fitsWanted_ ? std::optional(requestOf(*bed)) : std::nullopt;
-  if (filter_.fits) filter_.fits->planted.clear();  // cards keep their order while one plants
-  fits_->setEnabled(bed != nullptr);
-  fits_->setChecked(filter_.fits.has_value());
-  fits_->setToolTip(bed ? tr("Only what suits the sun, soil, state and zone of this bed")
-                        : tr("Select a bed to see what suits it"));
-  cards_->setUnits(settings.units);
-  auto shown = shownSpecies(document_.facts(), filter_);
-  if (shown.empty()) cards_->setEmptyText(emptyWords());
-  count_->setText(countWords(shown.size()));
-  if (shown != cards_->species()) cards_->show(std::move(shown));
+  using Kind = BenchFilters::PlaceKind;
+  filters_->setPlace(point_ ? Kind::Point : selectedBed() ? Kind::Bed : Kind::None);
+  Choice choice = filters_->choice();
+  choice.place = steadyRequest();
+  shown_ = choose(document_.facts(), choice);
+  cards_->setUnits(document_.yard().settings.units);
+  if (shown_.empty()) cards_->setEmptyText(emptyWords(choice));
+  filters_->setCount(countWords(choice.of));
+  std::vector<const Species*> species;
+  QStringList notes;
+  for (const Ranked& one : shown_) {
+    species.push_back(one.species);
+    if (choice.of == ChoiceOf::LeftOut) notes << text(one.whyNot.front());
+  }
+  cards_->show(std::move(species), std::move(notes));
 }
 
-QString BenchPanel::countWords(std::size_t shown) const {
-  const std::size_t all = document_.facts().species().size();
-  if (filter_.fits) return tr("%1 of %2 fit this bed").arg(shown).arg(all);
+QString BenchPanel::countWords(ChoiceOf of) const {
+  const std::size_t all = document_.facts().species().size(), shown = shown_.size();
+  if (of == ChoiceOf::Suiting) return tr("%1 of %2 fit %3").arg(shown).arg(all).arg(placeWords());
+  if (of == ChoiceOf::LeftOut) return tr("%1 of %2 left out").arg(shown).arg(all);
   return shown == all ? tr("%1 species").arg(all) : tr("%1 of %2 species").arg(shown).arg(all);
+}
+
+QString BenchPanel::placeWords() const {
+  return point_ ? tr("this point") : tr("this bed");
+}
+
+// What was searched for may be left out of the place alone.
+QString BenchPanel::emptyWords(Choice choice) const {
+  if (choice.of == ChoiceOf::LeftOut) return tr("Nothing is left out of %1.").arg(placeWords());
+  choice.of = ChoiceOf::LeftOut;
+  const auto left = choose(document_.facts(), choice);
+  if (left.empty())
+    return tr("No species answers to all of this. Take a filter away, or search for fewer words.");
+  return tr("%1 does not fit %2: %3. Turn “Fits here” off to plant it all the same.")
+      .arg(text(document_.facts().nameApart(*left.front().species)), placeWords(),
+           joinedReasons(left.front().whyNot));
+}
+
+// For the tool tip of a card, while a bed or point is chosen.
+QString BenchPanel::reasonsFor(const Species& species) const {
+  const auto asked = request();
+  if (!asked) return {};
+  const Ranked ranked = rankOf(species, *asked);
+  if (!ranked.suits())
+    return tr("Does not fit %1: %2").arg(placeWords(), joinedReasons(ranked.whyNot));
+  if (ranked.reasons.empty()) return {};
+  return tr("%1 of 100 for %2: %3")
+      .arg(qRound(ranked.points))
+      .arg(placeWords(), joinedReasons(ranked.reasons));
 }
 
 // From the search field, Down and Enter go on to the cards.
 bool BenchPanel::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == search_ && event->type() == QEvent::KeyPress) {
+  if (watched == filters_->search() && event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key == Qt::Key_Down || key == Qt::Key_Return || key == Qt::Key_Enter) {
       cards_->setFocus(Qt::TabFocusReason);
       return true;
     }
-    if (key == Qt::Key_Escape && !search_->text().isEmpty()) {
-      search_->clear();
+    if (key == Qt::Key_Escape && !filters_->search()->text().isEmpty()) {
+      filters_->search()->clear();
       return true;
     }
   }

@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: MIT
-// The bench along the bottom, where species wait to be placed.
+// The bench along the bottom, where species wait to be placed: all of them, those that suit the
+// selected bed or a point best first, or those left out there with the reason.
 #pragma once
 
 #include <optional>
 #include <QWidget>
 
 #include "app/document/document.h"
-#include "app/panels/bench_filter.h"
+#include "core/catalog/choose.h"
 
-class QLabel;
 class QLineEdit;
-class QPushButton;
 
 namespace tussock {
 
+class BenchFilters;
 class CardStrip;
 
 class BenchPanel : public QWidget {
@@ -22,8 +22,10 @@ class BenchPanel : public QWidget {
  public:
   explicit BenchPanel(Document& document, QWidget* parent = nullptr);
 
-  [[nodiscard]] QLineEdit* searchField() const { return search_; }
+  [[nodiscard]] QLineEdit* searchField() const;
   [[nodiscard]] CardStrip* cards() const { return cards_; }
+  // What suits one point of the yard, until something else is selected.
+  void askAt(Point at);
 
  signals:
   void speciesLifted(const QString& botanicalName);
@@ -31,33 +33,33 @@ class BenchPanel : public QWidget {
   void speciesDropped(const QPoint& globalPos);
   void speciesPutBack();
   void countStepped(int step);  // + or − while a species is in hand
+  void factsWanted(const QString& botanicalName);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  QWidget* makeFilters();
-  template <class E>
-  void addChips(QWidget* row, std::set<E>& chosen,
-                const std::vector<std::tuple<E, const char*, QString>>& chips);
-  [[nodiscard]] QPushButton* makeChip(QWidget* parent, const QString& name, const QString& words);
   void connectCards();
+  void connectDocument();
   void refresh();
+  void takeFacts();
   [[nodiscard]] const Bed* selectedBed() const;
-  [[nodiscard]] QString countWords(std::size_t shown) const;
-  // What the bed offers, with what is planted there.
-  [[nodiscard]] RankRequest requestOf(const Bed& bed) const;
-  [[nodiscard]] QString emptyWords() const;
+  // The place asked about, with what is planted there now.
+  [[nodiscard]] std::optional<RankRequest> request() const;
+  [[nodiscard]] std::optional<RankRequest> steadyRequest();
+  [[nodiscard]] QString countWords(ChoiceOf of) const;
+  [[nodiscard]] QString emptyWords(Choice choice) const;
   [[nodiscard]] QString reasonsFor(const Species& species) const;
+  [[nodiscard]] QString placeWords() const;
 
   Document& document_;
-  BenchFilter filter_;
-  bool fitsWanted_ = true;  // until someone turns it off
-  QLineEdit* search_ = nullptr;
-  QPushButton* fits_ = nullptr;
-  QLabel* count_ = nullptr;
-  CardStrip* cards_ = nullptr;
+  BenchFilters* filters_;
+  CardStrip* cards_;
+  std::optional<Point> point_;
+  // What was planted when the bed or point was chosen: cards keep their order while one plants.
+  std::optional<std::vector<Portion>> planted_;
+  std::vector<Ranked> shown_;
 };
 
 }  // namespace tussock

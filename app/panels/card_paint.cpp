@@ -52,6 +52,26 @@ void paintCommonName(QPainter& painter, QPointF baseline, double width, const Sp
                    QFontMetricsF(font).elidedText(text(species.commonName), Qt::ElideRight, width));
 }
 
+void paintFacts(QPainter& painter, const QRectF& foot, const Species& species, UnitSystem units) {
+  QFont note = fontFor(TextRole::Note);
+  note.setPixelSize(12);
+  painter.setFont(note);
+  painter.setPen(currentTheme().ink);
+  painter.drawText(QPointF(foot.left(), foot.bottom() - 10), sizeWords(species, units));
+  const double top = foot.bottom() - 10 - kMarkSide + 2;
+  const double drops = 3 * kDropStep + kMarkSide, suns = 2 * kSunStep + kMarkSide;
+  const double right = foot.right() + 2;
+  paintMoistureMarks(painter, QPointF(right - drops, top), species);
+  paintSunMarks(painter, QPointF(right - drops - 6 - suns, top), species);
+}
+
+void paintNote(QPainter& painter, const QRectF& foot, const QString& note) {
+  const QFont font = fontFor(TextRole::Note);
+  painter.setFont(font);
+  painter.setPen(currentTheme().caution);
+  painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, note);
+}
+
 }  // namespace
 
 void paintCard(QPainter& painter, const QRect& rect, const Species& species, UnitSystem units,
@@ -70,16 +90,9 @@ void paintCard(QPainter& painter, const QRect& rect, const Species& species, Uni
              species);
   paintCommonName(painter, QPointF(left, rect.top() + 68), width, species);
   paintBloomBar(painter, QRectF(left, rect.top() + 76, width + 2, 7), species);
-  QFont note = fontFor(TextRole::Note);
-  note.setPixelSize(12);
-  painter.setFont(note);
-  painter.setPen(theme.ink);
-  painter.drawText(QPointF(left, rect.bottom() - 11), sizeWords(species, units));
-  const double top = rect.bottom() - 11 - kMarkSide + 2;
-  const double drops = 3 * kDropStep + kMarkSide, suns = 2 * kSunStep + kMarkSide;
-  const double right = rect.right() - kSpace3 + 2;
-  paintMoistureMarks(painter, QPointF(right - drops, top), species);
-  paintSunMarks(painter, QPointF(right - drops - 6 - suns, top), species);
+  const QRectF foot(left, rect.bottom() - 31, width, 30);
+  state.note.isEmpty() ? paintFacts(painter, foot, species, units)
+                       : paintNote(painter, foot, state.note);
   painter.setOpacity(1.0);
 }
 

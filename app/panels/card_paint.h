@@ -17,6 +17,7 @@ struct CardState {
   bool hovered = false;
   bool focused = false;
   bool lifted = false;
+  QString note = {};  // in place of size and needs: why the species is left out
 };
 void paintCard(QPainter& painter, const QRect& rect, const Species& species, UnitSystem units,
                const CardState& state);

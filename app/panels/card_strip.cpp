@@ -33,8 +33,10 @@ CardStrip::CardStrip(QWidget* parent) : QAbstractScrollArea(parent) {
   setAccessibleName(tr("Species"));
 }
 
-void CardStrip::show(std::vector<const Species*> species) {
+void CardStrip::show(std::vector<const Species*> species, QStringList notes) {
+  if (species == species_ && notes == notes_) return;
   const Species* was = current();
+  notes_ = std::move(notes);
   species_ = std::move(species);
   const auto at = std::find(species_.begin(), species_.end(), was);
   current_ = at == species_.end() ? (species_.empty() ? -1 : 0) : int(at - species_.begin());
@@ -102,7 +104,8 @@ void CardStrip::paintEvent(QPaintEvent*) {
   const int first = std::max(0, (horizontalScrollBar()->value() - kSpace4) / kStep);
   const int end = std::min(int(species_.size()), first + viewport()->width() / kStep + 2);
   for (int i = first; i < end; ++i) {
-    const CardState state{i == hovered_, i == current_ && hasFocus(), i == current_ && carrying_};
+    const CardState state{i == hovered_, i == current_ && hasFocus(), i == current_ && carrying_,
+                          notes_.value(i)};
     paintCard(painter, cardRect(i), *species_[std::size_t(i)], units_, state);
   }
 }
@@ -169,6 +172,12 @@ void CardStrip::mouseReleaseEvent(QMouseEvent* event) {
   } else {
     emit dropped(event->globalPosition().toPoint());
   }
+}
+
+void CardStrip::mouseDoubleClickEvent(QMouseEvent* event) {
+  const int index = cardAt(event->pos());
+  if (event->button() == Qt::LeftButton && index >= 0)
+    emit factsWanted(text(species_[std::size_t(index)]->botanicalName));
 }
 
 void CardStrip::lift() {
@@ -262,6 +271,9 @@ void CardStrip::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
       if (current() && !carrying_) emit lifted(text(current()->botanicalName));
+      return;
+    case Qt::Key_Space:
+      if (current() && !carrying_) emit factsWanted(text(current()->botanicalName));
       return;
     default:
       QAbstractScrollArea::keyPressEvent(event);

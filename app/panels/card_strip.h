@@ -18,7 +18,9 @@ class CardStrip : public QAbstractScrollArea {
  public:
   explicit CardStrip(QWidget* parent = nullptr);
 
-  void show(std::vector<const Species*> species);  // which must outlive the strip
+  // The species must outlive the strip. Notes, if there are any, one for each, stand on the cards
+  // in place of sizes and needs.
+  void show(std::vector<const Species*> species, QStringList notes = {});
   void setUnits(UnitSystem units);
   void setEmptyText(const QString& text);
   [[nodiscard]] QString emptyText() const { return emptyText_; }
@@ -26,6 +28,7 @@ class CardStrip : public QAbstractScrollArea {
   void setMore(std::function<QString(const Species&)> more) { more_ = std::move(more); }
 
   [[nodiscard]] const std::vector<const Species*>& species() const { return species_; }
+  [[nodiscard]] const QStringList& notes() const { return notes_; }
   [[nodiscard]] const Species* current() const;
   void setCurrent(int index);
   [[nodiscard]] QRect cardRect(int index) const;        // in the viewport
@@ -42,6 +45,7 @@ class CardStrip : public QAbstractScrollArea {
   void putBack();
   void countStepped(int step);  // + or − pressed while a species is in hand
   void currentChanged();
+  void factsWanted(const QString& botanicalName);  // double click, or the space bar
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -51,6 +55,7 @@ class CardStrip : public QAbstractScrollArea {
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
   void leaveEvent(QEvent* event) override;
   bool event(QEvent* event) override;
   bool viewportEvent(QEvent* event) override;
@@ -66,6 +71,7 @@ class CardStrip : public QAbstractScrollArea {
   void setHovered(int index);
 
   std::vector<const Species*> species_;
+  QStringList notes_;
   UnitSystem units_ = UnitSystem::FeetInches;
   QString emptyText_;
   std::function<QString(const Species&)> more_;

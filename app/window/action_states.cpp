@@ -22,7 +22,8 @@ void Actions::follow(const Document& document) {
   const auto& selection = document.selection();
   const auto drifts = std::count_if(selection.begin(), selection.end(),
                                     [](ObjectRef ref) { return idIf<Drift>(ref).has_value(); });
-  enable({saveCopy, closeYard, exportSite, plan, print, fit, zoomIn, zoomOut, sun, shadows, names},
+  enable({saveCopy, closeYard, exportSite, plan, print, fit, zoomIn, zoomOut, sun, shadows, names,
+          suits},
          isOpen);
   enable({importSite, photo}, writable);
   enable(units.actions(), writable);

@@ -41,6 +41,8 @@ Actions::Actions(QObject* parent)
       sun(make("actionSun", tr("&Hours of sun"), QKeySequence(tr("U")), "sun")),
       shadows(make("actionShadows", tr("Sha&dows at a time"), QKeySequence(tr("Shift+U")))),
       names(make("actionNames", tr("All &names"), QKeySequence(tr("N")))),
+      suits(make("actionSuits", tr("What suits the &place under the pointer"),
+                 QKeySequence(tr("Q")))),
       lessMotion(make("actionLessMotion", tr("Less &motion"))),
       papers(this),
       scales(this),
@@ -107,7 +109,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   QMenu* look = bar.addMenu(tr("&Look"));
   look->addActions({fit, toSelection, zoomIn, zoomOut});
   look->addSeparator();
-  look->addActions({sun, shadows, names});
+  look->addActions({sun, shadows, names, suits});
   look->addSeparator();
   look->addMenu(tr("&Colours"))->addActions(themes.actions());
   look->addMenu(tr("&Units"))->addActions(units.actions());

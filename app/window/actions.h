@@ -45,6 +45,7 @@ class Actions : public QObject {
   QAction* sun;
   QAction* shadows;
   QAction* names;
+  QAction* suits;
   QAction* lessMotion;
   QActionGroup papers;  // data: Paper, or -1 for the one that goes with the units
   QActionGroup scales;  // data: 24 for 1:24, or 0 for the one that fits

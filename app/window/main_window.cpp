@@ -160,6 +160,8 @@ void MainWindow::wireCanvas() {
   connect(canvas_, &Canvas::hintChanged, status_, &StatusLine::setHint);
   connect(canvas_, &Canvas::pointerMoved, status_, &StatusLine::setPointer);
   connect(canvas_, &Canvas::pointerLeft, status_, &StatusLine::clearPointer);
+  connect(canvas_, &Canvas::pointerMoved, this, [this](Point at) { pointer_ = at; });
+  connect(canvas_, &Canvas::pointerLeft, this, [this] { pointer_.reset(); });
   connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
   connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tellOfEdit);
   connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });

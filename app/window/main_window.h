@@ -73,6 +73,7 @@ class MainWindow : public QMainWindow {
   void finishEdits();  // those that wait for more keys
 
   Document& document_;
+  std::optional<Point> pointer_;  // over the drawing
   QSettings settings_;
   RecentFiles recent_;
   QPalette system_;

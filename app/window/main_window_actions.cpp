@@ -6,6 +6,7 @@
 #include "app/canvas/canvas.h"
 #include "app/look/motion.h"
 #include "app/look/theme.h"
+#include "app/panels/bench_panel.h"
 #include "app/panels/sun_strip.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
@@ -92,6 +93,11 @@ void MainWindow::wireLookActions() {
   sunAction(actions_->shadows, SunLook::Shadows);
   wireMotion();
   connect(actions_->names, &QAction::toggled, canvas_, &Canvas::setAllNames);
+  connect(actions_->suits, &QAction::triggered, this, [this] {
+    if (pointer_) return bench_->askAt(*pointer_);
+    messages_->tell(tr("Rest the pointer on the place to ask about, then press %1.")
+                        .arg(actions_->suits->shortcut().toString(QKeySequence::NativeText)));
+  });
   connect(actions_->toSelection, &QAction::triggered, this, [this] {
     Box box;
     for (const ObjectRef ref : document_.selection())

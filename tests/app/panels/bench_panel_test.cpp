@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/bench_panel.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -30,6 +31,14 @@ class BenchTest : public test::OpenYard {
     return panel.findChild<QPushButton*>(QLatin1String(name));
   }
   void click(const char* name) const { QTest::mouseClick(chip(name), Qt::LeftButton); }
+  // By the keys: the first letters choose an entry.
+  void choose(const char* name, const QString& entry) const {
+    auto* combo = panel.findChild<QComboBox*>(QLatin1String(name));
+    ASSERT_GE(combo->findText(entry), 0) << qPrintable(entry);
+    combo->setFocus();
+    QTest::keyClick(combo, Qt::Key_Home);
+    while (combo->currentText() != entry) QTest::keyClick(combo, Qt::Key_Down);
+  }
   QString count() const { return panel.findChild<QLabel*>(QStringLiteral("bench-count"))->text(); }
   QPoint middleOfCard(int index) const { return panel.cards()->cardRect(index).center(); }
 
@@ -84,6 +93,60 @@ TEST_F(BenchTest, SaysWhyWhatIsSearchedForIsLeftOut) {
   EXPECT_TRUE(words.contains(QStringLiteral("asks for dry"))) << qPrintable(words);
   click("chip-fits");
   EXPECT_EQ(names().size(), 1);
+}
+
+TEST_F(BenchTest, LeftOutShowsEachWithTheReason) {
+  document.select({refTo(bed)});
+  document.waitForAnalysis();
+  click("chip-more");
+  click("chip-left-out");
+  EXPECT_EQ(count(), QStringLiteral("2 of 4 left out"));
+  EXPECT_EQ(names(), (QStringList{QStringLiteral("Adiantum pedatum"),
+                                  QStringLiteral("Schizachyrium scoparium")}));
+  EXPECT_TRUE(panel.cards()->notes().back().contains(QStringLiteral("asks for dry")));
+  click("chip-left-out");
+  EXPECT_EQ(names().size(), 2);
+  EXPECT_TRUE(panel.cards()->notes().isEmpty());
+}
+
+TEST_F(BenchTest, FiltersOfTheSecondRowCombineWithTheFirst) {
+  click("chip-more");
+  choose("bench-month", QStringLiteral("August"));
+  EXPECT_EQ(names().size(), 3) << "not the fern";
+  click("chip-forb");
+  EXPECT_EQ(names().size(), 2);
+  choose("bench-height", QStringLiteral("Up to 24 in"));
+  EXPECT_TRUE(names().isEmpty()) << "all are 0.9 m high";
+  choose("bench-height", QStringLiteral("Any height"));
+  choose("bench-month", QStringLiteral("January"));
+  EXPECT_TRUE(names().isEmpty());
+}
+
+TEST_F(BenchTest, TheOrderIsChosen) {
+  click("chip-more");
+  choose("bench-order", QStringLiteral("Common name"));
+  EXPECT_EQ(names().front(), QStringLiteral("Echinacea purpurea")) << "coneflower";
+  EXPECT_EQ(names().back(), QStringLiteral("Symphyotrichum laeve")) << "smooth aster";
+}
+
+TEST_F(BenchTest, CardsKeepTheirOrderWhileOnePlants) {
+  document.select({refTo(bed)});
+  document.waitForAnalysis();
+  const QStringList before = names();
+  plant("Echinacea purpurea", 5, {4, 2});
+  document.waitForAnalysis();
+  EXPECT_EQ(names(), before);
+  document.select({});
+  document.select({refTo(bed)});
+  EXPECT_EQ(names().back(), QStringLiteral("Echinacea purpurea")) << "it grows here already";
+}
+
+TEST_F(BenchTest, ADoubleClickOrTheSpaceBarAsksForTheFacts) {
+  QSignalSpy wanted(&panel, &BenchPanel::factsWanted);
+  QTest::mouseDClick(panel.cards()->viewport(), Qt::LeftButton, {}, middleOfCard(1));
+  QTest::keyClick(panel.cards(), Qt::Key_Space);
+  ASSERT_EQ(wanted.count(), 2);
+  EXPECT_EQ(wanted[0][0].toString(), names()[1]);
 }
 
 TEST_F(BenchTest, DraggingACardOutLiftsCarriesAndDropsIt) {
