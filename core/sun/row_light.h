@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/sun/column_bits.h"
 #include "core/sun/row_spans.h"
 
 namespace tussock {
@@ -17,32 +18,26 @@ inline constexpr double kUnitsPerHour = 1LL << 40;
 class RowLight {
  public:
   // `units` of sun, less what gets through the spans, added to the changes of the row (one more
-  // than its columns); taken back with `units` below 0, to the last unit. Spans of one group have
-  // one openness.
+  // than its columns); taken back with `units` below 0, to the last unit. Spans are in order of
+  // group; those of one group have one openness.
   void add(const std::vector<Span>& spans, double units, std::int64_t* changes);
 
  private:
-  struct Dimmed {
-    int group;
-    double openness;
+  // From one place where the light changes to the next.
+  struct Stretch {
+    int from;
+    int dimmedBy = -1;  // the last group that did
+    double through = 1.0;
   };
-  void joinOpaque(const std::vector<Span>& spans);
-  [[nodiscard]] bool isDark(Columns columns) const;
-  void sortEvents(const std::vector<Span>& spans);
-  void pass(std::uint64_t event);
-  [[nodiscard]] double lost() const;
+  void sortOut(const std::vector<Span>& spans);
+  void findStretches();
+  void dim();
 
-  // Columns that no light reaches, in order and apart; and the same as numbers to be sorted.
-  std::vector<Columns> dark_;
-  std::vector<std::uint64_t> order_;
-  // Where dimmed spans and dark columns begin and end: by column, then group.
-  std::vector<std::uint64_t> events_;
-  std::vector<double> openness_;  // by group
-  // Of the place at hand: how many shadows of each group lie over it, whether it is dark, and the
-  // groups that dim it in order, so that the light does not depend on what was passed before.
-  std::vector<int> over_;
-  bool isDark_ = false;
-  std::vector<Dimmed> dimmed_;
+  ColumnBits dark_;           // columns that no light reaches
+  std::vector<Span> dimmed_;  // shadows that some light gets through, but those wholly in the dark
+  ColumnBits places_;         // where the light changes
+  std::vector<Stretch> stretches_;
+  std::vector<std::size_t> stretchAt_;  // by column, at the places
 };
 
 }  // namespace tussock
