@@ -44,4 +44,7 @@ namespace tussock {
 // The plant facts know every species planted: what is not known cannot be checked.
 [[nodiscard]] std::vector<Finding> checkUnknownSpecies(const Survey& survey);
 
+// What casts shade is drawn so that its shade is there and can be relied on (shade_problems.h).
+[[nodiscard]] std::vector<Finding> checkDoubtfulShade(const Survey& survey);
+
 }  // namespace tussock

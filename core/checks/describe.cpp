@@ -35,6 +35,8 @@ FindingText wordsOf(const Finding& finding, const Wording& words, const SunMap* 
       return describeObstructed(finding, words);
     case CheckId::UnknownSpecies:
       return describeUnknownSpecies(finding, words);
+    case CheckId::DoubtfulShade:
+      return describeDoubtfulShade(finding, words);
   }
   return {};
 }

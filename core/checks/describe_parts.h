@@ -17,6 +17,7 @@ namespace tussock {
 [[nodiscard]] FindingText describeDiseaseMass(const Finding& finding, const Wording& words);
 
 [[nodiscard]] FindingText describeUnknownSpecies(const Finding& finding, const Wording& words);
+[[nodiscard]] FindingText describeDoubtfulShade(const Finding& finding, const Wording& words);
 
 [[nodiscard]] FindingText describeShare(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeBloom(const Finding& finding, const Wording& words,

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/checks/describe_parts.h"
+#include "core/sun/shade_problems.h"
 
 namespace tussock {
 
@@ -57,6 +58,16 @@ FindingText describeObstructed(const Finding& finding, const Wording& words) {
                            one ? "stands" : "stand", inside ? "in" : "too near",
                            words.obstacle(obstacle), one ? "it" : "them")),
       {}};
+}
+
+FindingText describeDoubtfulShade(const Finding& finding, const Wording& words) {
+  const ObjectRef about = finding.subjects.front();
+  for (const ShadeProblem& problem : shadeProblems(words.yard()))
+    if (problem.about == about)
+      return {problem.asDrawn ? "Unusual shade" : "Shade missing or in doubt",
+              sentence(problem.subject) + problem.trouble,
+              {}};
+  return {"Shade in doubt", "What was found here is drawn otherwise by now.", {}};
 }
 
 }  // namespace tussock

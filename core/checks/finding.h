@@ -24,10 +24,11 @@ enum class CheckId {
   BloomGap,
   Obstructed,
   UnknownSpecies,
+  DoubtfulShade,
 };
 template <>
 struct EnumWords<CheckId> {
-  static constexpr WordTable<CheckId, 12> values{{{CheckId::Spacing, "spacing"},
+  static constexpr WordTable<CheckId, 13> values{{{CheckId::Spacing, "spacing"},
                                                   {CheckId::SetBack, "set_back"},
                                                   {CheckId::OddCount, "odd_count"},
                                                   {CheckId::SunNeed, "sun_need"},
@@ -38,7 +39,8 @@ struct EnumWords<CheckId> {
                                                   {CheckId::DiseaseMass, "disease_mass"},
                                                   {CheckId::BloomGap, "bloom_gap"},
                                                   {CheckId::Obstructed, "obstructed"},
-                                                  {CheckId::UnknownSpecies, "unknown_species"}}};
+                                                  {CheckId::UnknownSpecies, "unknown_species"},
+                                                  {CheckId::DoubtfulShade, "doubtful_shade"}}};
 };
 
 enum class Severity { Hint, Caution, Alert };

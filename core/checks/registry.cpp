@@ -24,6 +24,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::BloomGap, "Flowers through the season", nullptr, checkBloomGap},
     {CheckId::Obstructed, "Room to stand", checkObstructed, nullptr},
     {CheckId::UnknownSpecies, "Species with facts", nullptr, checkUnknownSpecies},
+    {CheckId::DoubtfulShade, "Shade that can be relied on", nullptr, checkDoubtfulShade},
 }};
 
 void append(std::vector<Finding>& all, std::vector<Finding> more) {

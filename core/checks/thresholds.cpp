@@ -52,6 +52,8 @@ std::vector<Threshold> table() {
        kCommon},
       {"unknown_plants", "Plants of a species without facts", 0.0, Count,
        "what is not known is not checked; common practice"},
+      {"doubtful_shade", "Solids whose shade is missing or in doubt", 0.0, Count,
+       "hours of sun are as good as what is drawn; common practice"},
   };
 }
 

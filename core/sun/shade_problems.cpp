@@ -2,8 +2,11 @@
 #include "core/sun/shade_problems.h"
 
 #include <cmath>
+#include <utility>
 
 #include <fmt/format.h>
+
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -13,14 +16,16 @@ bool isPositive(double value) {
   return std::isfinite(value) && value > 0.0;
 }
 
-// "The building 'Barn' at 3.0, 4.0 m".
-std::string subject(const std::string& kind, const std::string& name, Point at) {
-  const std::string who = name.empty() ? kind : kind + " '" + name + "'";
-  return isFinite(at) ? fmt::format("The {} at {:.1f}, {:.1f} m", who, at.x, at.y)
-                      : fmt::format("The {}, which has no place,", who);
-}
-
 // Words that follow the subject; none when all is well.
+struct Trouble {
+  std::string text;
+  bool asDrawn = false;
+
+  Trouble() = default;
+  Trouble(std::string words, bool drawn = false) : text(std::move(words)), asDrawn(drawn) {}
+  Trouble(const char* words) : text(words) {}
+};
+
 std::string outlineProblem(const Polygon& outline) {
   const auto reason = invalidityOf(outline);
   if (!reason) return {};
@@ -29,7 +34,7 @@ std::string outlineProblem(const Polygon& outline) {
       explain(*reason));
 }
 
-std::string problemOf(const Building& building) {
+Trouble problemOf(const Building& building) {
   if (std::string text = outlineProblem(building.footprint); !text.empty()) return text;
   const double eave = building.eave.metres();
   const double ridge = building.ridge.metres();
@@ -41,7 +46,7 @@ std::string problemOf(const Building& building) {
   return {};
 }
 
-std::string problemOf(const Barrier& barrier) {
+Trouble problemOf(const Barrier& barrier) {
   if (!isPositive(barrier.height.metres()))
     return " has no height and casts no shade. Give it a height.";
   if (!barrier.footprint.empty()) return outlineProblem(barrier.footprint);
@@ -50,22 +55,22 @@ std::string problemOf(const Barrier& barrier) {
   return " has no length and casts no shade. Draw it from one place to another.";
 }
 
-std::string crownProblem(const Tree& tree) {
+Trouble crownProblem(const Tree& tree, UnitSystem units) {
   const double width = 2.0 * tree.crownRadius.metres();
   if (!isPositive(width)) return " has no crown, so only its trunk casts shade. Give it a spread.";
   if (tree.crownBase >= tree.height)
     return " has its crown's base at or above its top, so only its trunk casts shade. Lower the "
            "base.";
   if (width > tree.height.metres())
-    return fmt::format(
-        " has a crown {:.1f} m wide on a height of {:.1f} m and is shaded so. If that is not how "
-        "it "
-        "stands, see whether its spread was given as its radius.",
-        width, tree.height.metres());
+    return {
+        fmt::format(" has a crown {} wide on a height of {} and is shaded so. If that is not how "
+                    "it stands, see whether its spread was given as its radius.",
+                    formatLength(tree.crownRadius * 2.0, units), formatLength(tree.height, units)),
+        true};
   return {};
 }
 
-std::string leafProblem(const Tree& tree, Angle latitude) {
+Trouble leafProblem(const Tree& tree, Angle latitude) {
   if (tree.evergreen) return {};
   if (!tree.leafOn.ok() || !tree.leafOff.ok())
     return " has leaf dates that are no days of the year. Give the day it comes into leaf and the "
@@ -75,18 +80,19 @@ std::string leafProblem(const Tree& tree, Angle latitude) {
            "evergreen, or give two days.";
   const bool overNewYear = tree.leafOn > tree.leafOff;
   if (overNewYear == (latitude < Angle())) return {};
-  return fmt::format(
-      " is in leaf from {} to {}, {}, and is shaded so. If that is not meant, change the two days "
-      "round.",
-      readableMonthDay(tree.leafOn), readableMonthDay(tree.leafOff),
-      overNewYear ? "over the new year" : "in the southern winter");
+  return {fmt::format(
+              " is in leaf from {} to {}, {}, and is shaded so. If that is not meant, change the "
+              "two days round.",
+              readableMonthDay(tree.leafOn), readableMonthDay(tree.leafOff),
+              overNewYear ? "over the new year" : "in the southern winter"),
+          true};
 }
 
-std::string problemOf(const Tree& tree, Angle latitude) {
+Trouble problemOf(const Tree& tree, const Settings& settings) {
   if (!isPositive(tree.height.metres()))
     return " has no height and casts no shade. Give it a height.";
-  std::string text = crownProblem(tree);
-  return text.empty() ? leafProblem(tree, latitude) : text;
+  Trouble crown = crownProblem(tree, settings.units);
+  return crown.text.empty() ? leafProblem(tree, settings.latitude) : crown;
 }
 
 Point placeOf(const Polygon& outline) {
@@ -101,19 +107,29 @@ Point placeOf(const Barrier& barrier) {
 
 }  // namespace
 
+std::string sentenceOf(const ShadeProblem& problem) {
+  std::string who = problem.subject;
+  who.front() = 'T';
+  const Point at = problem.at;
+  return (isFinite(at) ? fmt::format("{} at {:.1f}, {:.1f} m", who, at.x, at.y)
+                       : who + ", which has no place,") +
+         problem.trouble;
+}
+
 std::vector<ShadeProblem> shadeProblems(const Yard& yard) {
   std::vector<ShadeProblem> problems;
-  const auto add = [&](const auto& object, const std::string& kind, Point at,
-                       const std::string& text) {
-    if (!text.empty())
-      problems.push_back({refTo(object.id), subject(kind, object.name, at) + text});
+  const auto add = [&](const auto& object, std::string_view kind, Point at,
+                       const Trouble& trouble) {
+    if (trouble.text.empty()) return;
+    const std::string name = object.name.empty() ? "" : fmt::format(" “{}”", object.name);
+    problems.push_back(
+        {refTo(object.id), at, fmt::format("the {}{}", kind, name), trouble.text, trouble.asDrawn});
   };
   for (const Building& building : yard.buildings)
     add(building, "building", placeOf(building.footprint), problemOf(building));
   for (const Barrier& barrier : yard.barriers)
-    add(barrier, std::string(wordOf(barrier.kind)), placeOf(barrier), problemOf(barrier));
-  for (const Tree& tree : yard.trees)
-    add(tree, "tree", tree.at, problemOf(tree, yard.settings.latitude));
+    add(barrier, wordOf(barrier.kind), placeOf(barrier), problemOf(barrier));
+  for (const Tree& tree : yard.trees) add(tree, "tree", tree.at, problemOf(tree, yard.settings));
   return problems;
 }
 

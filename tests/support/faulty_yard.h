@@ -21,6 +21,7 @@ inline YardBuilder faultyYard() {
   yard.drift(kBlazingStar, row(3, 0.4, {15.0, 3.0}));
   yard.drift("Nusquam ignota", row(3, 0.4, {16.4, 5.0}));  // of no known species
   yard.paving("Step", "POLYGON((14 3.8, 14.5 3.8, 14.5 4.2, 14 4.2, 14 3.8))");
+  yard.wall("Stub", {{22.0, 3.0}, {22.0, 3.0}}, 0.2);  // of no length
   return yard;
 }
 

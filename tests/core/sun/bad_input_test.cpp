@@ -52,7 +52,7 @@ struct BadInput : testing::Test {
     const auto map = computeSunMap(yard, overview(20, 1));
     EXPECT_GT(map->hoursAt({18, 18})->total(), 12.0);
     EXPECT_EQ(problems.size(), 1u);
-    return problems.empty() ? std::string() : problems[0].text;
+    return problems.empty() ? std::string() : sentenceOf(problems[0]);
   }
   std::string problemWith(Building building) {
     yard.buildings = yard.buildings.with(std::move(building));
@@ -84,7 +84,7 @@ TEST_F(BadInput, BuildingWithoutHeight) {
   building.eave = building.ridge = Length();
   EXPECT_EQ(
       problemWith(building),
-      "The building 'Shed' at 3.0, 4.0 m has no height and casts no shade. Give it the height "
+      "The building “Shed” at 3.0, 4.0 m has no height and casts no shade. Give it the height "
       "of its eave.");
   EXPECT_TRUE(solidsOf(yard).bodies.empty());
 }
@@ -93,7 +93,7 @@ TEST_F(BadInput, BuildingThatCrossesItself) {
   Building building = shed();
   building.footprint = {{{2, 2}, {6, 6}, {6, 2}, {2, 5}}, {}};
   const std::string text = problemWith(building);
-  EXPECT_THAT(text, HasSubstr("The building 'Shed' at 4.0, 4.0 m"));
+  EXPECT_THAT(text, HasSubstr("The building “Shed” at 4.0, 4.0 m"));
   EXPECT_THAT(text, HasSubstr("crosses or touches itself. Move its corners"));
   // No shade is thrown from outside of what was drawn.
   for (const ConvexSolid& body : solidsOf(yard).bodies)
@@ -128,11 +128,12 @@ TEST_F(BadInput, WallWithoutHeightOrLength) {
 }
 
 TEST_F(BadInput, CrownWiderThanItsTreeIsHigh) {
+  yard.settings.units = UnitSystem::Metres;
   Tree tree;
   tree.height = Length::metres(4);
   tree.crownBase = Length::metres(1);
   tree.crownRadius = Length::metres(3);
-  EXPECT_THAT(problemWith(tree), HasSubstr("has a crown 6.0 m wide on a height of 4.0 m"));
+  EXPECT_THAT(problemWith(tree), HasSubstr("has a crown 6.00 m wide on a height of 4.00 m"));
   EXPECT_EQ(solidsOf(yard).crowns.at(0).radius, 3.0);
 }
 
