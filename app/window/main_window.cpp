@@ -79,20 +79,14 @@ MainWindow::~MainWindow() {
   canvas_->setTool(nullptr);
 }
 
-// Messages stand above the pages: opening can fail before there is a yard to show.
 QWidget* MainWindow::makePages() {
-  messages_ = new MessageBar;
   start_ = new StartPage;
   pages_ = new QStackedWidget;
   pages_->addWidget(start_);
   pages_->addWidget(makeWorkplace());
-  auto* all = new QWidget;
-  auto* column = new QVBoxLayout(all);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(messages_);
-  column->addWidget(pages_, 1);
-  return all;
+  messages_ = new MessageBar;
+  messages_->floatOver(*start_);
+  return pages_;
 }
 
 QWidget* MainWindow::makeWorkplace() {
@@ -151,8 +145,8 @@ void MainWindow::wireDocument() {
   connect(&document_, &Document::opened, this, &MainWindow::showYard);
   connect(&document_, &Document::changed, this, &MainWindow::followDocument);
   connect(&document_, &Document::selectionChanged, this, &MainWindow::followDocument);
-  connect(&document_, &Document::notice, messages_, &MessageBar::tell);
-  connect(&document_, &Document::editFailed, messages_, &MessageBar::tellOfEdit);
+  connect(&document_, &Document::notice, messages_, &MessageBar::tellNotice);
+  connect(&document_, &Document::editFailed, messages_, &MessageBar::tell);
   connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
 }
 
@@ -163,7 +157,7 @@ void MainWindow::wireCanvas() {
   connect(canvas_, &Canvas::pointerMoved, this, [this](Point at) { pointer_ = at; });
   connect(canvas_, &Canvas::pointerLeft, this, [this] { pointer_.reset(); });
   connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
-  connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tellOfEdit);
+  connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tell);
   connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });
   connect(canvas_, &Canvas::countStepped, this, [this](int direction) {
     if (inHand_->holding())
@@ -172,8 +166,12 @@ void MainWindow::wireCanvas() {
       toolSet_->select().stepCount(direction);
   });
   connect(canvas_, &Canvas::picturesDropped, this, [this](const QStringList& paths, Point at) {
-    for (const QString& path : paths)
+    QString told;  // stays told although another picture could be laid
+    for (const QString& path : paths) {
       commands_->bringIn(path, at, canvas_->mapping().visible().width() * 0.7);
+      if (!messages_->words().isEmpty()) told = messages_->words();
+    }
+    if (!told.isEmpty()) messages_->tell(told);
   });
   connect(canvas_, &Canvas::findingMarkClicked, this, [this](const std::string& key) {
     const auto findings = document_.findings();
@@ -182,7 +180,7 @@ void MainWindow::wireCanvas() {
       if (keyOf(finding) == key) showFinding(finding);
   });
   connect(commands_, &YardCommands::troubled, messages_, &MessageBar::tell);
-  connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tellOfEdit);
+  connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tell);
   connect(planCommands_, &PlanCommands::troubled, messages_, &MessageBar::tell);
   connect(commands_, &YardCommands::pictureLaid, this, [this] {
     canvas_->fit();
@@ -234,6 +232,7 @@ void MainWindow::takeTool(const QString& name) {
   for (QAction* action : tools_->actions())
     if (action->objectName() == name) action->setChecked(true);
   finishEdits();
+  messages_->dismiss();
   Tool* tool = toolSet_->find(name);
   canvas_->setTool(tool);
   ways_->show(tool);
@@ -247,7 +246,7 @@ void MainWindow::finishEdits() {
 
 void MainWindow::showYard() {
   const bool open = document_.isOpen();
-  messages_->dismiss();
+  open ? messages_->floatOver(*canvas_, ways_) : messages_->floatOver(*start_);
   start_->showRecent(recent_.paths());
   pages_->setCurrentIndex(open ? 1 : 0);
   const QString name = QString::fromStdString(document_.yard().settings.name);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/message_bar.h"
 
+#include <algorithm>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
@@ -10,10 +12,17 @@
 
 namespace tussock {
 
-MessageBar::MessageBar(QWidget* parent) : QFrame(parent), words_(new QLabel) {
+namespace {
+constexpr int kMostWidth = 640;                 // pixels
+constexpr int kBesideWords = 2 * kSpace5 + 60;  // sign, button and the room around them
+}  // namespace
+
+MessageBar::MessageBar() : words_(new QLabel) {
   setObjectName(QStringLiteral("messageBar"));
   setProperty("look", QStringLiteral("card"));
+  setAttribute(Qt::WA_NoMousePropagation);  // a click on it is not meant for the plan
   words_->setObjectName(QStringLiteral("messageWords"));
+  words_->setTextFormat(Qt::PlainText);
   words_->setWordWrap(true);
   words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   auto* sign = new QLabel;
@@ -34,23 +43,60 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), words_(new QLabel) {
   hide();
 }
 
-void MessageBar::tell(const QString& words) {
-  ofEdit_ = false;
-  words_->setText(words);
-  show();
+void MessageBar::floatOver(QWidget& area, QWidget* above) {
+  if (parentWidget()) parentWidget()->removeEventFilter(this);
+  if (above_) above_->removeEventFilter(this);
+  const bool shown = !isHidden();
+  above_ = above;
+  if (above_) above_->installEventFilter(this);
+  setParent(&area);
+  area.installEventFilter(this);
+  if (shown) show();
+  place();
 }
 
-void MessageBar::tellOfEdit(const QString& words) {
+void MessageBar::place() {
+  if (isHidden() || !parentWidget()) return;
+  const int wish = words_->fontMetrics().size(0, words_->text()).width() + kBesideWords;
+  const int width = std::min({wish, kMostWidth, parentWidget()->width() - 2 * kSpace4});
+  const int top =
+      above_ && above_->isVisible() ? above_->geometry().bottom() + 1 + kSpace2 : kSpace3;
+  setGeometry((parentWidget()->width() - width) / 2, top, width, heightForWidth(width));
+  raise();
+}
+
+bool MessageBar::eventFilter(QObject* watched, QEvent* event) {
+  switch (event->type()) {
+    case QEvent::Resize:
+    case QEvent::Move:
+    case QEvent::Show:
+    case QEvent::Hide:
+      place();
+      break;
+    default:
+      break;
+  }
+  return QFrame::eventFilter(watched, event);
+}
+
+void MessageBar::tell(const QString& words) {
+  outlastsEdits_ = false;
+  words_->setText(words);
+  show();
+  place();
+}
+
+void MessageBar::tellNotice(const QString& words) {
   tell(words);
-  ofEdit_ = true;
+  outlastsEdits_ = true;
 }
 
 void MessageBar::editMade() {
-  if (ofEdit_) dismiss();
+  if (!outlastsEdits_) dismiss();
 }
 
 void MessageBar::dismiss() {
-  ofEdit_ = false;
+  outlastsEdits_ = false;
   words_->clear();
   hide();
 }

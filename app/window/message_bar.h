@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
-// A quiet bar at the top of the window: what went wrong or what to know, and the way out.
+// A quiet bar that floats at the top of what is being worked on: what went wrong or what to know,
+// and the way out. Nothing moves to make room for it.
 #pragma once
 
 #include <QFrame>
+#include <QPointer>
 
 class QLabel;
 
@@ -12,17 +14,25 @@ class MessageBar : public QFrame {
   Q_OBJECT
 
  public:
-  explicit MessageBar(QWidget* parent = nullptr);
-  void tell(const QString& words);
-  // Told of one edit, most often of one that could not be made: the next that can puts it away.
-  void tellOfEdit(const QString& words);
+  MessageBar();
+  // Over the top of `area`, which owns it then, and under `above` while that is shown.
+  void floatOver(QWidget& area, QWidget* above = nullptr);
+
+  void tell(const QString& words);        // until the next edit or another tool
+  void tellNotice(const QString& words);  // of what others did: one's own edits leave it
   void editMade();
   void dismiss();
   [[nodiscard]] QString words() const;
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
+  void place();
+
   QLabel* words_;
-  bool ofEdit_ = false;
+  QPointer<QWidget> above_;
+  bool outlastsEdits_ = false;
 };
 
 }  // namespace tussock

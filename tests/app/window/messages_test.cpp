@@ -121,6 +121,38 @@ TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByTheNextEdit) {
   EXPECT_FALSE(bar()->isVisible());
 }
 
+TEST_F(MessagesTest, NothingMovesForAMessageAndAnotherToolPutsItAway) {
+  start(YardBuilder().bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))").build());
+  trigger("actionFit");
+  trigger("toolPhoto");
+  const QSize before = canvas().size();
+  const SceneMapping mapping = canvas().mapping();
+  click({3.0, 1.0});
+  QTest::qWait(20);
+  ASSERT_TRUE(bar()->isVisible()) << "there is no photo";
+  EXPECT_EQ(canvas().size(), before);
+  EXPECT_EQ(canvas().mapping(), mapping);
+  EXPECT_TRUE(canvas().rect().contains(bar()->geometry()));
+  const auto* ways = window->findChild<QWidget*>(QStringLiteral("waysBar"));
+  EXPECT_FALSE(bar()->geometry().intersects(ways->geometry()));
+  const auto* words = bar()->findChild<QLabel*>(QStringLiteral("messageWords"));
+  EXPECT_GE(words->height(), words->heightForWidth(words->width())) << "the words are all there";
+  trigger("toolBed");
+  EXPECT_FALSE(bar()->isVisible());
+  EXPECT_EQ(canvas().size(), before);
+}
+
+TEST_F(MessagesTest, ALongMessageIsAllThereInANarrowWindow) {
+  start();
+  window->resize(1024, 700);
+  QTest::qWait(20);
+  emit canvas().troubled(QStringLiteral("A very long file name goes on and on. ").repeated(12));
+  QTest::qWait(20);
+  EXPECT_TRUE(canvas().rect().contains(bar()->geometry()));
+  const auto* words = bar()->findChild<QLabel*>(QStringLiteral("messageWords"));
+  EXPECT_GE(words->height(), words->heightForWidth(words->width()));
+}
+
 // While one lives no file may be written to (setrlimit(2)), as on a disk that is full.
 class NothingCanBeWritten {
  public:
