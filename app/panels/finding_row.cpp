@@ -149,6 +149,7 @@ void FindingRow::showReason(bool shown) {
   wrong_->hide();
   reason_->clear();
   shown ? reason_->setFocus() : accept_->setFocus();
+  if (shown) emit asking(reasonRow_);
 }
 
 void FindingRow::accept() {
@@ -156,6 +157,8 @@ void FindingRow::accept() {
   if (reason.isEmpty()) {
     wrong_->setText(tr("Write a reason, so that whoever reads this next knows why it stays."));
     wrong_->show();
+    reason_->setFocus();
+    emit asking(reasonRow_);
     return;
   }
   Draft draft(document_.yard());

@@ -25,6 +25,7 @@ class FindingRow : public QWidget {
 
  signals:
   void chosen(const tussock::Finding& finding);
+  void asking(QWidget* part);  // for words: the part should be seen
 
  protected:
   void paintEvent(QPaintEvent* event) override;

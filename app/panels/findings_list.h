@@ -28,6 +28,7 @@ class FindingsList : public QWidget {
  signals:
   void findingChosen(const tussock::Finding& finding);
   void countsChanged();
+  void asking(QWidget* part);  // of a row, for words: it should be seen
 
  private:
   void refresh();

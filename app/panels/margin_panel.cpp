@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/margin_panel.h"
 
+#include <algorithm>
+#include <memory>
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QPointer>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -17,6 +22,9 @@ namespace tussock {
 
 namespace {
 
+constexpr int kLeastFindings = 232;  // pixels: the first finding with its buttons
+constexpr double kMostOfAll = 0.6;   // of a low margin: the rest shows what is selected
+
 QScrollArea* scrolled(QWidget* content, const QString& name) {
   auto* area = new QScrollArea;
   area->setObjectName(name);
@@ -28,6 +36,26 @@ QScrollArea* scrolled(QWidget* content, const QString& name) {
   return area;
 }
 
+// Scrolls to a part of the list that asks for words, and again as it grows.
+void followAsking(FindingsList& list, QScrollArea& area) {
+  auto asked = std::make_shared<QPointer<QWidget>>();
+  const auto see = [&area, asked] {
+    QMetaObject::invokeMethod(
+        &area,
+        [&area, asked] {
+          if (*asked && (*asked)->isVisible()) area.ensureWidgetVisible(*asked, 0, kSpace2);
+        },
+        Qt::QueuedConnection);
+  };
+  QObject::connect(&list, &FindingsList::asking, &area, [asked, see](QWidget* part) {
+    *asked = part;
+    see();
+  });
+  QObject::connect(area.verticalScrollBar(), &QScrollBar::rangeChanged, &area, [asked, see] {
+    if (*asked && (*asked)->isAncestorOf(QApplication::focusWidget())) see();
+  });
+}
+
 }  // namespace
 
 MarginPanel::MarginPanel(Document& document, QWidget* parent)
@@ -35,19 +63,20 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
       document_(document),
       selection_(new SelectionView(document)),
       findings_(new FindingsList(document)),
+      halves_(new QSplitter(this)),
       totals_(new QLabel(this)) {
   setObjectName(QStringLiteral("margin"));
   setAccessibleName(tr("Margin"));
   setMinimumWidth(300);
   setMaximumWidth(460);
-  auto* halves = new QSplitter(Qt::Vertical, this);
-  halves->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
-  halves->addWidget(makeFindings());
-  halves->setChildrenCollapsible(false);
-  halves->setHandleWidth(1);
-  halves->setSizes({600, 400});
-  halves->setStretchFactor(0, 3);
-  halves->setStretchFactor(1, 2);
+  halves_->setOrientation(Qt::Vertical);
+  halves_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
+  halves_->addWidget(makeFindings());
+  halves_->setChildrenCollapsible(false);
+  halves_->setHandleWidth(1);
+  halves_->setSizes({600, 400});
+  halves_->setStretchFactor(0, 3);
+  halves_->setStretchFactor(1, 2);
   totals_->setObjectName(QStringLiteral("margin-totals"));
   totals_->setProperty("look", QStringLiteral("quiet"));
   totals_->setWordWrap(true);
@@ -55,7 +84,7 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(1, 0, 0, 0);
   column->setSpacing(0);
-  column->addWidget(halves, 1);
+  column->addWidget(halves_, 1);
   column->addWidget(totals_);
   connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
   connect(findings_, &FindingsList::countsChanged, this,
@@ -94,7 +123,9 @@ QWidget* MarginPanel::makeFindings() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   column->addLayout(head);
-  column->addWidget(scrolled(findings_, QStringLiteral("margin-findings")), 1);
+  QScrollArea* area = scrolled(findings_, QStringLiteral("margin-findings"));
+  followAsking(*findings_, *area);
+  column->addWidget(area, 1);
   return box;
 }
 
@@ -105,6 +136,15 @@ void MarginPanel::showTotals() {
                        .arg(totals.plants)
                        .arg(totals.species)
                        .arg(qRound(totals.share() * 100.0)));
+}
+
+// The splitter shares a low margin by its parts, and would leave a finding without its buttons.
+void MarginPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  layout()->activate();
+  const int both = halves_->height();
+  const int least = std::min(kLeastFindings, int(both * kMostOfAll));
+  if (halves_->sizes().last() < least) halves_->setSizes({both - least, least});
 }
 
 void MarginPanel::paintEvent(QPaintEvent*) {

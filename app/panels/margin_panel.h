@@ -9,6 +9,7 @@
 #include "app/document/document.h"
 
 class QLabel;
+class QSplitter;
 
 namespace tussock {
 
@@ -34,6 +35,7 @@ class MarginPanel : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   QWidget* makeFindings();
@@ -43,6 +45,7 @@ class MarginPanel : public QWidget {
   SelectionView* selection_;
   FindingsList* findings_;
   QLabel* counts_ = nullptr;
+  QSplitter* halves_;
   QLabel* totals_;
 };
 
