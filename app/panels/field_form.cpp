@@ -80,6 +80,7 @@ QLineEdit* FieldForm::addField(const QString& name, const QString& label, Read r
   quiet->setBuddy(field->line());
   addValue(quiet, field);
   refreshers_.push_back([field] { field->refresh(); });
+  fields_.push_back(field);
   return field->line();
 }
 
@@ -155,6 +156,10 @@ void FieldForm::addNote(const QString& words) {
 
 void FieldForm::refresh() {
   for (const auto& refresher : refreshers_) refresher();
+}
+
+void FieldForm::forgetRefused() {
+  for (InlineField* field : fields_) field->forgetRefused();
 }
 
 }  // namespace tussock

@@ -19,6 +19,8 @@ class QSlider;
 
 namespace tussock {
 
+class InlineField;
+
 class FieldForm : public QWidget {
   Q_OBJECT
 
@@ -46,6 +48,7 @@ class FieldForm : public QWidget {
 
   // Shows what is so now; leaves alone what someone is typing.
   void refresh();
+  void forgetRefused();  // values that could not be taken
 
  private:
   QLabel* addLabel(const QString& label);
@@ -53,6 +56,7 @@ class FieldForm : public QWidget {
 
   QGridLayout* grid_;
   std::vector<std::function<void()>> refreshers_;
+  std::vector<InlineField*> fields_;
 };
 
 }  // namespace tussock

@@ -38,9 +38,14 @@ InlineField::~InlineField() {
 }
 
 void InlineField::refresh() {
+  const bool refused = !wrong_->isHidden();
   const bool typing = line_->hasFocus() && line_->isModified();
-  if (typing || !wrong_->isHidden()) return;
+  if (refused ? read_() == shown_ : typing) return;
   putBack();
+}
+
+void InlineField::forgetRefused() {
+  if (!wrong_->isHidden()) putBack();
 }
 
 void InlineField::putBack() {

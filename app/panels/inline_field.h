@@ -19,7 +19,9 @@ class InlineField : public QWidget {
   ~InlineField() override;
 
   [[nodiscard]] QLineEdit* line() const { return line_; }
+  // Shows what is so now; leaves alone what someone is typing.
   void refresh();
+  void forgetRefused();  // and shows what is so instead
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

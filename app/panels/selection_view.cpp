@@ -52,7 +52,7 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
   connect(&document_, &Document::opened, this, &SelectionView::rebuild);
   connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
-  connect(&document_, &Document::changed, this, &SelectionView::refresh);
+  connect(&document_, &Document::changed, this, &SelectionView::followEdit);
   connect(&document_, &Document::sunMapChanged, this, &SelectionView::refresh);
   rebuild();
 }
@@ -77,6 +77,12 @@ void SelectionView::refresh() {
   if (standing_) standing_->refresh();
   if (fill_) fill_->refresh();
   if (substitutes_) substitutes_->refresh();
+}
+
+// What can be done again has been undone: whoever does that is done with a refused value too.
+void SelectionView::followEdit() {
+  if (form_ && document_.redoLabel()) form_->forgetRefused();
+  refresh();
 }
 
 void SelectionView::setWeek(std::optional<int> week) {

@@ -34,6 +34,7 @@ class SelectionView : public QWidget {
  private:
   void rebuild();
   void refresh();
+  void followEdit();
   void buildFor(ObjectRef ref);
   void buildMany(const std::vector<ObjectRef>& refs);
   // Changes when the object shown needs other fields than those built.

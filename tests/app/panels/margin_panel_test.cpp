@@ -5,9 +5,11 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSignalSpy>
 #include <QTest>
 
+#include "app/panels/field_text.h"
 #include "app/panels/findings_list.h"
 #include "core/checks/registry.h"
 #include "tests/app/open_yard.h"
@@ -111,6 +113,31 @@ TEST_F(MarginTest, ABadLengthIsSaidAndChangesNothing) {
   EXPECT_FALSE(wrong->isVisible());
 }
 
+TEST_F(MarginTest, ARefusedValueGivesWayToWhatIsSoOnceItChanges) {
+  document.select({refTo(bed)});
+  type("bed-setback", QStringLiteral("12 fo"));
+  auto* line = shown<QLineEdit>("bed-setback");
+  Bed changed = *document.yard().beds.find(bed);
+  changed.setback = Length::metres(0.3048);
+  document.commit(put(changed, "Change setback"));
+  EXPECT_EQ(line->text(), lengthText(Length::metres(0.3048), document.yard().settings.units));
+  EXPECT_FALSE(line->property("wrong").toBool());
+  EXPECT_FALSE(panel.findChild<QLabel*>(QStringLiteral("bed-setback-wrong"))->isVisible());
+}
+
+TEST_F(MarginTest, UndoingTakesARefusedValueBackToo) {
+  document.select({refTo(bed)});
+  type("bed-name", QStringLiteral("Gate bed"));
+  type("bed-setback", QStringLiteral("12 fo"));
+  auto* line = shown<QLineEdit>("bed-setback");
+  ASSERT_TRUE(line->property("wrong").toBool());
+  type("bed-name", QStringLiteral("Porch"));
+  EXPECT_EQ(line->text(), QStringLiteral("12 fo")) << "an edit elsewhere leaves it to be mended";
+  document.undo();
+  EXPECT_EQ(line->text(), QString());
+  EXPECT_FALSE(line->property("wrong").toBool());
+}
+
 TEST_F(MarginTest, AGoodLengthIsKeptInMetres) {
   document.select({refTo(bed)});
   type("bed-setback", QStringLiteral("1' 6\""));
@@ -154,6 +181,28 @@ TEST_F(MarginTest, AcceptingAFindingNeedsAReasonAndIsKeptWithTheYard) {
   EXPECT_TRUE(onDisk().acceptances.empty());
   document.undo();
   EXPECT_EQ(onDisk().acceptances.size(), 1u);
+}
+
+TEST_F(MarginTest, ASmallMarginKeepsTheFindingsButtonsInSight) {
+  crowdedDrift();
+  panel.resize(336, 420);
+  QTest::qWait(20);
+  const auto* area = panel.findChild<QScrollArea*>(QStringLiteral("margin-findings"));
+  const auto inSight = [area](const QWidget* part) {
+    const QRect box(part->mapTo(area->viewport(), QPoint()), part->size());
+    return part->isVisible() && area->viewport()->rect().contains(box);
+  };
+  EXPECT_TRUE(inSight(shown<QPushButton>("finding-accept")));
+  click("finding-accept");
+  QTest::qWait(20);
+  auto* now = shown<QPushButton>("finding-accept-now");
+  EXPECT_TRUE(inSight(now));
+  EXPECT_TRUE(inSight(shown<QLineEdit>("finding-reason")));
+  QTest::mouseClick(now, Qt::LeftButton);
+  QTest::qWait(20);
+  EXPECT_TRUE(inSight(shown<QLabel>("finding-reason-wrong")));
+  EXPECT_TRUE(inSight(shown<QLineEdit>("finding-reason")));
+  EXPECT_TRUE(inSight(now));
 }
 
 TEST_F(MarginTest, ShowTellsWhichFinding) {
