@@ -50,6 +50,8 @@ Actions::Actions(QObject* parent)
       units(this),
       keys(make("actionKeys", tr("&Keys and gestures"), QKeySequence::HelpContents)),
       about(make("actionAbout", tr("&About Tussock"))) {
+  for (const QKeySequence& known : {QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))})
+    if (!redo->shortcuts().contains(known)) redo->setShortcuts(redo->shortcuts() << known);
   sun->setCheckable(true);
   shadows->setCheckable(true);
   names->setCheckable(true);

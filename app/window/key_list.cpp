@@ -29,8 +29,8 @@ QList<GestureWords> keysIn(const QMenu& menu) {
   QList<GestureWords> rows;
   for (const QAction* action : menu.actions()) {
     if (action->menu()) rows += keysIn(*action->menu());
-    if (!action->shortcut().isEmpty())
-      rows.append({action->shortcut().toString(QKeySequence::NativeText), plain(action->text())});
+    for (const QKeySequence& key : action->shortcuts())
+      rows.append({key.toString(QKeySequence::NativeText), plain(action->text())});
   }
   return rows;
 }

@@ -41,6 +41,23 @@ TEST_F(ActionStates, WithoutAYardOnlyThoseThatBringOne) {
             true);
 }
 
+TEST_F(ActionStates, TwoKeysDoAgainWhatWasUndone) {
+  start();
+  window->activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+  trigger("toolWater");
+  click({2.0, 1.0});
+  ASSERT_EQ(inFile().waterPoints.size(), 1u);
+  for (const auto& [again, held] :
+       {std::pair{Qt::Key_Y, Qt::KeyboardModifiers(Qt::ControlModifier)},
+        std::pair{Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier}}) {
+    QTest::keyClick(&canvas(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(inFile().waterPoints.size(), 0u);
+    QTest::keyClick(&canvas(), again, held);
+    EXPECT_EQ(inFile().waterPoints.size(), 1u);
+  }
+}
+
 TEST_F(ActionStates, FollowWhatIsSelected) {
   YardBuilder yard;
   yard.bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))");
