@@ -65,11 +65,12 @@ DriftCells::DriftCells(const FillGround& ground, double bend, double scale, Chan
   for (const FillCell& cell : ground.cells()) bent_.push_back(bending.at(cell.at));
 }
 
-void DriftCells::claim(const DriftCell& drift, std::int32_t number, Owners& owners,
-                       std::vector<double>& nearest) const {
+void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usualArea,
+                       Owners& owners, std::vector<double>& nearest) const {
   const Measure measure(drift.axis, drift.stretch);
-  // Beyond this a drift has no business; what nobody claims is filled up later.
-  const double radius = 2.4 * std::sqrt(std::max(drift.area, 1e-6) / std::numbers::pi);
+  // Beyond this a drift has no business; what nobody claims is filled up later. A small one looks
+  // as far as others: else a corner that only it reaches would all be its own.
+  const double radius = 2.4 * std::sqrt(std::max(drift.area, usualArea) / std::numbers::pi);
   const double along = radius * measure.root, across = radius / measure.root;
   const double bend = 0.3 * radius;
   const double x = std::hypot(along * measure.along.x, across * measure.along.y) + bend;
@@ -90,8 +91,9 @@ void DriftCells::claim(const DriftCell& drift, std::int32_t number, Owners& owne
 Owners DriftCells::owners(const std::vector<DriftCell>& drifts) const {
   Owners owners(ground_.cells().size(), -1);
   std::vector<double> nearest(owners.size(), std::numeric_limits<double>::infinity());
+  const double usual = ground_.area() / std::max(1.0, static_cast<double>(drifts.size()));
   for (std::size_t i = 0; i < drifts.size(); ++i)
-    claim(drifts[i], static_cast<std::int32_t>(i), owners, nearest);
+    claim(drifts[i], static_cast<std::int32_t>(i), usual, owners, nearest);
   return owners;
 }
 

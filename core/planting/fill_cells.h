@@ -36,7 +36,7 @@ class DriftCells {
 
  private:
   [[nodiscard]] Owners owners(const std::vector<DriftCell>& drifts) const;
-  void claim(const DriftCell& drift, std::int32_t number, Owners& owners,
+  void claim(const DriftCell& drift, std::int32_t number, double usualArea, Owners& owners,
              std::vector<double>& nearest) const;
   void fillUp(Owners& owners) const;
   void joinPieces(Owners& owners, std::size_t count) const;

@@ -121,8 +121,14 @@ class LayerFill {
     DriftCell cell;
     cell.middle = middle;
     cell.axis = manner_.axis + Angle::radians(chance_.between(-manner_.lean, manner_.lean));
-    cell.stretch = manner_.stretch * chance_.between(0.85, 1.25);
+    stretches_.push_back(manner_.stretch * chance_.between(0.85, 1.25));
     return cell;
+  }
+  // A few plants drawn out long would stand in single file: they make a clump.
+  [[nodiscard]] double stretchFor(std::size_t spot) const {
+    constexpr double kLeastWidth = 1.55;  // spacings; area n √3/2, width squared times stretch
+    const double most = planned_[drifts_[spot]].count * 0.866 / (kLeastWidth * kLeastWidth);
+    return std::min(stretches_[spot], std::max(1.5, most));
   }
 
   // Middles all over the bed, low drifts towards the viewers.
@@ -152,6 +158,7 @@ class LayerFill {
     for (std::size_t i = 0; i < planned_.size(); ++i) all += groundFor(i);
     for (std::size_t spot = 0; spot < cells_.size(); ++spot) {
       cells_[spot].area = groundFor(drifts_[spot]) * ground_.area() / all;
+      cells_[spot].stretch = stretchFor(spot);
       const double fair = cells_[spot].area / std::numbers::pi;
       if (cells_[spot].weight == 0.0) cells_[spot].weight = fair;
     }
@@ -237,6 +244,7 @@ class LayerFill {
   std::vector<PlannedDrift> planned_;
   std::vector<std::size_t> drifts_;  // the planned drift at each spot
   std::vector<DriftCell> cells_;
+  std::vector<double> stretches_;  // for each spot, where the drift is large enough
   std::optional<DriftCells> sharing_;
   std::optional<ShareCaps> caps_;
   Owners owners_;

@@ -16,6 +16,8 @@ constexpr int kReturns = 10, kReturnRounds = 15;
 // Shares of the usual distance: what plants strive for, and what is kept with a little to spare.
 constexpr double kStrive = 1.0;
 constexpr double kKeep = 0.87;
+constexpr int kEaseRounds = 24;
+constexpr double kEase = 1.15;
 
 bool anyBreach(const Settling& settling) {
   for (std::size_t i = 0; i < settling.size(); ++i)
@@ -28,6 +30,17 @@ void settle(Settling& settling, const WorkWatch& watch) {
     settling.round(kKeep, Settling::Distances::Even);
     if (i % 5 == 4 && !anyBreach(settling)) break;
   }
+}
+
+// What holes are left are shared out among the plants around them.
+DriftPlaces eased(const PlantingPlace& place, const std::vector<DriftToPlant>& drifts,
+                  DriftPlaces places, const WorkWatch& watch) {
+  Settling settling(place, drifts, places);
+  for (int i = 0; i < kEaseRounds && !watch.halt(); ++i) settling.ease(kEase);
+  for (DriftPlaces::value_type& own : places) own.clear();
+  for (std::size_t i = 0; i < settling.size(); ++i)
+    places[settling.item(i).drift].push_back(settling.at(i));
+  return places;
 }
 
 double groundOf(const std::vector<DriftToPlant>& drifts, const DriftPlaces& places) {
@@ -103,7 +116,7 @@ DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
     last = mended(next, drifts, caps, place.ground);
     if (groundOf(drifts, last) > groundOf(drifts, best)) best = last;
   }
-  return best;
+  return eased(place, drifts, std::move(best), watch);
 }
 
 }  // namespace tussock

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/planting/front.h"
+#include "core/planting/grow.h"
 
 namespace tussock {
 
@@ -110,36 +111,73 @@ void Settling::add(std::size_t drift, Point p) {
   grid_.add(p);
 }
 
-void Settling::move(std::size_t i, Point push) {
+Point Settling::stepOf(std::size_t i, Point push) const {
   constexpr double kMostStep = 0.2;  // of the spacing
   const double length = std::hypot(push.x, push.y);
-  if (length < 1e-9) return;
   const double most = kMostStep * spacing(i);
-  const Point from = grid_.at(i);
+  return grid_.at(i) + (length > most ? push * (most / length) : push);
+}
+
+void Settling::move(std::size_t i, Point push) {
+  if (std::hypot(push.x, push.y) < 1e-9) return;
   const FreeGround& free = *items_[i].free;
-  const Point to = free.inside(from + (length > most ? push * (most / length) : push));
-  if (free.holds(to) || !free.holds(from)) grid_.move(i, to);
+  const Point to = free.inside(stepOf(i, push));
+  if (free.holds(to) || !free.holds(grid_.at(i))) grid_.move(i, to);
+}
+
+Point Settling::pushOn(std::size_t i, double rest, Distances distances) const {
+  constexpr double kShare = 0.45;  // of an overlap that one of the two gives way
+  const Point p = grid_.at(i);
+  const double own = spacing(i);
+  Point push;
+  grid_.near(p, 0.5 * (own + widest_) * 1.1 * std::max(1.0, rest), [&](std::size_t other) {
+    if (other == i || !items_[other].stands) return true;
+    double apart = rest * 0.5 * (own + spacing(other));
+    if (distances == Distances::Uneven) apart *= 0.5 * (items_[i].uneven + items_[other].uneven);
+    const double d = distance(p, grid_.at(other));
+    if (d >= apart) return true;
+    // Two in one place part sideways.
+    push += d > 1e-6 ? (p - grid_.at(other)) * (kShare * (apart - d) / d)
+                     : Point{i < other ? 0.1 * own : -0.1 * own, 0.03 * own};
+    return true;
+  });
+  return push + items_[i].free->pushFromKept(p, rest);
 }
 
 void Settling::round(double rest, Distances distances) {
-  constexpr double kShare = 0.45;  // of an overlap that one of the two gives way
+  for (std::size_t i = 0; i < items_.size(); ++i)
+    if (items_[i].stands) move(i, pushOn(i, rest, distances));
+}
+
+// Whoever of its drift it touches it must go on touching.
+bool Settling::keepsTouch(std::size_t i, Point to) const {
+  const double reach = kTouch * spacing(i);
+  return grid_.near(grid_.at(i), reach, [&](std::size_t other) {
+    if (other == i || !items_[other].stands || items_[other].drift != items_[i].drift) return true;
+    return distance(to, grid_.at(other)) < reach - kRounding;
+  });
+}
+
+double Settling::roomFor(std::size_t i, Point to) const {
+  double room = 1.0;
+  grid_.near(to, 0.5 * (spacing(i) + widest_), [&](std::size_t other) {
+    if (other != i && items_[other].stands)
+      room = std::min(room, distance(to, grid_.at(other)) / (0.5 * (spacing(i) + spacing(other))));
+    return true;
+  });
+  return room;
+}
+
+void Settling::ease(double rest) {
+  constexpr double kSnug = 0.95;  // nearer than this is not come for evenness
   for (std::size_t i = 0; i < items_.size(); ++i) {
     if (!items_[i].stands) continue;
-    const Point p = grid_.at(i);
-    const double own = spacing(i);
-    Point push;
-    grid_.near(p, 0.5 * (own + widest_) * 1.1, [&](std::size_t other) {
-      if (other == i || !items_[other].stands) return true;
-      double apart = rest * 0.5 * (own + spacing(other));
-      if (distances == Distances::Uneven) apart *= 0.5 * (items_[i].uneven + items_[other].uneven);
-      const double d = distance(p, grid_.at(other));
-      if (d >= apart) return true;
-      // Two in one place part sideways.
-      push += d > 1e-6 ? (p - grid_.at(other)) * (kShare * (apart - d) / d)
-                       : Point{i < other ? 0.1 * own : -0.1 * own, 0.03 * own};
-      return true;
-    });
-    move(i, push + items_[i].free->pushFromKept(p, rest));
+    const Point push = pushOn(i, rest, Distances::Uneven) * 0.5;
+    if (std::hypot(push.x, push.y) < 0.01 * spacing(i)) continue;
+    const Point to = items_[i].free->inside(stepOf(i, push));
+    const double least = std::min(kSnug, roomFor(i, grid_.at(i)));
+    if (roomFor(i, to) >= least && keepsTouch(i, to) && fits(items_[i].drift, to, i))
+      grid_.move(i, to);
   }
 }
 

@@ -47,6 +47,10 @@ class Settling {
   enum class Distances { Even, Uneven };
   void round(double rest, Distances distances);
 
+  // The same for plants that keep the rules already, within the rules: those beside a hole lean
+  // into it, and no drift is parted.
+  void ease(double rest);
+
   struct Item {
     std::size_t drift = 0;
     const FreeGround* free = nullptr;
@@ -71,7 +75,12 @@ class Settling {
   static constexpr std::size_t kNobody = static_cast<std::size_t>(-1);
 
  private:
+  [[nodiscard]] Point pushOn(std::size_t i, double rest, Distances distances) const;
+  [[nodiscard]] Point stepOf(std::size_t i, Point push) const;
   void move(std::size_t i, Point push);
+  [[nodiscard]] bool keepsTouch(std::size_t i, Point to) const;
+  // To the nearest plant from there, as a share of the usual distance; at most 1.
+  [[nodiscard]] double roomFor(std::size_t i, Point to) const;
   std::vector<DriftToPlant> drifts_;
   std::map<double, std::unique_ptr<FreeGround>> free_;  // by spacing
   std::vector<Item> items_;
