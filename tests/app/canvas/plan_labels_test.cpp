@@ -4,6 +4,7 @@
 
 #include "app/canvas/plan_painter.h"
 #include "core/exchange/example.h"
+#include "tests/app/look/contrast.h"
 
 namespace tussock {
 namespace {
@@ -45,6 +46,22 @@ TEST_F(PlanLabels, NeverLieOverOneAnother) {
         EXPECT_FALSE(placed[i].box.intersects(placed[j].box))
             << placed[i].label.lines.join(' ').toStdString() << " over "
             << placed[j].label.lines.join(' ').toStdString() << " at " << scale;
+  }
+}
+
+// WCAG 2.2, criterion 1.4.3: 4.5:1 for text of normal size. Every label that any kind of object
+// wishes for, against the halo it is painted on.
+TEST_F(PlanLabels, OfEveryKindReadOnTheirHalo) {
+  for (const Theme& theme : {Theme::light(), Theme::darkTheme()}) {
+    look.theme = theme;
+    look.allNames = true;
+    std::vector<Label> wishes;
+    for (const auto& item : scene.within(boundsOf(yard).grown(5.0)))
+      item->addLabels(wishes, SceneMapping(Point{}, 60.0, QSizeF(0, 0)), look);
+    ASSERT_GT(wishes.size(), 40u);
+    for (const Label& label : wishes)
+      EXPECT_GE(test::contrast(label.ink, theme.paper), 4.5)
+          << label.lines.join(' ').toStdString() << ' ' << label.ink.name().toStdString();
   }
 }
 
