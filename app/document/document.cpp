@@ -122,6 +122,10 @@ const Catalogue& Document::facts() const {
   return state_->facts.catalogue();
 }
 
+PlantLayers Document::plantLayers() const {
+  return state_->facts.layers(yard());
+}
+
 void Document::setPersonalPlants(std::vector<OwnSpecies> plants) {
   state_->facts.setPersonal(std::move(plants));
   followFacts();

@@ -9,7 +9,7 @@
 #include <QObject>
 #include <vector>
 
-#include "core/catalog/catalogue.h"
+#include "core/catalog/own_plants.h"
 #include "core/checks/finding.h"
 #include "core/edit/change.h"
 #include "core/store/yard_file.h"
@@ -35,6 +35,8 @@ class Document : public QObject {
   [[nodiscard]] const Yard& yard() const;  // an empty yard when none is open
   // The published facts with the user's own before them.
   [[nodiscard]] const Catalogue& facts() const;
+  // Published, personal and the yard's own, for editing plants.
+  [[nodiscard]] PlantLayers plantLayers() const;
   // Own plants that hold in every yard; a yard that uses one carries it from then on.
   void setPersonalPlants(std::vector<OwnSpecies> plants);
   [[nodiscard]] IdSource& ids();

@@ -154,7 +154,7 @@ QString BloomChart::wordsAt(QPoint at) const {
 bool BloomChart::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);
-  QToolTip::showText(help->globalPos(), wordsAt(help->pos()), this);
+  QToolTip::showText(help->globalPos(), plainTip(wordsAt(help->pos())), this);
   return true;
 }
 

@@ -224,8 +224,8 @@ bool CardStrip::viewportEvent(QEvent* event) {
     if (index < 0) {
       QToolTip::hideText();
     } else {
-      QToolTip::showText(help->globalPos(), wordsOf(*species_[std::size_t(index)]), viewport(),
-                         cardRect(index));
+      QToolTip::showText(help->globalPos(), plainTip(wordsOf(*species_[std::size_t(index)])),
+                         viewport(), cardRect(index));
     }
     return true;
   }

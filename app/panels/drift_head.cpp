@@ -25,6 +25,7 @@ QLabel* label(const QString& name, const QString& look, QWidget* parent) {
   made->setObjectName(name);
   made->setProperty("look", look);
   made->setWordWrap(true);
+  made->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
   return made;
 }
 

@@ -63,6 +63,7 @@ QLabel* FieldForm::addFact(const QString& name, const QString& label, Read read)
   auto* fact = new QLabel(this);
   fact->setObjectName(name);
   fact->setWordWrap(true);
+  fact->setTextFormat(Qt::PlainText);
   fact->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   fact->setTextInteractionFlags(Qt::TextSelectableByMouse);
   fact->setAccessibleName(label);

@@ -108,7 +108,7 @@ QString HeightProfile::wordsAt(QPoint at) const {
 bool HeightProfile::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);
-  QToolTip::showText(help->globalPos(), wordsAt(help->pos()), this);
+  QToolTip::showText(help->globalPos(), plainTip(wordsAt(help->pos())), this);
   return true;
 }
 

@@ -11,10 +11,13 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/document/personal_catalogue.h"
 #include "app/look/theme.h"
 #include "app/panels/findings_list.h"
+#include "app/panels/plant_sheet.h"
 #include "app/panels/selection_view.h"
 #include "core/planting/totals.h"
 
@@ -62,6 +65,8 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
       selection_(new SelectionView(document)),
+      personal_(new PersonalCatalogue(document, this)),
+      plant_(new PlantSheet(document, *personal_)),
       findings_(new FindingsList(document)),
       halves_(new QSplitter(this)),
       totals_(new QLabel(this)) {
@@ -70,7 +75,7 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   setMinimumWidth(300);
   setMaximumWidth(460);
   halves_->setOrientation(Qt::Vertical);
-  halves_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
+  halves_->addWidget(makeUpper());
   halves_->addWidget(makeFindings());
   halves_->setChildrenCollapsible(false);
   halves_->setHandleWidth(1);
@@ -93,6 +98,34 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   connect(&document_, &Document::changed, this, &MarginPanel::showTotals);
   counts_->setText(findings_->countWords());
   showTotals();
+}
+
+QWidget* MarginPanel::makeUpper() {
+  upper_ = new QStackedWidget;
+  upper_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
+  plantArea_ = scrolled(plant_, QStringLiteral("margin-plant"));
+  upper_->addWidget(plantArea_);
+  connect(plant_, &PlantSheet::left, this, &MarginPanel::showSelection);
+  connect(selection_, &SelectionView::factsWanted, this, &MarginPanel::showPlant);
+  connect(&document_, &Document::selectionChanged, this, &MarginPanel::showSelection);
+  return upper_;
+}
+
+void MarginPanel::showSelection() {
+  upper_->setCurrentIndex(0);
+  plant_->putAway();
+}
+
+void MarginPanel::showPlant(const QString& botanicalName) {
+  plant_->showPlant(botanicalName.toStdString());
+  plantArea_->ensureVisible(0, 0);
+  upper_->setCurrentWidget(plantArea_);
+}
+
+void MarginPanel::startPlant() {
+  upper_->setCurrentWidget(plantArea_);
+  plantArea_->ensureVisible(0, 0);
+  plant_->startNew();
 }
 
 Filling& MarginPanel::filling() const {

@@ -9,12 +9,16 @@
 #include "app/document/document.h"
 
 class QLabel;
+class QScrollArea;
 class QSplitter;
+class QStackedWidget;
 
 namespace tussock {
 
 class Filling;
 class FindingsList;
+class PersonalCatalogue;
+class PlantSheet;
 class SelectionView;
 class Survey;
 
@@ -28,7 +32,11 @@ class MarginPanel : public QWidget {
   [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
   [[nodiscard]] Filling& filling() const;
   [[nodiscard]] Survey& survey() const;
+  [[nodiscard]] PersonalCatalogue& personal() const { return *personal_; }
   void setWeek(std::optional<int> week);
+  // All that is known of a plant, in the place of what is selected until something else is.
+  void showPlant(const QString& botanicalName);
+  void startPlant();  // an empty sheet for a new one
 
  signals:
   void findingChosen(const tussock::Finding& finding);
@@ -39,10 +47,16 @@ class MarginPanel : public QWidget {
 
  private:
   QWidget* makeFindings();
+  QWidget* makeUpper();
+  void showSelection();
   void showTotals();
 
   Document& document_;
   SelectionView* selection_;
+  PersonalCatalogue* personal_;
+  PlantSheet* plant_;
+  QStackedWidget* upper_ = nullptr;
+  QScrollArea* plantArea_ = nullptr;
   FindingsList* findings_;
   QLabel* counts_ = nullptr;
   QSplitter* halves_;

@@ -4,6 +4,7 @@
 #include <map>
 #include <QApplication>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/document/substitutes.h"
@@ -128,6 +129,7 @@ void SelectionView::buildFor(ObjectRef ref) {
   if (const auto drift = idIf<Drift>(ref)) {
     head_ = new DriftHead(document_, *drift, content_);
     content_->layout()->addWidget(head_);
+    addFactsLink(*drift);
   } else {
     content_->layout()->addWidget(heading(kindHeading(ref), content_));
   }
@@ -149,6 +151,20 @@ void SelectionView::buildFor(ObjectRef ref) {
     fill_ = new FillPanel(document_, *filling_, *bed, content_);
     content_->layout()->addWidget(fill_);
   }
+}
+
+void SelectionView::addFactsLink(Id<Drift> drift) {
+  auto* link = new QPushButton(tr("All that is known of this plant"), content_);
+  link->setObjectName(QStringLiteral("drift-facts"));
+  link->setProperty("look", QStringLiteral("link"));
+  connect(link, &QPushButton::clicked, this, [this, drift] {
+    if (const Drift* found = document_.yard().drifts.find(drift))
+      emit factsWanted(text(found->species));
+  });
+  auto* row = new QHBoxLayout;
+  row->addWidget(link);
+  row->addStretch(1);
+  static_cast<QVBoxLayout*>(content_->layout())->addLayout(row);
 }
 
 void SelectionView::buildMany(const std::vector<ObjectRef>& refs) {

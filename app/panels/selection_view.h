@@ -31,8 +31,12 @@ class SelectionView : public QWidget {
   [[nodiscard]] Survey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
 
+ signals:
+  void factsWanted(const QString& botanicalName);
+
  private:
   void rebuild();
+  void addFactsLink(Id<Drift> drift);
   void refresh();
   void followEdit();
   void buildFor(ObjectRef ref);

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QPainterPath>
+#include <QTextDocument>
 
 #include "app/look/glyphs.h"
 #include "app/look/oklab.h"
@@ -53,6 +54,10 @@ QString joined(const QStringList& words) {
 
 QString text(std::string_view utf8) {
   return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
+}
+
+QString plainTip(const QString& words) {
+  return Qt::mightBeRichText(words) ? Qt::convertFromPlainText(words, Qt::WhiteSpaceNormal) : words;
 }
 
 QString heightMark(double metres, UnitSystem units) {

@@ -19,6 +19,7 @@ QLabel* words(const QString& said, const char* look, QWidget* parent) {
   auto* label = new QLabel(said, parent);
   label->setProperty("look", QLatin1String(look));
   label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
   return label;
 }
 

@@ -33,6 +33,11 @@ Actions::Actions(QObject* parent)
       setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("D")))),
       settle(make("actionSettle", tr("&Settle plants that break a rule"), QKeySequence(tr("E")))),
       lock(make("actionLock", tr("&Lock or unlock"), QKeySequence(tr("K")), "lock")),
+      plantFacts(make("actionPlantFacts", tr("&Facts of the plant"), QKeySequence(tr("I")))),
+      plantAdd(make("actionPlantAdd", tr("&Add a plant of your own"))),
+      plantsIn(make("actionPlantsIn", tr("&Bring in plants…"))),
+      ownPlantsOut(make("actionOwnPlantsOut", tr("&Write out your own plants…"))),
+      allPlantsOut(make("actionAllPlantsOut", tr("Write &out all plants…"))),
       fit(make("actionFit", tr("Show the &whole yard"), QKeySequence(tr("F")), "fit")),
       zoomIn(make("actionZoomIn", tr("Zoom &in"), QKeySequence::ZoomIn, "plus")),
       zoomOut(make("actionZoomOut", tr("Zoom &out"), QKeySequence::ZoomOut, "minus")),
@@ -107,6 +112,10 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   yard->addAction(quit);
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
   bar.addMenu(tr("Dri&ft"))->addActions({merge, setOut, settle, lock});
+  QMenu* plants = bar.addMenu(tr("&Plants"));
+  plants->addActions({plantFacts, plantAdd});
+  plants->addSeparator();
+  plants->addActions({plantsIn, ownPlantsOut, allPlantsOut});
   bar.addMenu(tr("&Draw"))->addActions(tools.actions());
   QMenu* look = bar.addMenu(tr("&Look"));
   look->addActions({fit, toSelection, zoomIn, zoomOut});

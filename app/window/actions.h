@@ -38,6 +38,11 @@ class Actions : public QObject {
   QAction* setOut;
   QAction* settle;
   QAction* lock;
+  QAction* plantFacts;
+  QAction* plantAdd;
+  QAction* plantsIn;
+  QAction* ownPlantsOut;
+  QAction* allPlantsOut;
   QAction* fit;
   QAction* zoomIn;
   QAction* zoomOut;

@@ -26,6 +26,7 @@
 #include "app/window/key_list.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
+#include "app/window/plant_commands.h"
 #include "app/window/rail.h"
 #include "app/window/start_page.h"
 #include "app/window/status_line.h"
@@ -70,6 +71,7 @@ MainWindow::MainWindow(Document& document, QWidget* parent)
   wireDriftActions();
   wireLookActions();
   wirePlanChoices();
+  wirePlants();
   resize(firstSizeOn(screen()));
   restoreGeometry(settings_.value(QStringLiteral("geometry")).toByteArray());
   showYard();
@@ -131,6 +133,7 @@ QWidget* MainWindow::makeDrawing() {
   row->setSpacing(0);
   row->addWidget(canvas_, 1);
   margin_ = new MarginPanel(document_);
+  plantCommands_ = new PlantCommands(document_, margin_->personal(), this);
   row->addWidget(margin_);
   return drawing;
 }
@@ -139,6 +142,7 @@ void MainWindow::usePrompts(std::unique_ptr<Prompts> prompts) {
   prompts_ = std::move(prompts);
   commands_->setPrompts(prompts_.get());
   planCommands_->setPrompts(prompts_.get());
+  if (plantCommands_) plantCommands_->setPrompts(prompts_.get());
 }
 
 void MainWindow::wireDocument() {

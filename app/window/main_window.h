@@ -26,6 +26,7 @@ class KeyList;
 class MarginPanel;
 class MessageBar;
 class PlanCommands;
+class PlantCommands;
 class StartPage;
 class StatusLine;
 class SunStrip;
@@ -45,6 +46,8 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] YardCommands& commands() const { return *commands_; }
   [[nodiscard]] DriftInHand& driftInHand() const { return *inHand_; }
   [[nodiscard]] MessageBar& messages() const { return *messages_; }
+  // Reads the plants of the user's own that hold in every yard.
+  void loadOwnPlants();
   void usePrompts(std::unique_ptr<Prompts> prompts);
 
  protected:
@@ -64,6 +67,8 @@ class MainWindow : public QMainWindow {
   void wireMotion();
   void wireDriftActions();
   void wirePlanChoices();
+  void wirePlants();
+  void showPlantAtHand();
   void takeTool(const QString& name);
   void showYard();
   void followDocument();
@@ -81,6 +86,7 @@ class MainWindow : public QMainWindow {
   YardCommands* commands_;
   DriftCommands* driftCommands_;
   PlanCommands* planCommands_;
+  PlantCommands* plantCommands_ = nullptr;
   Actions* actions_;
   QActionGroup* tools_;
   QStackedWidget* pages_ = nullptr;

@@ -7,6 +7,8 @@
 #include "app/look/motion.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
+#include "app/panels/card_strip.h"
+#include "app/panels/margin_panel.h"
 #include "app/panels/sun_strip.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
@@ -14,6 +16,7 @@
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
 #include "app/window/plan_commands.h"
+#include "app/window/plant_commands.h"
 #include "app/window/start_page.h"
 #include "app/window/tool_set.h"
 
@@ -140,6 +143,31 @@ void MainWindow::wirePlanChoices() {
   keep(actions_->scales, QStringLiteral("planScale"), 0, [this](int scale) {
     planCommands_->setBedScale(scale == 0 ? std::nullopt : std::optional(scale));
   });
+}
+
+void MainWindow::wirePlants() {
+  plantCommands_->setPrompts(prompts_.get());
+  connect(plantCommands_, &PlantCommands::told, messages_, &MessageBar::tell);
+  connect(bench_, &BenchPanel::factsWanted, margin_, &MarginPanel::showPlant);
+  connect(actions_->plantFacts, &QAction::triggered, this, &MainWindow::showPlantAtHand);
+  connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
+  connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);
+  connect(actions_->ownPlantsOut, &QAction::triggered, plantCommands_, &PlantCommands::writeOwn);
+  connect(actions_->allPlantsOut, &QAction::triggered, plantCommands_, &PlantCommands::writeAll);
+}
+
+void MainWindow::loadOwnPlants() {
+  plantCommands_->load();
+}
+
+// The species of the drift selected, else of the card on the bench.
+void MainWindow::showPlantAtHand() {
+  for (const ObjectRef ref : document_.selection())
+    if (const auto id = idIf<Drift>(ref))
+      if (const Drift* drift = document_.yard().drifts.find(*id))
+        return margin_->showPlant(QString::fromStdString(drift->species));
+  if (const Species* species = bench_->cards()->current())
+    margin_->showPlant(QString::fromStdString(species->botanicalName));
 }
 
 void MainWindow::showTheme(ThemeChoice choice) {

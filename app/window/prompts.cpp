@@ -41,6 +41,16 @@ QString QtPrompts::planTo(const QString& suggested) {
                                       QObject::tr("PDF (*.pdf);;SVG (*.svg)"));
 }
 
+QString QtPrompts::plantsToBringIn() {
+  return QFileDialog::getOpenFileName(window_, QObject::tr("Bring in plants"), {},
+                                      QObject::tr("Comma-separated values (*.csv)"));
+}
+
+QString QtPrompts::plantsTo(const QString& suggested) {
+  return QFileDialog::getSaveFileName(window_, QObject::tr("Write out plants"), suggested,
+                                      QObject::tr("Comma-separated values (*.csv)"));
+}
+
 bool QtPrompts::choosePrinter(QPrinter& printer) {
   return QPrintDialog(&printer, window_).exec() == QDialog::Accepted;
 }

@@ -19,6 +19,8 @@ class Prompts {
   [[nodiscard]] virtual QString siteToImport() = 0;
   [[nodiscard]] virtual QString exportTo(const QString& suggested) = 0;
   [[nodiscard]] virtual QString planTo(const QString& suggested) = 0;
+  [[nodiscard]] virtual QString plantsToBringIn() = 0;
+  [[nodiscard]] virtual QString plantsTo(const QString& suggested) = 0;
   // False when the person thinks better of it.
   [[nodiscard]] virtual bool choosePrinter(QPrinter& printer) = 0;
   virtual void tellAbout() = 0;
@@ -33,6 +35,8 @@ class QtPrompts : public Prompts {
   [[nodiscard]] QString siteToImport() override;
   [[nodiscard]] QString exportTo(const QString& suggested) override;
   [[nodiscard]] QString planTo(const QString& suggested) override;
+  [[nodiscard]] QString plantsToBringIn() override;
+  [[nodiscard]] QString plantsTo(const QString& suggested) override;
   [[nodiscard]] bool choosePrinter(QPrinter& printer) override;
   void tellAbout() override;
 

@@ -36,11 +36,17 @@ OwnSpecies fromCells(const PlantCells& cells) {
   return own;
 }
 
-// What stands against a plant of this name being new.
-std::vector<CatalogueError> nameFaults(const PlantLayers& layers, const std::string& name) {
-  if (name.empty()) return {{"New plant", 0, std::string(kName), "", "some text"}};
-  if (mergedCells(layers, name).empty()) return {};
-  return {{"New plant", 0, std::string(kName), name, "a name that no other plant has"}};
+// What stands against a new plant with these values, before the layers are asked: its name, and
+// that there are none.
+std::vector<CatalogueError> faultsOfNew(const PlantLayers& layers, const OwnSpecies& own) {
+  const std::string title = "New plant";
+  const std::string& name = own.botanicalName;
+  if (name.empty()) return {{title, 0, std::string(kName), "", "some text"}};
+  if (!mergedCells(layers, name).empty())
+    return {{title, 0, std::string(kName), name, "a name that no other plant has"}};
+  std::vector<CatalogueError> errors;
+  if (own.facts.empty()) (void)speciesFromCells({{std::string(kName), name}}, title, errors);
+  return errors;
 }
 
 std::vector<CatalogueError> faultsAfter(const PlantLayers& layers, const Yard& after,
@@ -95,17 +101,22 @@ PlantEdit setOwnValue(const PlantLayers& layers, const std::string& name, const 
 
 PlantEdit addOwnPlant(const PlantLayers& layers, const PlantCells& cells, IdSource& ids) {
   OwnSpecies own = fromCells(cells);
-  auto errors = nameFaults(layers, own.botanicalName);
+  auto errors = faultsOfNew(layers, own);
   if (!errors.empty()) return {{}, std::move(errors)};
   return put(layers, std::move(own), ids, "Add plant");
 }
 
+PlantCells copiedCells(const PlantLayers& layers, std::string_view name) {
+  PlantCells cells = mergedCells(layers, name);
+  for (const char* naming : {"botanical_name", "genus", "synonyms", "usda_symbol", "sources"})
+    cells.erase(naming);
+  return cells;
+}
+
 PlantEdit duplicatePlant(const PlantLayers& layers, std::string_view name,
                          const std::string& newName, IdSource& ids) {
-  PlantCells cells = mergedCells(layers, name);
+  PlantCells cells = copiedCells(layers, name);
   cells.insert_or_assign(std::string(kName), newName);
-  cells.insert_or_assign("genus", std::string(genusOf(newName)));
-  for (const char* naming : {"synonyms", "usda_symbol"}) cells.erase(naming);
   PlantEdit result = addOwnPlant(layers, cells, ids);
   if (!result.edit.empty()) result.edit.label = "Duplicate plant";
   return result;
@@ -159,7 +170,7 @@ PersonalPlantEdit setPersonalValue(const PlantLayers& layers, const std::string&
 
 PersonalPlantEdit addPersonalPlant(const PlantLayers& layers, const PlantCells& cells) {
   OwnSpecies own = fromCells(cells);
-  auto errors = nameFaults(layers, own.botanicalName);
+  auto errors = faultsOfNew(layers, own);
   if (!errors.empty()) return {{}, std::move(errors)};
   return put(layers, nullptr, std::move(own));
 }

@@ -27,7 +27,9 @@ struct PlantEdit {
 // A plant that no layer has yet.
 [[nodiscard]] PlantEdit addOwnPlant(const PlantLayers& layers, const PlantCells& cells,
                                     IdSource& ids);
-// A new plant with the values that `name` has, to be changed from there.
+// The values that `name` has and that another plant may have too: not its names and USDA symbol.
+[[nodiscard]] PlantCells copiedCells(const PlantLayers& layers, std::string_view name);
+// A new plant with those values, to be changed from there.
 [[nodiscard]] PlantEdit duplicatePlant(const PlantLayers& layers, std::string_view name,
                                        const std::string& newName, IdSource& ids);
 // Takes all the yard's own values of the plant away; its drifts stay.

@@ -12,6 +12,7 @@
 #include "app/canvas/canvas.h"
 #include "app/window/main_window.h"
 #include "app/window/message_bar.h"
+#include "tests/app/data_folder.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock::test {
@@ -19,7 +20,7 @@ namespace tussock::test {
 // Answers what the window asks with what the test has laid ready.
 class LaidReady : public Prompts {
  public:
-  QString yard, picture, site, exported, plan;
+  QString yard, picture, site, exported, plan, plants;
   QPageSize::PageSizeId paper = QPageSize::Letter;
   QString printed;  // the PDF that stands in for a printer; none chosen while empty
 
@@ -29,6 +30,8 @@ class LaidReady : public Prompts {
   [[nodiscard]] QString siteToImport() override { return site; }
   [[nodiscard]] QString exportTo(const QString&) override { return exported; }
   [[nodiscard]] QString planTo(const QString&) override { return plan; }
+  [[nodiscard]] QString plantsToBringIn() override { return plants; }
+  [[nodiscard]] QString plantsTo(const QString&) override { return plants; }
   [[nodiscard]] bool choosePrinter(QPrinter& printer) override;
   void tellAbout() override {}
 };
@@ -59,6 +62,7 @@ class WindowTest : public testing::Test {
   // 100 pixels a metre, `middle` in the middle.
   void lookAt(Point middle, double scale = 100.0);
 
+  DataFolder dataFolder;
   QTemporaryDir dir;
   Document document;
   std::unique_ptr<MainWindow> window;

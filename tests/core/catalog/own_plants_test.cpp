@@ -102,6 +102,12 @@ TEST_F(OwnPlants, ADuplicateIsANewPlantToChange) {
   EXPECT_EQ(spacingOf("Monarda 'Claire Grace'"), 0.0);
 }
 
+TEST_F(OwnPlants, ANameAloneIsNoPlant) {
+  const PlantCells alone{{"botanical_name", "Rosa gardeniana"}};
+  EXPECT_GE(addOwnPlant(layers(), alone, ids_).errors.size(), 5u);  // family, form, sizes, needs
+  EXPECT_GE(addPersonalPlant(layers(), alone).errors.size(), 5u);
+}
+
 TEST_F(OwnPlants, AYardCarriesThePersonalPlantsThatItUses) {
   setPersonal("spacing_cm", "60");
   test::YardBuilder builder;

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/plant_columns.h"
+
+#include <array>
+#include <QCoreApplication>
+
+namespace tussock {
+
+namespace {
+
+constexpr std::array<PlantColumn, 7> kNames{{
+    {"common_name", QT_TRANSLATE_NOOP("PlantColumns", "Common name")},
+    {"common_name_es", QT_TRANSLATE_NOOP("PlantColumns", "In Spanish")},
+    {"synonyms", QT_TRANSLATE_NOOP("PlantColumns", "Synonyms")},
+    {"family", QT_TRANSLATE_NOOP("PlantColumns", "Family"), true},
+    {"genus", QT_TRANSLATE_NOOP("PlantColumns", "Genus")},
+    {"usda_symbol", QT_TRANSLATE_NOOP("PlantColumns", "USDA symbol")},
+    {"layer_form", QT_TRANSLATE_NOOP("PlantColumns", "Growth form"), true},
+}};
+constexpr std::array<PlantColumn, 7> kSize{{
+    {"height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height from, cm"), true},
+    {"height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height to, cm"), true},
+    {"foliage_height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves from, cm")},
+    {"foliage_height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves to, cm")},
+    {"spread_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spread, cm"), true},
+    {"spacing_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spacing, cm"), true},
+    {"body", QT_TRANSLATE_NOOP("PlantColumns", "See-through")},
+}};
+constexpr std::array<PlantColumn, 9> kNeeds{{
+    {"sun", QT_TRANSLATE_NOOP("PlantColumns", "Sun"), true},
+    {"sun_hours_min", QT_TRANSLATE_NOOP("PlantColumns", "Sun from, h a day")},
+    {"sun_hours_max", QT_TRANSLATE_NOOP("PlantColumns", "Sun to, h a day")},
+    {"moisture", QT_TRANSLATE_NOOP("PlantColumns", "Moisture"), true},
+    {"soil", QT_TRANSLATE_NOOP("PlantColumns", "Soil")},
+    {"hardiness_zone_min", QT_TRANSLATE_NOOP("PlantColumns", "Zone from")},
+    {"hardiness_zone_max", QT_TRANSLATE_NOOP("PlantColumns", "Zone to")},
+    {"native_states", QT_TRANSLATE_NOOP("PlantColumns", "Recorded in")},
+    {"regulated", QT_TRANSLATE_NOOP("PlantColumns", "Regulated")},
+}};
+constexpr std::array<PlantColumn, 5> kFlowers{{
+    {"bloom_start_month", QT_TRANSLATE_NOOP("PlantColumns", "First month")},
+    {"bloom_end_month", QT_TRANSLATE_NOOP("PlantColumns", "Last month")},
+    {"flower_color", QT_TRANSLATE_NOOP("PlantColumns", "Colour")},
+    {"flower_hex", QT_TRANSLATE_NOOP("PlantColumns", "Colour, #RRGGBB")},
+    {"flower_form", QT_TRANSLATE_NOOP("PlantColumns", "Form")},
+}};
+constexpr std::array<PlantColumn, 10> kGrowth{{
+    {"life_span", QT_TRANSLATE_NOOP("PlantColumns", "Life span")},
+    {"habit_of_spread", QT_TRANSLATE_NOOP("PlantColumns", "Way of spread")},
+    {"competitiveness", QT_TRANSLATE_NOOP("PlantColumns", "Strength")},
+    {"sociability_level", QT_TRANSLATE_NOOP("PlantColumns", "Sociability, 1 to 5")},
+    {"winter_leaf", QT_TRANSLATE_NOOP("PlantColumns", "In winter")},
+    {"up_by_week", QT_TRANSLATE_NOOP("PlantColumns", "Up by week")},
+    {"needs_support_or_flops", QT_TRANSLATE_NOOP("PlantColumns", "Needs neighbours")},
+    {"deer_resistant", QT_TRANSLATE_NOOP("PlantColumns", "Deer leave it")},
+    {"rabbit_resistant", QT_TRANSLATE_NOOP("PlantColumns", "Rabbits leave it")},
+    {"sizes_sold", QT_TRANSLATE_NOOP("PlantColumns", "Sizes sold")},
+}};
+constexpr std::array<PlantColumn, 6> kSeed{{
+    {"stratification_days_cold_moist", QT_TRANSLATE_NOOP("PlantColumns", "Cold and moist, days")},
+    {"warm_first_days", QT_TRANSLATE_NOOP("PlantColumns", "Warm first, days")},
+    {"light_to_germinate", QT_TRANSLATE_NOOP("PlantColumns", "Needs light")},
+    {"seeds_per_gram", QT_TRANSLATE_NOOP("PlantColumns", "Seeds in a gram")},
+    {"germination_min_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate from, %")},
+    {"germination_max_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate to, %")},
+}};
+constexpr std::array<PlantColumn, 8> kNotes{{
+    {"toxicity_note", QT_TRANSLATE_NOOP("PlantColumns", "Toxicity, sap")},
+    {"caution_note", QT_TRANSLATE_NOOP("PlantColumns", "Cautions")},
+    {"disease_note", QT_TRANSLATE_NOOP("PlantColumns", "Diseases")},
+    {"disease_mass_plants", QT_TRANSLATE_NOOP("PlantColumns", "From how many")},
+    {"pest_note", QT_TRANSLATE_NOOP("PlantColumns", "Pests")},
+    {"host_note", QT_TRANSLATE_NOOP("PlantColumns", "Caterpillars")},
+    {"nectar_note", QT_TRANSLATE_NOOP("PlantColumns", "Nectar, pollen")},
+    {"notes", QT_TRANSLATE_NOOP("PlantColumns", "Notes")},
+}};
+constexpr std::array<PlantColumnGroup, 7> kGroups{{
+    {QT_TRANSLATE_NOOP("PlantColumns", "Names and kind"), kNames},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Size"), kSize},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Where it grows"), kNeeds},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Flowers"), kFlowers},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Growth"), kGrowth},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Seed"), kSeed},
+    {QT_TRANSLATE_NOOP("PlantColumns", "Notes"), kNotes},
+}};
+
+}  // namespace
+
+std::span<const PlantColumnGroup> plantColumnGroups() {
+  return kGroups;
+}
+
+QString labelOf(const PlantColumn& column) {
+  return QCoreApplication::translate("PlantColumns", column.label);
+}
+
+QString titleOf(const PlantColumnGroup& group) {
+  return QCoreApplication::translate("PlantColumns", group.title);
+}
+
+}  // namespace tussock

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/plant_desk.h"
+
+#include <QCoreApplication>
+#include <stdexcept>
+
+#include "app/panels/species_marks.h"
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("PlantDesk", source);
+}
+
+QString wordsOf(const std::vector<CatalogueError>& errors, const std::string& column) {
+  for (const CatalogueError& error : errors)
+    if (error.column == column) return faultWords(error, column);
+  return errors.empty() ? QString() : faultWords(errors.front(), column);
+}
+
+QString notKept() {
+  return tr("The yard could not take it; the bar above says why.");
+}
+
+}  // namespace
+
+QString faultWords(const CatalogueError& error, const std::string& column) {
+  if (error.column != column) return text(error.text());
+  return tr("Write %1.").arg(text(error.expected));
+}
+
+void PlantDesk::lay(const std::string& name) {
+  name_ = name;
+  draft_.reset();
+}
+
+void PlantDesk::begin(PlantCells cells) {
+  name_.clear();
+  draft_ = std::move(cells);
+}
+
+PlantCells PlantDesk::copied() const {
+  return copiedCells(document_.plantLayers(), name_);
+}
+
+PlantValue PlantDesk::value(const std::string& column) const {
+  PlantValue value{column, {}, Origin::Published, {}, {}};
+  if (draft_) {
+    const auto at = draft_->find(column);
+    if (at != draft_->end()) value.value = at->second;
+    value.origin = scope_ == OwnScope::ThisYard ? Origin::Yard : Origin::Personal;
+    return value;
+  }
+  for (const PlantValue& one : valuesOf(document_.plantLayers(), name_))
+    if (one.column == column) return one;
+  return value;
+}
+
+QString PlantDesk::set(const std::string& column, const QString& typed) {
+  const std::string value = typed.trimmed().toStdString();
+  if (draft_) {
+    draft_->insert_or_assign(column, value);
+    return {};
+  }
+  return scope_ == OwnScope::ThisYard ? setInYard(column, value) : setPersonal(column, value);
+}
+
+QString PlantDesk::setInYard(const std::string& column, const std::string& value) {
+  const PlantEdit made =
+      setOwnValue(document_.plantLayers(), name_, column, value, document_.ids());
+  if (!made.errors.empty()) return wordsOf(made.errors, column);
+  if (made.edit.empty()) return {};
+  return document_.commit(made.edit) ? QString() : notKept();
+}
+
+QString PlantDesk::setPersonal(const std::string& column, const std::string& value) {
+  const PersonalPlantEdit made = setPersonalValue(document_.plantLayers(), name_, column, value);
+  if (!made.errors.empty()) return wordsOf(made.errors, column);
+  return makePersonal(made.edit);
+}
+
+QString PlantDesk::makePersonal(const PersonalEdit& edit) {
+  try {
+    personal_.make(edit);
+    return {};
+  } catch (const std::runtime_error& problem) {
+    return QString::fromUtf8(problem.what());
+  }
+}
+
+PlantDesk::Kept PlantDesk::keepInYard() {
+  PlantEdit made = addOwnPlant(document_.plantLayers(), *draft_, document_.ids());
+  if (!made.errors.empty()) return {std::move(made.errors), {}};
+  return {{}, document_.commit(made.edit) ? QString() : notKept()};
+}
+
+PlantDesk::Kept PlantDesk::keepPersonal() {
+  PersonalPlantEdit made = addPersonalPlant(document_.plantLayers(), *draft_);
+  if (!made.errors.empty()) return {std::move(made.errors), {}};
+  return {{}, makePersonal(made.edit)};
+}
+
+PlantDesk::Kept PlantDesk::keep() {
+  if (!draft_) return {};
+  Kept kept = scope_ == OwnScope::ThisYard ? keepInYard() : keepPersonal();
+  if (kept.done()) lay(draft_->at("botanical_name"));
+  return kept;
+}
+
+bool PlantDesk::hasOwn() const {
+  if (draft_) return false;
+  return scope_ == OwnScope::ThisYard ? findOwn(document_.yard(), name_) != nullptr
+                                      : findOwn(personal_.plants(), name_) != nullptr;
+}
+
+QString PlantDesk::clear() {
+  if (scope_ == OwnScope::AllYards)
+    return makePersonal(removePersonalPlant(personal_.plants(), name_));
+  const ChangeSet edit = removeOwnPlant(document_.yard(), name_);
+  return edit.empty() || document_.commit(edit) ? QString() : notKept();
+}
+
+}  // namespace tussock

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "app/window/plant_commands.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <stdexcept>
+
+#include "app/files/whole_file.h"
+#include "core/exchange/plant_csv.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr std::size_t kFaultsTold = 5;
+
+QString faultsWords(const std::vector<CatalogueError>& errors) {
+  QStringList lines;
+  for (const CatalogueError& error : errors) {
+    if (std::size_t(lines.size()) == kFaultsTold) break;
+    lines << QString::fromStdString(error.text());
+  }
+  if (errors.size() > kFaultsTold)
+    lines << PlantCommands::tr("%1 more.").arg(errors.size() - kFaultsTold);
+  return lines.join(QLatin1Char('\n'));
+}
+
+}  // namespace
+
+void PlantCommands::load() {
+  const std::vector<CatalogueError> errors = personal_.load();
+  if (!errors.empty())
+    emit told(tr("Some of your own plants cannot be used; the rest is in use.\n%1")
+                  .arg(faultsWords(errors)));
+}
+
+void PlantCommands::bringIn() {
+  const QString path = prompts_->plantsToBringIn();
+  if (path.isEmpty()) return;
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly))
+    return emit told(tr("%1 cannot be read. Check that it is still there.").arg(path));
+  const OwnPlantsReading read =
+      readOwnPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
+                    document_.plantLayers().published);
+  try {
+    if (!read.plants.empty()) personal_.take(read.plants);
+  } catch (const std::runtime_error& problem) {
+    return emit told(QString::fromUtf8(problem.what()));
+  }
+  const QString taken = tr("Plants brought in for all your yards: %1.").arg(read.plants.size());
+  emit told(read.errors.empty() ? taken
+                                : tr("%1 What could not be used is left out, the file stays as it "
+                                     "is:\n%2")
+                                      .arg(taken, faultsWords(read.errors)));
+}
+
+void PlantCommands::writeOwn() {
+  std::vector<OwnSpecies> own(document_.yard().ownSpecies.begin(),
+                              document_.yard().ownSpecies.end());
+  for (const OwnSpecies& one : personal_.plants())
+    if (findOwn(document_.yard(), one.botanicalName) == nullptr) own.push_back(one);
+  if (own.empty())
+    return emit told(
+        tr("There are no plants of your own yet. Change a value of a plant, or add "
+           "one, in the Plants menu."));
+  write(QStringLiteral("own-plants.csv"), ownPlantsCsv(own));
+}
+
+void PlantCommands::writeAll() {
+  write(QStringLiteral("plants.csv"), plantsCsv(document_.facts()));
+}
+
+void PlantCommands::write(const QString& suggested, const std::string& csv) {
+  const QString path = prompts_->plantsTo(suggested);
+  if (path.isEmpty()) return;
+  if (isSameFile(path, document_.path()))
+    return emit told(tr("%1 is the yard itself. Name another file.").arg(path));
+  try {
+    saveWhole(path, QByteArray::fromStdString(csv));
+  } catch (const std::runtime_error& problem) {
+    emit told(QString::fromUtf8(problem.what()));
+  }
+}
+
+}  // namespace tussock

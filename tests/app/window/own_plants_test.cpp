@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+// Plants of the user's own, in the real window: what is typed ends in the yard's file, or in the
+// personal catalogue.
+#include "core/catalog/own_plants.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "app/document/personal_plants.h"
+#include "app/panels/bench_panel.h"
+#include "app/panels/card_strip.h"
+#include "app/panels/margin_panel.h"
+#include "app/panels/species_marks.h"
+#include "tests/app/window/window_fixture.h"
+
+namespace tussock {
+namespace {
+
+constexpr auto kBed = "POLYGON((0 0, 4 0, 4 3, 0 3, 0 0))";
+constexpr auto kBergamot = "Monarda fistulosa";
+
+class OwnPlants : public test::WindowTest {
+ protected:
+  OwnPlants() {
+    test::YardBuilder builder;
+    builder.bed("Walk", kBed).drift(kBergamot, test::row(3, 0.5, {1.0, 1.5}));
+    start(builder.build());
+    window->loadOwnPlants();
+    document.select({refTo(builder.lastDrift())});
+  }
+  template <class W>
+  W* shown(const QString& name) const {
+    QCoreApplication::processEvents();
+    for (W* found : window->findChildren<W*>(name))
+      if (found->isVisible()) return found;
+    ADD_FAILURE() << "no " << qPrintable(name) << " shown";
+    return nullptr;
+  }
+  void click(const char* name) const {
+    if (auto* button = shown<QPushButton>(QLatin1String(name)))
+      QTest::mouseClick(button, Qt::LeftButton);
+  }
+  void type(const char* column, const QString& words) const {
+    auto* line = shown<QLineEdit>(QStringLiteral("plant-") + QLatin1String(column));
+    ASSERT_TRUE(line);
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClick(line, Qt::Key_Delete);
+    QTest::keyClicks(line, words);
+    QTest::keyClick(line, Qt::Key_Return);
+  }
+  QString note(const char* column) const {
+    auto* label = shown<QLabel>(QStringLiteral("plant-note-") + QLatin1String(column));
+    return label ? label->text() : QString();
+  }
+  void inAllYards() const {
+    auto* scope = shown<QComboBox>(QStringLiteral("plant-scope"));
+    ASSERT_TRUE(scope);
+    scope->setFocus();
+    QTest::keyClick(scope, Qt::Key_Down);
+  }
+  [[nodiscard]] QString valueInFile(const char* name, const char* column) const {
+    const Yard kept = inFile();
+    const OwnSpecies* own = findOwn(kept, name);
+    if (!own) return {};
+    for (const OwnFact& fact : own->facts)
+      if (fact.column == column) return QString::fromStdString(fact.value);
+    return {};
+  }
+  [[nodiscard]] QByteArray fileText(const QString& at) const {
+    QFile file(at);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+  }
+  void writeFile(const QString& at, const QByteArray& bytes) const {
+    QFile file(at);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+  }
+};
+
+TEST_F(OwnPlants, AValueOverAPublishedOneIsInTheYardsFileAndThePublishedStaysToBeSeen) {
+  const Length published = document.facts().find(kBergamot)->spacing;
+  click("drift-facts");
+  type("spacing_cm", QStringLiteral("75"));
+  EXPECT_EQ(valueInFile(kBergamot, "spacing_cm"), QStringLiteral("75"));
+  EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
+  EXPECT_TRUE(
+      note("spacing_cm").contains(QStringLiteral("published: %1").arg(published.metres() * 100)))
+      << qPrintable(note("spacing_cm"));
+  document.undo();
+  EXPECT_EQ(document.facts().find(kBergamot)->spacing, published);
+  EXPECT_FALSE(note("spacing_cm").contains(QStringLiteral("yours")));
+}
+
+TEST_F(OwnPlants, AnEmptyFieldBringsThePublishedValueBack) {
+  const Length published = document.facts().find(kBergamot)->spacing;
+  click("drift-facts");
+  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QString());
+  EXPECT_EQ(inFile().ownSpecies.size(), 0u);
+  EXPECT_EQ(document.facts().find(kBergamot)->spacing, published);
+}
+
+TEST_F(OwnPlants, WhatCannotBeUsedIsSaidAndChangesNothing) {
+  click("drift-facts");
+  type("spacing_cm", QStringLiteral("-3"));
+  auto* wrong = shown<QLabel>(QStringLiteral("plant-spacing_cm-wrong"));
+  ASSERT_TRUE(wrong);
+  EXPECT_TRUE(wrong->text().contains(QStringLiteral("from 1 to"))) << qPrintable(wrong->text());
+  type("sun", QStringLiteral("half"));
+  EXPECT_TRUE(shown<QLabel>(QStringLiteral("plant-sun-wrong")));
+  EXPECT_EQ(inFile().ownSpecies.size(), 0u);
+}
+
+TEST_F(OwnPlants, WhereAPublishedValueIsFromIsSaidAndMemoryIsNoSource) {
+  click("drift-facts");
+  EXPECT_EQ(note("family"), QStringLiteral("source: USDA"));
+  EXPECT_EQ(note("flower_hex"), QStringLiteral("general knowledge"));
+}
+
+TEST_F(OwnPlants, ANewPlantIsKeptOnceAllThatIsNeededIsThere) {
+  trigger("actionPlantAdd");
+  type("botanical_name", QStringLiteral("Rosa gardeniana"));
+  click("plant-keep");
+  const QString said = shown<QLabel>(QStringLiteral("plant-said"))->text();
+  EXPECT_TRUE(said.contains(QStringLiteral("Family"))) << qPrintable(said);
+  EXPECT_TRUE(said.contains(QStringLiteral("Spacing"))) << qPrintable(said);
+  EXPECT_EQ(inFile().ownSpecies.size(), 0u);
+  const std::initializer_list<std::pair<const char*, const char*>> values{
+      {"family", "Rosaceae"},   {"layer_form", "shrub"},   {"height_min_cm", "90"},
+      {"height_max_cm", "120"}, {"spread_cm", "80"},       {"spacing_cm", "80"},
+      {"sun", "full"},          {"moisture", "dry;medium"}};
+  for (const auto& [column, value] : values) type(column, QLatin1String(value));
+  click("plant-keep");
+  EXPECT_EQ(valueInFile("Rosa gardeniana", "spacing_cm"), QStringLiteral("80"));
+  auto* bench = window->findChild<BenchPanel*>();
+  QTest::keyClicks(bench->searchField(), QStringLiteral("gardeniana"));
+  document.select({});
+  ASSERT_EQ(bench->cards()->species().size(), 1u);
+  EXPECT_EQ(bench->cards()->species().front()->botanicalName, "Rosa gardeniana");
+}
+
+TEST_F(OwnPlants, ADuplicateBeginsWithTheValuesOfTheOther) {
+  click("drift-facts");
+  click("plant-copy");
+  type("botanical_name", QStringLiteral("Monarda 'Gate'"));
+  type("height_max_cm", QStringLiteral("200"));
+  click("plant-keep");
+  EXPECT_EQ(valueInFile("Monarda 'Gate'", "height_max_cm"), QStringLiteral("200"));
+  EXPECT_EQ(valueInFile("Monarda 'Gate'", "family"), QStringLiteral("Lamiaceae"));
+  EXPECT_EQ(document.facts().find("Monarda 'Gate'")->sun, document.facts().find(kBergamot)->sun);
+  document.undo();
+  EXPECT_EQ(document.facts().find("Monarda 'Gate'"), nullptr);
+}
+
+TEST_F(OwnPlants, InAllYardsItIsInThePersonalFileAndCanBeTakenBack) {
+  click("drift-facts");
+  inAllYards();
+  type("spacing_cm", QStringLiteral("75"));
+  EXPECT_EQ(fileText(personalPlantsPath()),
+            "botanical_name,spacing_cm\r\nMonarda fistulosa,75\r\n");
+  EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
+  click("plant-undo");
+  EXPECT_EQ(fileText(personalPlantsPath()), "botanical_name\r\n");
+  EXPECT_NE(document.facts().find(kBergamot)->spacing.metres(), 0.75);
+}
+
+TEST_F(OwnPlants, AChangeMadeElsewhereIsTakenInAndNotOverwritten) {
+  click("drift-facts");
+  inAllYards();
+  type("spacing_cm", QStringLiteral("75"));
+  writeFile(personalPlantsPath(), "botanical_name,spacing_cm\nMonarda fistulosa,66\n");
+  type("spread_cm", QStringLiteral("70"));
+  EXPECT_TRUE(shown<QLabel>(QStringLiteral("plant-spread_cm-wrong")));
+  EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.66, 1e-12);
+  EXPECT_EQ(fileText(personalPlantsPath()), "botanical_name,spacing_cm\nMonarda fistulosa,66\n");
+}
+
+TEST_F(OwnPlants, BroughtInFromAFileWithTheBadRowsTold) {
+  prompts->plants = path(QStringLiteral("more.csv"));
+  writeFile(prompts->plants,
+            "\xEF\xBB\xBF"
+            "botanical_name,spacing_cm,notes\nMonarda fistulosa,75,\"=HYPERLINK(\"\"x\"\")\"\n"
+            "Echinacea purpurea,\"1,200\",\nAcer nowhere,60,\n");
+  trigger("actionPlantsIn");
+  EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
+  const QString told = window->messages().words();
+  EXPECT_TRUE(told.contains(QStringLiteral("more.csv, line 3, spacing_cm"))) << qPrintable(told);
+  EXPECT_TRUE(told.contains(QStringLiteral("line 4"))) << qPrintable(told);
+  prompts->plants = path(QStringLiteral("out.csv"));
+  trigger("actionOwnPlantsOut");
+  EXPECT_EQ(fileText(prompts->plants),
+            "botanical_name,spacing_cm,notes\r\n"
+            "Monarda fistulosa,75,\"'=HYPERLINK(\"\"x\"\")\"\r\n")
+      << "a spreadsheet must not run it";
+}
+
+TEST_F(OwnPlants, MarkupInAPlantsTextIsShownAndNotFollowed) {
+  const QString markup = QStringLiteral("<img src='x'>bee balm");
+  click("drift-facts");
+  type("common_name", markup);
+  click("plant-back");
+  auto* common = shown<QLabel>(QStringLiteral("drift-common"));
+  ASSERT_TRUE(common);
+  EXPECT_EQ(common->text(), markup);
+  EXPECT_EQ(common->textFormat(), Qt::PlainText);
+  EXPECT_FALSE(plainTip(markup).contains(QStringLiteral("<img")));
+  EXPECT_TRUE(plainTip(markup).contains(QStringLiteral("&lt;img")));
+}
+
+TEST_F(OwnPlants, AllPlantsGoOutAndComeBackUnchanged) {
+  prompts->plants = path(QStringLiteral("all.csv"));
+  trigger("actionAllPlantsOut");
+  const auto back = readCatalogue(fileText(prompts->plants).toStdString(), "all.csv");
+  EXPECT_TRUE(back.errors.empty());
+  EXPECT_EQ(back.catalogue.species(), document.facts().species());
+}
+
+}  // namespace
+}  // namespace tussock
