@@ -101,4 +101,9 @@ QString hoursText(double hours) {
   return QStringLiteral("%1 h").arg(QLocale().toString(hours, 'f', 1));
 }
 
+QString plantCountText(const Totals& totals) {
+  if (totals.existing == 0) return tr("%1 plants").arg(totals.plants);
+  return tr("%1 to plant, %2 existing").arg(totals.plants - totals.existing).arg(totals.existing);
+}
+
 }  // namespace tussock

@@ -6,6 +6,7 @@
 #include <optional>
 #include <QString>
 
+#include "core/planting/totals.h"
 #include "core/units/date.h"
 #include "core/units/measure_text.h"
 
@@ -28,5 +29,7 @@ struct LengthBounds {
 [[nodiscard]] QString degreesText(Angle angle);  // "30°"
 [[nodiscard]] QString readDegrees(const QString& typed, Angle& value);
 [[nodiscard]] QString hoursText(double hours);  // "7.1 h"
+// "40 plants", or "37 to plant, 3 existing": orders are made from the first sum alone.
+[[nodiscard]] QString plantCountText(const Totals& totals);
 
 }  // namespace tussock

@@ -16,6 +16,7 @@
 
 #include "app/document/personal_catalogue.h"
 #include "app/look/theme.h"
+#include "app/panels/field_text.h"
 #include "app/panels/findings_list.h"
 #include "app/panels/plant_sheet.h"
 #include "app/panels/selection_view.h"
@@ -165,8 +166,8 @@ QWidget* MarginPanel::makeFindings() {
 void MarginPanel::showTotals() {
   const Totals totals = totalsOf(document_.yard());
   totals_->setVisible(document_.isOpen());
-  totals_->setText(tr("%1 plants · %2 species · %3 % of the ground taken")
-                       .arg(totals.plants)
+  totals_->setText(tr("%1 · %2 species · %3 % of the ground taken")
+                       .arg(plantCountText(totals))
                        .arg(totals.species)
                        .arg(qRound(totals.share() * 100.0)));
 }

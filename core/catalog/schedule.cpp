@@ -30,6 +30,12 @@ void count(ScheduleLine& line, const Drift& drift) {
 
 }  // namespace
 
+PlantSums sumsOf(const std::vector<ScheduleLine>& lines) {
+  PlantSums sums;
+  for (const ScheduleLine& line : lines) sums.add(line.size, line.quantity);
+  return sums;
+}
+
 std::vector<ScheduleLine> scheduleOf(const Yard& yard, const Catalogue& catalogue,
                                      std::optional<Id<Bed>> bed) {
   std::map<std::pair<std::string, StockSize>, ScheduleLine> lines;

@@ -25,6 +25,20 @@ struct ScheduleLine {
   bool operator==(const ScheduleLine&) const = default;
 };
 
+// What is to be had and what stands there already, never in one sum: orders are made from the
+// first.
+struct PlantSums {
+  int toPlant = 0;
+  int existing = 0;
+
+  [[nodiscard]] int all() const { return toPlant + existing; }
+  void add(StockSize size, int plants) {
+    (size == StockSize::Existing ? existing : toPlant) += plants;
+  }
+  bool operator==(const PlantSums&) const = default;
+};
+[[nodiscard]] PlantSums sumsOf(const std::vector<ScheduleLine>& lines);
+
 // By botanical name, then size. Species point into the catalogue, which must live on.
 [[nodiscard]] std::vector<ScheduleLine> scheduleOf(const Yard& yard, const Catalogue& catalogue,
                                                    std::optional<Id<Bed>> bed = std::nullopt);

@@ -14,15 +14,23 @@ std::string spacingOf(const ScheduleLine& line, UnitSystem units) {
   return closest == widest ? closest : closest + " to " + widest;
 }
 
+std::string sumRecord(int plants, const char* words) {
+  return csvRecord({"", std::to_string(plants), "", words, "", "", ""});
+}
+
 }  // namespace
 
 std::string scheduleCsv(const Yard& yard, const Catalogue& catalogue) {
   std::string csv =
       csvRecord({"code", "quantity", "drifts", "botanical_name", "common_name", "size", "spacing"});
-  for (const ScheduleLine& line : scheduleOf(withCodes(yard), catalogue))
+  const std::vector<ScheduleLine> lines = scheduleOf(withCodes(yard), catalogue);
+  for (const ScheduleLine& line : lines)
     csv += csvRecord({line.code, std::to_string(line.quantity), std::to_string(line.drifts),
                       line.botanicalName, line.species ? line.species->commonName : "",
                       std::string(wordOf(line.size)), spacingOf(line, yard.settings.units)});
+  const PlantSums sums = sumsOf(lines);
+  csv += sumRecord(sums.toPlant, "Total to plant");
+  csv += sumRecord(sums.existing, "Total existing");
   return csv;
 }
 

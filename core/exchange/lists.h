@@ -9,7 +9,8 @@
 namespace tussock {
 
 // The plant schedule: code, quantity, drifts, botanical and common name, size, spacing in the
-// yard's units. Existing plants are listed with the size "existing".
+// yard's units. Existing plants are listed with the size "existing". Two lines without a code end
+// it: the sum of what is to be planted and that of what stands there already.
 [[nodiscard]] std::string scheduleCsv(const Yard& yard, const Catalogue& catalogue);
 
 }  // namespace tussock

@@ -16,7 +16,9 @@ void count(const std::vector<const Drift*>& drifts, Totals& totals,
   for (const Drift* drift : drifts) {
     if (drift->plants.empty()) continue;
     ++totals.drifts;
-    totals.plants += static_cast<int>(drift->plants.size());
+    const int plants = static_cast<int>(drift->plants.size());
+    totals.plants += plants;
+    if (drift->existing()) totals.existing += plants;
     if (drift->layer == Layer::Main) totals.taken += groundOf(*drift);
     species.insert(drift->species);
   }

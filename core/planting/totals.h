@@ -15,6 +15,7 @@ namespace tussock {
 struct Totals {
   int drifts = 0;
   int plants = 0;
+  int existing = 0;  // of these, what stands there already
   int species = 0;
   Area ground;  // of the beds, along the ground
   Area taken;   // by the plants of the main layer, see groundOf

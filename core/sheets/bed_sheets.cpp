@@ -49,7 +49,7 @@ struct BedWork {
   std::vector<ShownDrift> drifts;
   std::vector<ScheduleRow> rows;
 
-  [[nodiscard]] int plants() const { return totalOf(rows); }
+  [[nodiscard]] PlantSums plants() const { return sumsOf(rows); }
 };
 
 std::string keyFor(const Baseline& baseline) {
@@ -61,7 +61,7 @@ std::string keyFor(const Baseline& baseline) {
 HeadText headFor(const BedWork& work) {
   const std::string viewing = describeViewing(work.bed.viewing);
   std::string first = viewing.empty() ? "" : fmt::format("Seen from {} · ", viewing);
-  first += fmt::format("{} plants in {} {} · {}", work.plants(), work.drifts.size(),
+  first += fmt::format("{} in {} {} · {}", countText(work.plants()), work.drifts.size(),
                        work.drifts.size() == 1 ? "drift" : "drifts",
                        formatArea(areaOf(work.bed.outline), work.source.units()));
   return {{first}, {}};

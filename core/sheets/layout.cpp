@@ -113,10 +113,15 @@ std::optional<PageFit> fitOnPage(const PlanSource& source, const std::vector<int
   return apart;
 }
 
-int totalOf(const std::vector<ScheduleRow>& rows) {
-  int total = 0;
-  for (const ScheduleRow& row : rows) total += row.quantity;
-  return total;
+PlantSums sumsOf(const std::vector<ScheduleRow>& rows) {
+  PlantSums sums;
+  for (const ScheduleRow& row : rows) sums.add(row.stock, row.quantity);
+  return sums;
+}
+
+std::string countText(PlantSums sums) {
+  if (sums.existing == 0) return fmt::format("{} plants", sums.all());
+  return fmt::format("{} plants, {} of them existing,", sums.all(), sums.existing);
 }
 
 int drawnOn(const Sheet& sheet) {
@@ -125,11 +130,16 @@ int drawnOn(const Sheet& sheet) {
   return count;
 }
 
-std::string agreement(int scheduled, int drawn, int labelled) {
-  if (scheduled == drawn && drawn == labelled) return "plants: labels, drawing and schedule agree";
+std::string agreement(PlantSums scheduled, int drawn, int labelled) {
+  const std::string apart =
+      scheduled.existing > 0
+          ? fmt::format(" ({} to plant, {} existing)", scheduled.toPlant, scheduled.existing)
+          : "";
+  if (scheduled.all() == drawn && drawn == labelled)
+    return "plants" + apart + ": labels, drawing and schedule agree";
   return fmt::format(
-      "plants in the schedule, {} drawn, {} on labels: look for drifts without a bed", drawn,
-      labelled);
+      "plants{} in the schedule, {} drawn, {} on labels: look for drifts without a bed", apart,
+      drawn, labelled);
 }
 
 std::vector<Sheet> schedulePages(const PlanSource& source, const std::string& title,

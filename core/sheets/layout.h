@@ -49,10 +49,13 @@ struct PageFit {
                                                const std::function<DrawingNeed(int)>& needAt,
                                                const std::vector<ScheduleRow>& rows);
 
-[[nodiscard]] int totalOf(const std::vector<ScheduleRow>& rows);
+[[nodiscard]] PlantSums sumsOf(const std::vector<ScheduleRow>& rows);
+// "40 plants" or "40 plants, 3 of them existing,": the words that follow are "in 2 beds" or alike.
+[[nodiscard]] std::string countText(PlantSums sums);
 [[nodiscard]] int drawnOn(const Sheet& sheet);
 // What stands beside a total: that labels, drawing and schedule agree, or by how much they do not.
-[[nodiscard]] std::string agreement(int scheduled, int drawn, int labelled);
+// What is to be planted and what stands there already are told apart where there is any of that.
+[[nodiscard]] std::string agreement(PlantSums scheduled, int drawn, int labelled);
 
 // The rows that do not fit on `sheet` (all when `schedule` says the next page) on further pages,
 // turned where that takes fewer.

@@ -64,12 +64,12 @@ Box siteOf(const Yard& yard) {
   return box;
 }
 
-HeadText headFor(const PlanSource& source, int plants) {
+HeadText headFor(const PlanSource& source, PlantSums plants) {
   const std::size_t beds = source.yard.beds.size();
   HeadText head;
   if (!source.yard.settings.name.empty()) head.lines.push_back(source.yard.settings.name);
-  head.lines.push_back(
-      fmt::format("{} plants in {} {}. North is up.", plants, beds, beds == 1 ? "bed" : "beds"));
+  head.lines.push_back(fmt::format("{} in {} {}. North is up.", countText(plants), beds,
+                                   beds == 1 ? "bed" : "beds"));
   return head;
 }
 
@@ -87,7 +87,7 @@ class Overview {
       : source_(source),
         site_(siteOf(source.yard)),
         rows_(scheduleRows(scheduleOf(source.yard, source.facts), source.units())),
-        head_(headFor(source, totalOf(rows_))) {}
+        head_(headFor(source, sumsOf(rows_))) {}
 
   // The list of numbered names stands under the drawing, which it may make smaller, where that
   // settles on a short one; else on the next sheet.

@@ -27,9 +27,10 @@ Plan makePlan(const Yard& yard, const Catalogue& facts, const PlanOptions& optio
     plan.totals.drawn += drawnOn(sheet);
     plan.totals.labelled += sheet.plantTotal;
   }
-  plan.totals.scheduled = totalOf(scheduleRows(scheduleOf(coded, facts), source.units()));
-  append(plan, overviewSheets(source, agreement(plan.totals.scheduled, plan.totals.drawn,
-                                                plan.totals.labelled)));
+  const PlantSums sums = sumsOf(scheduleOf(coded, facts));
+  plan.totals.scheduled = sums.all();
+  plan.totals.existing = sums.existing;
+  append(plan, overviewSheets(source, agreement(sums, plan.totals.drawn, plan.totals.labelled)));
   append(plan, std::move(beds));
   for (std::size_t i = 0; i < plan.sheets.size(); ++i)
     addTitleStrip(plan.sheets[i], coded.settings, options, static_cast<int>(i) + 1,

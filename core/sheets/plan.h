@@ -30,6 +30,7 @@ struct PlanTotals {
   int drawn = 0;      // plants in the yard to be planted or standing
   int labelled = 0;   // sum of the labels of the bed sheets
   int scheduled = 0;  // sum of the schedule of the overview
+  int existing = 0;   // of these, what stands there already and is not to be had
 };
 
 struct Plan {

@@ -52,7 +52,7 @@ ScheduleRow rowOf(const ScheduleLine& line, UnitSystem units) {
   ScheduleRow row;
   row.code = line.code, row.quantity = line.quantity, row.drifts = line.drifts;
   row.botanicalName = printable(line.botanicalName);
-  row.size = sizeText(line.size), row.spacing = spacingText(line, units);
+  row.size = sizeText(line.size), row.stock = line.size, row.spacing = spacingText(line, units);
   if (!line.species) return row;
   row.commonName = printable(line.species->commonName);
   row.height = formatPlantSize(line.species->height(), units);

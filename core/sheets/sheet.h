@@ -72,6 +72,7 @@ using PaperItem = std::variant<PaperPath, PaperText, PaperPlant, PaperLabel>;
 struct ScheduleRow {
   std::string code, botanicalName, commonName, size, spacing, height;
   int quantity = 0, drifts = 0;
+  StockSize stock = StockSize::Plug;
   std::array<bool, 12> bloom{};
   std::string caution;
 };

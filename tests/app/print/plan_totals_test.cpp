@@ -60,7 +60,7 @@ Read readBack(const Plan& plan) {
       run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")})
           .output;
   static const QRegularExpression agreement(
-      QStringLiteral("([0-9]+) +plants: labels, drawing and schedule agree"));
+      QStringLiteral("([0-9]+) +plants(?: \\([^)]*\\))?: labels, drawing and schedule agree"));
   Read read;
   for (const QString& page : text.split(QLatin1Char('\f'), Qt::SkipEmptyParts)) {
     const bool whole = page.contains(QStringLiteral("Whole plant schedule")) ||

@@ -39,6 +39,10 @@ TEST(Schedule, SumsDriftsOfASpeciesAndKeepsExistingApart) {
   EXPECT_EQ(lines[2].quantity, 1);
 }
 
+TEST(Schedule, WhatIsToBePlantedIsSummedApartFromWhatStandsThere) {
+  EXPECT_EQ(sumsOf(scheduleOf(twoBeds(), Catalogue())), (PlantSums{15, 1}));
+}
+
 TEST(Schedule, BedsAddUpToTheYard) {
   const Yard yard = twoBeds();
   int inBeds = 0, inYard = 0;

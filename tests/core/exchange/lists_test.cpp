@@ -22,7 +22,21 @@ TEST(Lists, ScheduleHasALineForEachSpeciesAndSize) {
   yard.planCodes = yard.planCodes.with({Id<PlanCode>(900), "Monarda fistulosa", "MONFIS"});
   EXPECT_EQ(scheduleCsv(yard, Catalogue({bergamot})),
             "code,quantity,drifts,botanical_name,common_name,size,spacing\r\n"
-            "MONFIS,8,2,Monarda fistulosa,wild bergamot,plug,40 cm to 50 cm\r\n");
+            "MONFIS,8,2,Monarda fistulosa,wild bergamot,plug,40 cm to 50 cm\r\n"
+            ",8,,Total to plant,,,\r\n"
+            ",0,,Total existing,,,\r\n");
+}
+
+TEST(Lists, WhatIsToBePlantedAndWhatStandsThereAreSummedApart) {
+  const Yard yard = test::YardBuilder()
+                        .bed("A", "POLYGON((0 0,9 0,9 4,0 4,0 0))")
+                        .drift("Monarda fistulosa", test::row(3, 0.4, {0.5, 0.5}))
+                        .drift("Monarda fistulosa", test::row(2, 0.4, {0.5, 1.5}))
+                        .existing()
+                        .build();
+  const std::string csv = scheduleCsv(yard, Catalogue());
+  EXPECT_NE(csv.find("\r\n,3,,Total to plant,,,\r\n,2,,Total existing,,,\r\n"), std::string::npos)
+      << csv;
 }
 
 TEST(Lists, CodesNotGivenYetAreThoseOfThePlan) {
