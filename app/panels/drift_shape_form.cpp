@@ -30,7 +30,8 @@ QString plantIn(Document& document, Id<Drift> id, const DriftShape& shape) {
   const Drift* drift = document.yard().drifts.find(id);
   if (!drift || shape == shapeOf(*drift)) return {};
   if (drift->locked) return tr("The drift is locked. Unlock it first.");
-  if (drift->existing()) return tr("These plants stand already. Change their Stock to plant anew.");
+  if (drift->existing())
+    return tr("These plants stand there already. Take the tick off to plant anew.");
   const DriftEdit edit = reshapeDrift(document.yard(), id, shape, document.ids());
   if (edit.edit.empty()) return tr("No plant fits here like that. Move the drift or make it less.");
   document.commit(edit.edit);

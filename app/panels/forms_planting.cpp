@@ -99,6 +99,19 @@ QString heightText(const Document& document, const Drift& drift) {
       .arg(text(formatPlantSize(species->height(), document.yard().settings.units)));
 }
 
+// Of the sizes that Stock offers this one says what is not to be had, so it stands by itself too.
+void addExistingTick(FieldForm& form, Document& document, Id<Drift> id) {
+  const auto drift = [&document, id] { return document.yard().drifts.find(id); };
+  QCheckBox* tick = form.addTick(
+      QStringLiteral("drift-existing"), tr("Standing there already"),
+      [drift] { return drift() && drift()->existing(); },
+      [&document, id](bool stands) {
+        editObject(document, id, stands ? tr("Mark as standing") : tr("Mark as to be planted"),
+                   [stands](Drift& d) { d.size = stands ? StockSize::Existing : StockSize::Plug; });
+      });
+  tick->setToolTip(tr("Left out of what is to be had and of the stake-out"));
+}
+
 }  // namespace
 
 QString areaText(const Document& document, Area area) {
@@ -167,6 +180,7 @@ void fillForm(FieldForm& form, Document& document, Id<Patch> id) {
 
 void fillForm(FieldForm& form, Document& document, Id<Drift> id) {
   ObjectForm<Drift> drift(form, document, id);
+  addExistingTick(form, document, id);
   addShapeFields(form, document, id);
   drift.fact("drift-ground", tr("Ground"),
              [&](const Drift& d) { return areaText(document, groundOf(d)); });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/margin_panel.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -95,6 +96,23 @@ TEST_F(MarginTest, LeavingAFieldMakesTheEditAndLeavingItAloneMakesNone) {
   shown<QLineEdit>("bed-setback")->setFocus();
   name->setFocus();
   EXPECT_EQ(changed.count(), 1);
+}
+
+TEST_F(MarginTest, ATickSaysThatPlantsStandThereAndTheTotalsTellThemApart) {
+  const auto id = plant("Echinacea purpurea", 5, {4, 2});
+  plant("Echinacea purpurea", 3, {2, 2});
+  document.select({refTo(id)});
+  auto* tick = shown<QCheckBox>("drift-existing");
+  tick->click();
+  EXPECT_TRUE(onDisk().drifts.find(id)->existing());
+  EXPECT_TRUE(shown<QLabel>("margin-totals")
+                  ->text()
+                  .startsWith(QStringLiteral("3 to plant, 5 existing · 1 species")));
+  tick->click();
+  EXPECT_FALSE(onDisk().drifts.find(id)->existing());
+  EXPECT_TRUE(shown<QLabel>("margin-totals")->text().startsWith(QStringLiteral("8 plants · ")));
+  document.undo();
+  EXPECT_TRUE(tick->isChecked());
 }
 
 TEST_F(MarginTest, ABadLengthIsSaidAndChangesNothing) {
