@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <QFontMetricsF>
+#include <QPaintEngine>
 
 #include "app/print/paper_symbols.h"
 #include "app/print/plan_output.h"
@@ -36,6 +37,18 @@ void paintHalo(QPainter& painter, QPointF at, const QFont& font, const QString& 
   painter.drawPath(outline);
 }
 
+// A picture file goes to machines that lack the font: there the letters are shapes.
+void paintWords(QPainter& painter, QPointF at, const QFont& font, const QString& words) {
+  if (painter.paintEngine()->type() == QPaintEngine::SVG) {
+    QPainterPath letters;
+    letters.addText(at, font, words);
+    return painter.fillPath(letters, paperInk());
+  }
+  painter.setFont(font);
+  painter.setPen(paperInk());
+  painter.drawText(at, words);
+}
+
 void paintText(QPainter& painter, const PaperText& text) {
   const QString words = QString::fromStdString(text.text);
   const QFont font = fontOf(text);
@@ -50,9 +63,7 @@ void paintText(QPainter& painter, const PaperText& text) {
   painter.rotate(-text.turnDegrees);
   painter.scale(unit, unit);
   if (text.halo) paintHalo(painter, at, font, words, 1.0 / unit);
-  painter.setFont(font);
-  painter.setPen(paperInk());
-  painter.drawText(at, words);
+  paintWords(painter, at, font, words);
   painter.restore();
 }
 

@@ -17,6 +17,18 @@ namespace {
 constexpr double kMillimetresPerInch = 25.4;
 constexpr int kSvgUnits = 10;  // to the millimetre, so that page sizes are whole numbers
 
+// Letters are shapes in the file; here are the words, for searching and for reading aloud.
+QString wordsOn(const Sheet& sheet) {
+  QStringList words;
+  for (const PaperItem& item : sheet.items) {
+    if (const auto* text = std::get_if<PaperText>(&item))
+      words << QString::fromStdString(text->text);
+    if (const auto* label = std::get_if<PaperLabel>(&item))
+      words << QString::fromStdString(label->text.text);
+  }
+  return words.join(QLatin1Char('\n'));
+}
+
 }  // namespace
 
 void writeSheetSvg(const Sheet& sheet, const QString& path) {
@@ -29,6 +41,7 @@ void writeSheetSvg(const Sheet& sheet, const QString& path) {
   generator.setSize(size);
   generator.setViewBox(QRect(QPoint(0, 0), size));
   generator.setTitle(QString::fromStdString(sheet.title));
+  generator.setDescription(wordsOn(sheet));
   QPainter painter(&generator);
   painter.scale(kSvgUnits, kSvgUnits);
   paintSheet(painter, sheet);

@@ -230,6 +230,35 @@ TEST(PlanSvg, HasOneWellFormedFilePerSheetWithItsSizeInMillimetres) {
   }
 }
 
+// On a machine without the font the page still looks and measures the same.
+TEST(PlanSvg, NamesNoFontAndKeepsTheWordsInItsDescription) {
+  const test::TemporaryFolder folder;
+  const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
+  const QString path = QString::fromStdString(folder / "sheet.svg");
+  writeSheetSvg(plan.sheets[1], path);
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  QXmlStreamReader xml(&file);
+  QString words;
+  int letters = 0;
+  while (!xml.atEnd()) {
+    xml.readNext();
+    if (!xml.isStartElement()) continue;
+    EXPECT_NE(xml.name(), QLatin1String("text"));
+    letters += xml.name() == QLatin1String("path");
+    if (xml.name() == QLatin1String("desc")) words = xml.readElementText();
+  }
+  ASSERT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+  EXPECT_GT(letters, 100);
+  int labels = 0;
+  for (const PaperItem& item : plan.sheets[1].items)
+    if (const auto* label = std::get_if<PaperLabel>(&item)) {
+      ++labels;
+      EXPECT_TRUE(words.contains(QString::fromStdString(label->text.text))) << label->text.text;
+    }
+  EXPECT_GT(labels, 0);
+}
+
 TEST(PlanPicture, HasThePixelsOfItsPaperAndInkOnIt) {
   const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
   const QImage image = renderSheet(plan.sheets[1], 100.0);
