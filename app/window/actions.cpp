@@ -29,9 +29,10 @@ Actions::Actions(QObject* parent)
       redo(make("actionRedo", tr("&Redo"), QKeySequence::Redo, "redo")),
       remove(make("actionDelete", tr("&Delete"), {}, "delete")),
       selectAll(make("actionSelectAll", tr("Select &all plants"), QKeySequence::SelectAll)),
-      merge(make("actionMerge", tr("&Merge two drifts"), QKeySequence(tr("J")))),
-      setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("D")))),
-      settle(make("actionSettle", tr("&Settle plants that break a rule"), QKeySequence(tr("E")))),
+      merge(make("actionMerge", tr("&Merge two drifts"), QKeySequence(tr("Ctrl+J")))),
+      setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("Ctrl+D")))),
+      settle(
+          make("actionSettle", tr("&Settle plants that break a rule"), QKeySequence(tr("Ctrl+T")))),
       lock(make("actionLock", tr("&Lock or unlock"), QKeySequence(tr("K")), "lock")),
       plantFacts(make("actionPlantFacts", tr("&Facts of the plant"), QKeySequence(tr("I")))),
       plantAdd(make("actionPlantAdd", tr("&Add a plant of your own"))),

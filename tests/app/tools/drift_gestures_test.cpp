@@ -195,7 +195,7 @@ TEST_F(DriftGestures, DroppingIsTakenAndSettlingMendsIt) {
   startPlanted();
   drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);
   EXPECT_EQ(undoLabel(), QStringLiteral("Nudge plant"));
-  key(Qt::Key_E);
+  key(Qt::Key_T, Qt::ControlModifier);
   EXPECT_EQ(undoLabel(), QStringLiteral("Settle plants"));
   const auto places = positionsOf(*inFile().drifts.find(small));
   for (std::size_t i = 0; i < places.size(); ++i)
@@ -221,7 +221,7 @@ TEST_F(DriftGestures, TheFindingOfANudgeOffersTheRepair) {
 TEST_F(DriftGestures, SettingOutAnewPlantsByTheRules) {
   startPlanted();
   drag({0.6, 0.8}, {0.95, 0.8}, Qt::AltModifier);
-  key(Qt::Key_D);
+  key(Qt::Key_D, Qt::ControlModifier);
   EXPECT_EQ(undoLabel(), QStringLiteral("Set drift out anew"));
   const auto places = positionsOf(*inFile().drifts.find(small));
   for (std::size_t i = 0; i < places.size(); ++i)

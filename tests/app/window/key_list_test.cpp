@@ -48,6 +48,32 @@ TEST_F(KeyListTest, TellsTheGesturesOfEveryTool) {
     EXPECT_TRUE(titles.contains(QString::fromLatin1(tool))) << tool;
 }
 
+// Letters are struck by mistake. Alone they may take up a tool, lock or turn; what they change is
+// one undo away.
+TEST_F(KeyListTest, NoLetterAloneTakesAPlantOrAThingAway) {
+  test::YardBuilder planted;
+  planted.bed("Walk", "POLYGON((0 0, 6 0, 6 3, 0 3, 0 0))");
+  const Id<Drift> low =
+      planted.drift("Monarda fistulosa", test::row(3, 0.1, {1.0, 1.0})).lastDrift();
+  const Id<Drift> high =
+      planted.drift("Monarda fistulosa", test::row(5, 0.4, {1.0, 2.0})).lastDrift();
+  start(planted.build());
+  const Yard before = inFile();
+  for (int letter = Qt::Key_A; letter <= Qt::Key_Z; ++letter) {
+    trigger("toolSelect");
+    document.select({refTo(low), refTo(high)});
+    key(Qt::Key(letter));
+    const Yard after = inFile();
+    const auto said = std::string(1, char('A' + letter - Qt::Key_A));
+    ASSERT_EQ(after.drifts.size(), before.drifts.size()) << said;
+    EXPECT_EQ(after.beds.size(), before.beds.size()) << said;
+    for (const Drift& drift : before.drifts)
+      EXPECT_EQ(after.drifts.find(drift.id)->plants.size(), drift.plants.size()) << said;
+    while (document.undoLabel()) document.undo();
+    EXPECT_EQ(inFile().drifts.find(low)->plants, before.drifts.find(low)->plants) << said;
+  }
+}
+
 TEST_F(KeyListTest, StandsBesideTheWork) {
   start();
   trigger("actionKeys");
