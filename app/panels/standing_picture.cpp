@@ -168,6 +168,15 @@ void StandingPicture::mousePressEvent(QMouseEvent* event) {
   if (const auto drift = driftAt(event->position())) document_.select({refTo(*drift)});
 }
 
+// Colours are in the picture kept; they change with the theme.
+void StandingPicture::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange) {
+    drawn_ = {};
+    update();
+  }
+  QWidget::changeEvent(event);
+}
+
 bool StandingPicture::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/standing_picture.h"
 
+#include <QApplication>
 #include <QTest>
 
+#include "app/look/theme.h"
 #include "tests/app/open_yard.h"
 
 namespace tussock {
@@ -54,6 +56,20 @@ TEST_F(StandingPictureTest, ShowsFlowersInTheWeekThatIsShown) {
   const QImage august = picture.grab().toImage();
   picture.setWeek(weekOf(std::chrono::May / 15));
   EXPECT_NE(august, picture.grab().toImage());
+}
+
+TEST_F(StandingPictureTest, TakesTheColoursOfAnotherTheme) {
+  plant("Echinacea purpurea", 7, {4, 2});
+  picture.refresh();
+  applyTheme(*qApp, Theme::light());
+  (void)picture.grab();
+  applyTheme(*qApp, Theme::darkTheme());
+  const QImage after = picture.grab().toImage();
+  picture.refresh();  // draws it anew
+  const QImage anew = picture.grab().toImage();
+  applyTheme(*qApp, Theme::light());
+  EXPECT_EQ(after, anew);
+  EXPECT_NE(anew, picture.grab().toImage());
 }
 
 }  // namespace
