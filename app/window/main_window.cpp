@@ -25,6 +25,7 @@
 #include "app/window/first_steps.h"
 #include "app/window/key_list.h"
 #include "app/window/message_bar.h"
+#include "app/window/pages_scroll.h"
 #include "app/window/plan_commands.h"
 #include "app/window/plant_commands.h"
 #include "app/window/rail.h"
@@ -88,7 +89,7 @@ QWidget* MainWindow::makePages() {
   pages_->addWidget(makeWorkplace());
   messages_ = new MessageBar;
   messages_->floatOver(*start_);
-  return pages_;
+  return new PagesScroll(pages_);
 }
 
 QWidget* MainWindow::makeWorkplace() {

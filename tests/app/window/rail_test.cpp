@@ -2,6 +2,8 @@
 // Every tool can be reached in a small window.
 #include "app/window/rail.h"
 
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QToolButton>
 
 #include <gtest/gtest.h>
@@ -52,6 +54,29 @@ TEST_F(RailTest, StandsInTwoColumnsWhereOneIsTooTall) {
   start();
   resizeTo({960, 508});
   expectAllReached();
+  const auto* scroll = window->findChild<QScrollArea*>(QStringLiteral("pages-scroll"));
+  EXPECT_EQ(scroll->widget()->size(), scroll->viewport()->size()) << "it all fits";
+}
+
+// 1440 x 900 at twice the size leaves 720 x 450, less what a window manager puts on top.
+TEST_F(RailTest, AWindowTooSmallForAllOfItScrolls) {
+  start();
+  resizeTo({720, 418});
+  auto* scroll = window->findChild<QScrollArea*>(QStringLiteral("pages-scroll"));
+  ASSERT_TRUE(scroll);
+  const auto inSight = [scroll](const QWidget* part, QPoint at) {
+    return scroll->viewport()->rect().contains(part->mapTo(scroll->viewport(), at));
+  };
+  expectAllReached();
+  const auto* margin = window->findChild<QWidget*>(QStringLiteral("margin"));
+  const auto* bench = window->findChild<QWidget*>(QStringLiteral("bench"));
+  const QPoint right(margin->width() - 1, 0), low(0, bench->height() - 1);
+  EXPECT_FALSE(inSight(margin, right) && inSight(bench, low)) << "else nothing is tested";
+  scroll->horizontalScrollBar()->setValue(scroll->horizontalScrollBar()->maximum());
+  EXPECT_TRUE(inSight(margin, right));
+  scroll->horizontalScrollBar()->setValue(0);
+  scroll->verticalScrollBar()->setValue(scroll->verticalScrollBar()->maximum());
+  EXPECT_TRUE(inSight(bench, low));
 }
 
 }  // namespace
