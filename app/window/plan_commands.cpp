@@ -43,11 +43,13 @@ void PlanCommands::writePlan() {
     return emit troubled(tr("%1 is the yard itself. Name another file.").arg(path));
   try {
     const Plan plan = makePlan(document_.yard(), document_.facts(), options());
-    if (path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)) {
-      (void)writePlanSvg(plan, path);
-    } else {
+    QStringList paths{path};
+    if (path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive))
+      paths = writePlanSvg(plan, path);
+    else
       writePlanPdf(plan, path);
-    }
+    emit written(paths.size() == 1 ? tr("Plan written: %1").arg(paths.first())
+                                   : tr("Plan written: %1 to %2").arg(paths.first(), paths.last()));
   } catch (const std::exception& problem) {
     emit troubled(QString::fromUtf8(problem.what()));
   }

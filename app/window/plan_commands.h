@@ -30,6 +30,7 @@ class PlanCommands : public QObject {
   void print();
 
  signals:
+  void written(const QString& words);
   void troubled(const QString& words);
 
  private:
