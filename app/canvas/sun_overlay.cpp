@@ -16,7 +16,7 @@ namespace {
 
 constexpr double kStrength = 0.66;       // of the map over the plan
 constexpr double kLabelledFrom = 110.0;  // pixels: shorter lines carry no label
-constexpr double kShortest = 2.5;        // metres: smaller islands are trunks and noise of the cells
+constexpr double kShortest = 2.5;  // metres: smaller islands are trunks and noise of the cells
 
 QImage imageOf(const HourGrid& grid) {
   QImage image(grid.columns, grid.rows, QImage::Format_ARGB32_Premultiplied);

@@ -65,7 +65,8 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Yard yard = grownBy(file.yard(), options.years);
   const SunMapRequest request = requestFrom(options, yard);
-  for (const ShadeProblem& problem : shadeProblems(yard)) console.err << sentenceOf(problem) << '\n';
+  for (const ShadeProblem& problem : shadeProblems(yard))
+    console.err << sentenceOf(problem) << '\n';
   writeMap(mapOf(yard, request), request, options, yard);
   console.err << "Wrote " << options.out << '\n';
   return ExitCode::Done;

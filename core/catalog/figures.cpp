@@ -23,6 +23,7 @@ std::vector<NamedShare> sharesBy(const std::vector<Portion>& portions, double su
   std::map<std::string, double> amounts;
   for (const Portion& portion : portions) amounts[std::string(nameOf(portion))] += portion.amount;
   std::vector<NamedShare> shares;
+  shares.reserve(amounts.size());
   for (const auto& [name, amount] : amounts) shares.push_back({name, amount, amount / sum});
   std::stable_sort(shares.begin(), shares.end(),
                    [](const NamedShare& a, const NamedShare& b) { return a.amount > b.amount; });
@@ -38,6 +39,7 @@ std::vector<Portion> bySpecies(const std::vector<Portion>& portions) {
     sum.amount += portion.amount;
   }
   std::vector<Portion> result;
+  result.reserve(sums.size());
   for (const auto& [name, portion] : sums) result.push_back(portion);
   std::stable_sort(result.begin(), result.end(),
                    [](const Portion& a, const Portion& b) { return a.amount > b.amount; });
@@ -105,6 +107,7 @@ std::vector<Portion> portionsOf(const Yard& yard, const Catalogue& catalogue,
     sum.amount += static_cast<double>(drift.plants.size());
   }
   std::vector<Portion> portions;
+  portions.reserve(sums.size());
   for (const auto& [key, portion] : sums) portions.push_back(portion);
   return portions;
 }

@@ -113,6 +113,7 @@ std::vector<Ranked> bestToFill(const Missing& missing, const std::vector<Ranked>
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   if (found.size() > count) found.resize(count);
   std::vector<Ranked> result;
+  result.reserve(found.size());
   for (const auto& [filled, one] : found) result.push_back(*one);
   return result;
 }

@@ -85,6 +85,7 @@ std::vector<const Species*> mostAlike(const CheckInput& input, const Species& of
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   if (found.size() > count) found.resize(count);
   std::vector<const Species*> species;
+  species.reserve(found.size());
   for (const auto& [points, one] : found) species.push_back(one);
   return species;
 }

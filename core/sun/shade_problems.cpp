@@ -2,7 +2,6 @@
 #include "core/sun/shade_problems.h"
 
 #include <cmath>
-#include <utility>
 
 #include <fmt/format.h>
 
@@ -20,10 +19,6 @@ bool isPositive(double value) {
 struct Trouble {
   std::string text;
   bool asDrawn = false;
-
-  Trouble() = default;
-  Trouble(std::string words, bool drawn = false) : text(std::move(words)), asDrawn(drawn) {}
-  Trouble(const char* words) : text(words) {}
 };
 
 std::string outlineProblem(const Polygon& outline) {
@@ -35,32 +30,34 @@ std::string outlineProblem(const Polygon& outline) {
 }
 
 Trouble problemOf(const Building& building) {
-  if (std::string text = outlineProblem(building.footprint); !text.empty()) return text;
+  if (std::string text = outlineProblem(building.footprint); !text.empty()) return {text};
   const double eave = building.eave.metres();
   const double ridge = building.ridge.metres();
   const double top = building.roof == Roof::Flat || !(ridge > eave) ? eave : ridge;
   if (!std::isfinite(eave) || eave < 0.0 || !isPositive(top))
-    return " has no height and casts no shade. Give it the height of its eave.";
+    return {" has no height and casts no shade. Give it the height of its eave."};
   if (building.base.metres() > eave || building.base.metres() >= top)
-    return " has its underside at or above its roof and casts no shade. Lower its base.";
+    return {" has its underside at or above its roof and casts no shade. Lower its base."};
   return {};
 }
 
 Trouble problemOf(const Barrier& barrier) {
   if (!isPositive(barrier.height.metres()))
-    return " has no height and casts no shade. Give it a height.";
-  if (!barrier.footprint.empty()) return outlineProblem(barrier.footprint);
+    return {" has no height and casts no shade. Give it a height."};
+  if (!barrier.footprint.empty()) return {outlineProblem(barrier.footprint)};
   for (const Point p : barrier.line)
     if (!(p == barrier.line.front())) return {};
-  return " has no length and casts no shade. Draw it from one place to another.";
+  return {" has no length and casts no shade. Draw it from one place to another."};
 }
 
 Trouble crownProblem(const Tree& tree, UnitSystem units) {
   const double width = 2.0 * tree.crownRadius.metres();
-  if (!isPositive(width)) return " has no crown, so only its trunk casts shade. Give it a spread.";
+  if (!isPositive(width))
+    return {" has no crown, so only its trunk casts shade. Give it a spread."};
   if (tree.crownBase >= tree.height)
-    return " has its crown's base at or above its top, so only its trunk casts shade. Lower the "
-           "base.";
+    return {
+        " has its crown's base at or above its top, so only its trunk casts shade. Lower the "
+        "base."};
   if (width > tree.height.metres())
     return {
         fmt::format(" has a crown {} wide on a height of {} and is shaded so. If that is not how "
@@ -73,11 +70,13 @@ Trouble crownProblem(const Tree& tree, UnitSystem units) {
 Trouble leafProblem(const Tree& tree, Angle latitude) {
   if (tree.evergreen) return {};
   if (!tree.leafOn.ok() || !tree.leafOff.ok())
-    return " has leaf dates that are no days of the year. Give the day it comes into leaf and the "
-           "day it is bare.";
+    return {
+        " has leaf dates that are no days of the year. Give the day it comes into leaf and the "
+        "day it is bare."};
   if (tree.leafOn == tree.leafOff)
-    return " comes into leaf and is bare on one day, and is taken to be in leaf all year. Mark it "
-           "evergreen, or give two days.";
+    return {
+        " comes into leaf and is bare on one day, and is taken to be in leaf all year. Mark it "
+        "evergreen, or give two days."};
   const bool overNewYear = tree.leafOn > tree.leafOff;
   if (overNewYear == (latitude < Angle())) return {};
   return {fmt::format(
@@ -90,7 +89,7 @@ Trouble leafProblem(const Tree& tree, Angle latitude) {
 
 Trouble problemOf(const Tree& tree, const Settings& settings) {
   if (!isPositive(tree.height.metres()))
-    return " has no height and casts no shade. Give it a height.";
+    return {" has no height and casts no shade. Give it a height."};
   Trouble crown = crownProblem(tree, settings.units);
   return crown.text.empty() ? leafProblem(tree, settings.latitude) : crown;
 }
