@@ -40,6 +40,8 @@ class Canvas : public QWidget {
   [[nodiscard]] const FindingMarks& marks() const { return marks_; }
   [[nodiscard]] const PlanFrame& frame() const { return frame_; }
   [[nodiscard]] SunView& sunView() { return sunView_; }
+  // Of true north and the sun's path, in pixels.
+  [[nodiscard]] QPointF compassMiddle() const;
   [[nodiscard]] const SunView& sunView() const { return sunView_; }
 
   // What the pointer and the keys do whichever tool is in hand.
@@ -129,6 +131,8 @@ class Canvas : public QWidget {
   [[nodiscard]] PointerAt pointerAt(const QSinglePointEvent& event) const;
   [[nodiscard]] const PhotoPyramid* picture(const std::string& hash);
   bool panWithKey(const QKeyEvent& event);
+  [[nodiscard]] bool overSun(QPointF at) const;
+  void carrySun(QPointF at);
 
   Document& document_;
   SceneMapping mapping_;
@@ -138,6 +142,7 @@ class Canvas : public QWidget {
   SunOverlay sun_;
   ShadowOverlay shadows_;
   SunCompass compass_;
+  bool sunHeld_ = false;
   ReadingMarks readings_;
   FindingMarks marks_;
   PlanPainter painter_;

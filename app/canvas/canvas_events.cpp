@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What the pointer and the keys do on the canvas: the tool in hand first, looking around otherwise.
+#include <algorithm>
 #include <cmath>
 #include <QDragEnterEvent>
 #include <QGestureEvent>
@@ -7,6 +8,7 @@
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
 #include <QWheelEvent>
+#include <utility>
 
 #include "app/canvas/canvas.h"
 
@@ -15,8 +17,9 @@ namespace tussock {
 namespace {
 
 constexpr double kWheelNotch = 120.0;
-constexpr double kWheelZoom = 1.18;  // a notch
-constexpr double kKeyPan = 60.0;     // pixels
+constexpr double kWheelZoom = 1.18;      // a notch
+constexpr double kKeyPan = 60.0;         // pixels
+constexpr double kCompassPlace = 112.0;  // pixels from the top and right edges to its middle
 
 QStringList picturesIn(const QMimeData& data) {
   QStringList paths;
@@ -37,6 +40,7 @@ QList<GestureWords> Canvas::gestures() {
       {tr("Arrow keys"), tr("Look around, while nothing is selected")},
       {tr("+ and −"), tr("Zoom, while no drift is selected")},
       {tr("Escape"), tr("Takes up Select, when there is nothing else to leave")},
+      {tr("Drag the sun"), tr("While shadows are shown, goes through the day along its path")},
       {tr("Drop a picture"), tr("Lays a PNG or JPEG under the plan, to trace")},
   };
 }
@@ -52,6 +56,22 @@ void Canvas::afterToolEvent() {
   update();
 }
 
+QPointF Canvas::compassMiddle() const {
+  return {width() - kCompassPlace, kCompassPlace};
+}
+
+bool Canvas::overSun(QPointF at) const {
+  return sunView_.choice().look == SunLook::Shadows && holdsSun(compass_, compassMiddle(), at);
+}
+
+void Canvas::carrySun(QPointF at) {
+  const auto minute = minuteNear(compass_, compassMiddle(), at);
+  if (!minute) return;
+  SunChoice choice = sunView_.choice();
+  choice.minute = std::clamp(*minute, 0, kMinutesInDay - 1);
+  sunView_.choose(choice);
+}
+
 void Canvas::mousePressEvent(QMouseEvent* event) {
   const bool pan = event->button() == Qt::MiddleButton || spaceHeld_;
   if (pan) {
@@ -60,6 +80,10 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
     return;
   }
   if (event->button() != Qt::LeftButton) return;
+  if (overSun(event->position())) {
+    sunHeld_ = true;
+    return carrySun(event->position());
+  }
   const bool marks = !tool_ || tool_->readsMarks();
   if (const FindingMark* mark = marks ? marks_.at(event->position(), mapping_) : nullptr) {
     emit findingMarkClicked(mark->key);
@@ -75,15 +99,20 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
     panFrom_ = event->position();
     return;
   }
+  if (sunHeld_) return carrySun(event->position());
   emit pointerMoved(mapping_.toSite(event->position()));
   if (tool_) tool_->move(pointerAt(*event));
   afterToolEvent();
+  if (event->buttons() == Qt::NoButton && overSun(event->position()))
+    setCursor(Qt::PointingHandCursor);
 }
 
 void Canvas::mouseReleaseEvent(QMouseEvent* event) {
   if (panFrom_) {
     panFrom_.reset();
     setCursor(spaceHeld_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
+  } else if (std::exchange(sunHeld_, false)) {
+    return;
   } else if (event->button() == Qt::LeftButton && tool_) {
     tool_->release(pointerAt(*event));
   }

@@ -8,7 +8,6 @@
 namespace tussock {
 
 namespace {
-constexpr double kCompassPlace = 112.0;  // pixels from the top and right edges to its middle
 }
 
 void Canvas::paintEvent(QPaintEvent*) {
@@ -82,8 +81,7 @@ void Canvas::paintOverlay(QPainter& painter) {
 void Canvas::paintFurniture(QPainter& painter) {
   paintScaleBar(painter, mapping_, look_, foot_);
   if (sunView_.choice().look == SunLook::Shadows)
-    paintSunCompass(painter, QPointF(width() - kCompassPlace, kCompassPlace), compass_,
-                    look_.theme);
+    paintSunCompass(painter, compassMiddle(), compass_, look_.theme);
   else
     paintNorthArrow(painter, mapping_, look_);
 }

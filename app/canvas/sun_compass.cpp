@@ -17,6 +17,7 @@ namespace {
 
 constexpr int kPathStep = 5;     // minutes
 constexpr double kPlate = 44.0;  // pixels around the horizon
+constexpr double kHold = 12.0;   // pixels from the path within which it is taken hold of
 
 Angle azimuthAt(std::optional<UtcTime> time, const Settings& settings) {
   return time ? sunPosition(*time, settings.latitude, settings.longitude).azimuth : Angle();
@@ -69,8 +70,8 @@ void paintNorth(QPainter& painter, QPointF middle, const Theme& theme) {
 void paintPath(QPainter& painter, QPointF middle, const SunCompass& compass, const Theme& theme) {
   for (const auto& stretch : compass.paths) {
     QPainterPath path;
-    for (const SunPosition& sun : stretch) {
-      const QPointF at = onCompass(middle, sun);
+    for (const SunCompass::Step& step : stretch) {
+      const QPointF at = onCompass(middle, step.sun);
       path.elementCount() == 0 ? path.moveTo(at) : path.lineTo(at);
     }
     painter.strokePath(path, QPen(theme.caution, 2.0, Qt::SolidLine, Qt::RoundCap));
@@ -120,7 +121,7 @@ SunCompass sunCompassFor(const CivilDay& day, UtcTime now, const Settings& setti
     const SunPosition sun = sunAt(time);
     const bool up = sun.altitude > Angle();
     if (up && !wasUp) compass.paths.emplace_back();
-    if (up) compass.paths.back().push_back(sun);
+    if (up) compass.paths.back().push_back({sun, day.minuteOf(time)});
     if (up && day.minuteOf(time) % 60 == 0) compass.hours.push_back({sun, day.clock(time)});
     wasUp = up;
   }
@@ -135,6 +136,37 @@ QPointF onCompass(QPointF middle, const SunPosition& sun) {
   const double altitude = std::clamp(sun.altitude.degrees(), 0.0, 90.0);
   const Point way = directionOf(sun.azimuth) * (kCompassRadius * (1.0 - altitude / 90.0));
   return middle + QPointF(way.x, -way.y);
+}
+
+namespace {
+
+double distance(QPointF a, QPointF b) {
+  return std::hypot(a.x() - b.x(), a.y() - b.y());
+}
+
+const SunCompass::Step* nearestStep(const SunCompass& compass, QPointF middle, QPointF at) {
+  const SunCompass::Step* nearest = nullptr;
+  double least = 0.0;
+  for (const auto& stretch : compass.paths)
+    for (const SunCompass::Step& step : stretch) {
+      const double away = distance(onCompass(middle, step.sun), at);
+      if (nearest == nullptr || away < least) nearest = &step, least = away;
+    }
+  return nearest;
+}
+
+}  // namespace
+
+bool holdsSun(const SunCompass& compass, QPointF middle, QPointF at) {
+  if (distance(onCompass(middle, compass.now), at) <= kHold) return true;
+  const SunCompass::Step* step = nearestStep(compass, middle, at);
+  return step != nullptr && distance(onCompass(middle, step->sun), at) <= kHold;
+}
+
+std::optional<int> minuteNear(const SunCompass& compass, QPointF middle, QPointF at) {
+  const SunCompass::Step* step = nearestStep(compass, middle, at);
+  if (step == nullptr) return std::nullopt;
+  return step->minute;
 }
 
 void paintSunCompass(QPainter& painter, QPointF middle, const SunCompass& compass,

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "app/canvas/sun_compass.h"
 #include "app/look/motion.h"
 #include "app/panels/day_ribbon.h"
 #include "core/sun/tree_growth.h"
@@ -148,6 +149,29 @@ TEST_F(SunInTheWindow, TheSunIsDraggedThroughTheDay) {
   QApplication::sendEvent(day, &move);
   QTest::mouseRelease(day, Qt::LeftButton, {}, at(17));
   EXPECT_EQ(view().choice().minute, 17 * 60);
+}
+
+TEST_F(SunInTheWindow, TheSunIsDraggedAlongItsPath) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-06-21"));
+  const Settings settings = yard().settings;
+  const auto at = [&](int hour) {
+    const UtcTime time = view().civilDay().at(hour * 60);
+    return onCompass(canvas().compassMiddle(),
+                     sunPosition(time, settings.latitude, settings.longitude))
+        .toPoint();
+  };
+  const Yard before = yard();
+  QTest::mousePress(&canvas(), Qt::LeftButton, {}, at(12));
+  QTest::mouseMove(&canvas(), at(16));
+  QTest::mouseRelease(&canvas(), Qt::LeftButton, {}, at(16));
+  EXPECT_NEAR(view().choice().minute, 16 * 60, 10) << "whole pixels";
+  EXPECT_EQ(yard(), before);
+  const int now = view().choice().minute;
+  const QPointF south = canvas().compassMiddle() + QPointF(0.0, kCompassRadius - 4.0);
+  QTest::mouseClick(&canvas(), Qt::LeftButton, {}, south.toPoint());
+  EXPECT_EQ(view().choice().minute, now) << "not the sun, nor its path";
 }
 
 TEST_F(SunInTheWindow, PlayRunsTheDayUnlessLessMotionIsAskedFor) {
