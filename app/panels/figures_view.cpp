@@ -96,9 +96,10 @@ void FiguresView::addFacts() {
   fact("figures-heights", tr("Heights"), [&f] { return bandsWords(f); });
   fact("figures-grasses", tr("Grasses"),
        [&f] { return tr("%1 grasses and sedges").arg(percentWords(f.grassShare)); });
-  fact("figures-hosts", tr("Caterpillars"), [&f] { return hostWords(f); });
+  fact("figures-hosts", tr("Caterpillars"), [this, &f] { return hostWords(f, document_.facts()); });
   fact("figures-nectar", tr("Nectar"), [this, &f] { return nectarWords(f, mix_.season); });
-  fact("figures-colours", tr("Colours"), [this] { return colourWords(mix_.colours, kPairs); });
+  fact("figures-colours", tr("Colours"),
+       [this] { return colourWords(mix_.colours, document_.facts(), kPairs); });
 }
 
 const Bed* FiguresView::bed() const {
@@ -150,7 +151,7 @@ void FiguresView::addRemedy(const Remedy& remedy) {
   row->setLayout(flow);
   for (const Ranked& one : remedy.species) {
     const Species& species = *one.species;
-    auto* add = new QPushButton(tr("Add %1").arg(text(species.commonName)), row);
+    auto* add = new QPushButton(tr("Add %1").arg(text(document_.facts().nameApart(species))), row);
     add->setObjectName(QStringLiteral("figures-add"));
     add->setProperty("look", QStringLiteral("chip"));
     add->setEnabled(!document_.isReadOnly());

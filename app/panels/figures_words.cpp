@@ -21,10 +21,6 @@ QString figure(double value) {
   return QLocale().toString(value, 'f', 2);
 }
 
-QString nameOf(const Species& species) {
-  return text(species.commonName.empty() ? species.botanicalName : species.commonName);
-}
-
 // The first `most`, and how many more there are.
 QString listed(QStringList all, std::size_t most, const QString& between) {
   const qsizetype more = all.size() - qsizetype(most);
@@ -60,10 +56,10 @@ QString bandsWords(const PlantFigures& figures) {
   return words.join(QStringLiteral(", "));
 }
 
-QString hostWords(const PlantFigures& figures) {
+QString hostWords(const PlantFigures& figures, const Catalogue& facts) {
   if (figures.hostPlants.empty()) return tr("none recorded");
   QStringList words;
-  for (const Species* species : figures.hostPlants) words << nameOf(*species);
+  for (const Species* species : figures.hostPlants) words << text(facts.nameApart(*species));
   return listed(words, 4, QStringLiteral(", "));
 }
 
@@ -73,10 +69,12 @@ QString nectarWords(const PlantFigures& figures, WeekSet season) {
       .arg(std::popcount(season));
 }
 
-QString colourWords(const std::vector<ColourPair>& pairs, std::size_t most) {
+QString colourWords(const std::vector<ColourPair>& pairs, const Catalogue& facts,
+                    std::size_t most) {
   QStringList words;
   for (const ColourPair& pair : pairs) {
-    const QString names = tr("%1, %2").arg(nameOf(*pair.one), nameOf(*pair.other));
+    const QString names =
+        tr("%1, %2").arg(text(facts.nameApart(*pair.one)), text(facts.nameApart(*pair.other)));
     const QString weeks = pair.weeks == 1 ? tr("1 week") : tr("%1 weeks").arg(pair.weeks);
     words << (pair.relation == ColourRelation::Complementary
                   ? tr("Complementary for %1: %2").arg(weeks, names)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The figures of a mix in words.
+// The figures of a mix in words. Species that share a common name are told apart.
 #pragma once
 
 #include <QString>
@@ -17,10 +17,11 @@ namespace tussock {
 [[nodiscard]] QString diversityWords(const Diversity& diversity);
 // "ground 10 %, front 40 %, middle 50 %"
 [[nodiscard]] QString bandsWords(const PlantFigures& figures);
-[[nodiscard]] QString hostWords(const PlantFigures& figures);
+[[nodiscard]] QString hostWords(const PlantFigures& figures, const Catalogue& facts);
 // Weeks of the season with nectar: "24 of 30 weeks of the season".
 [[nodiscard]] QString nectarWords(const PlantFigures& figures, WeekSet season);
 // "Complementary for 5 weeks: wild bergamot, black-eyed Susan"; up to `most`, one to a line.
-[[nodiscard]] QString colourWords(const std::vector<ColourPair>& pairs, std::size_t most);
+[[nodiscard]] QString colourWords(const std::vector<ColourPair>& pairs, const Catalogue& facts,
+                                  std::size_t most);
 
 }  // namespace tussock

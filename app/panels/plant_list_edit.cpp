@@ -23,7 +23,7 @@ void addToPlantList(Document& document, Id<Bed> bed, const std::string& species)
   if (std::any_of(list.begin(), list.end(), listed)) return;
   list.push_back({species, 0.0});
   const Species* facts = document.facts().find(species);
-  const QString name = text(facts && !facts->commonName.empty() ? facts->commonName : species);
+  const QString name = text(facts ? document.facts().nameApart(*facts) : species);
   writePlantList(document, bed, std::move(list),
                  QCoreApplication::translate("PlantList", "Add %1 to the plant list").arg(name));
 }
