@@ -221,6 +221,11 @@ void Canvas::setYear(GrowthYear year) {
   repaintPlan();
 }
 
+void Canvas::markPoint(std::optional<Point> at) {
+  marked_ = at;
+  update();
+}
+
 void Canvas::showReadings(const std::vector<ReadingCompared>& compared) {
   readings_.take(compared, document_.yard());
   update();

@@ -56,6 +56,8 @@ class Canvas : public QWidget {
   void clearPreview();
   void showFigure(Point at, const QString& figure, const QString& note);
   // What is computed beside the sun readings.
+  // A mark at a point that is asked about, or none.
+  void markPoint(std::optional<Point> at);
   void showReadings(const std::vector<ReadingCompared>& compared);
   void clearFigure();
   void refreshOverlay() { update(); }
@@ -128,6 +130,7 @@ class Canvas : public QWidget {
   void paintFurniture(QPainter& painter);
   void paintSelection(QPainter& painter);
   void paintPlace(QPainter& painter) const;
+  void paintMarked(QPainter& painter) const;
   [[nodiscard]] PointerAt pointerAt(const QSinglePointEvent& event) const;
   [[nodiscard]] const PhotoPyramid* picture(const std::string& hash);
   bool panWithKey(const QKeyEvent& event);
@@ -144,6 +147,7 @@ class Canvas : public QWidget {
   SunCompass compass_;
   bool sunHeld_ = false;
   ReadingMarks readings_;
+  std::optional<Point> marked_;
   FindingMarks marks_;
   PlanPainter painter_;
   PlanFrame frame_;

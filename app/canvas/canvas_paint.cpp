@@ -66,6 +66,7 @@ void Canvas::paintOverlay(QPainter& painter) {
   preview_.paint(painter, scene_, mapping_, look_);
   if (preview_.empty()) paintSelection(painter);
   paintPlace(painter);
+  paintMarked(painter);
   marks_.paint(painter, mapping_);
   if (tool_) {
     painter.save();
@@ -108,6 +109,23 @@ void Canvas::paintPlace(QPainter& painter) const {
     painter.setPen(linePen(look_.theme.alert, 2.0, Qt::DashLine));
     painter.setBrush(faded(look_.theme.alert, 0.10));
     painter.drawPath(pathOf(part));
+  }
+  painter.restore();
+}
+
+// A ring with a cross, light under dark so that it shows on any ground.
+void Canvas::paintMarked(QPainter& painter) const {
+  if (!marked_) return;
+  constexpr double kRing = 7.0, kArm = 12.0;
+  const QPointF at = mapping_.toPixels(*marked_);
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  for (const auto& [colour, width] : {std::pair{look_.theme.paper, 4.5}, {look_.theme.sky, 2.0}}) {
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::RoundCap));
+    painter.drawEllipse(at, kRing, kRing);
+    painter.drawLine(at - QPointF(kArm, 0), at + QPointF(kArm, 0));
+    painter.drawLine(at - QPointF(0, kArm), at + QPointF(0, kArm));
   }
   painter.restore();
 }

@@ -109,6 +109,10 @@ void BenchFilters::makeSecondRow() {
   native_ = makeChip(row, "chip-native", tr("Recorded here"));
   flow->addWidget(leftOut_);
   flow->addWidget(native_);
+  deer_ = makeChip(row, "chip-deer-about", tr("Deer about"));
+  deer_->setToolTip(tr("What deer eat does not fit, what they leave fits better"));
+  connect(deer_, &QPushButton::clicked, this, &BenchFilters::changed);
+  flow->addWidget(deer_);
   connect(leftOut_, &QPushButton::clicked, this, &BenchFilters::changed);
   connect(native_, &QPushButton::clicked, this, &BenchFilters::changed);
   addChips<Layer>(row, filter_.layers,
@@ -175,6 +179,10 @@ void BenchFilters::addChips(QWidget* row, std::set<E>& chosen,
       emit changed();
     });
   }
+}
+
+DeerAbout BenchFilters::deer() const {
+  return deer_->isChecked() ? DeerAbout::Yes : DeerAbout::No;
 }
 
 Choice BenchFilters::choice() const {

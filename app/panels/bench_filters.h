@@ -26,6 +26,7 @@ class BenchFilters : public QWidget {
   [[nodiscard]] QLineEdit* search() const { return search_; }
   // As chosen; without a place.
   [[nodiscard]] Choice choice() const;
+  [[nodiscard]] DeerAbout deer() const;
   // The families and colours there are to choose from; the state is that of the yard.
   void offer(const Catalogue& facts, const std::string& state, UnitSystem units);
   enum class PlaceKind { None, Bed, Point };
@@ -56,6 +57,7 @@ class BenchFilters : public QWidget {
   QPushButton* fits_ = nullptr;
   QPushButton* leftOut_ = nullptr;
   QPushButton* native_ = nullptr;
+  QPushButton* deer_ = nullptr;
   QPushButton* more_ = nullptr;
   QWidget* second_ = nullptr;
   QComboBox* order_ = nullptr;

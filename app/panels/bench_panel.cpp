@@ -44,6 +44,7 @@ QLineEdit* BenchPanel::searchField() const {
 void BenchPanel::connectDocument() {
   connect(filters_, &BenchFilters::changed, this, &BenchPanel::refresh);
   const auto another = [this] {
+    if (point_) emit pointAsked({});
     point_.reset();
     planted_.reset();
     refresh();
@@ -75,6 +76,7 @@ void BenchPanel::askAt(Point at) {
   point_ = at;
   planted_.reset();
   refresh();
+  emit pointAsked(at);
 }
 
 const Bed* BenchPanel::selectedBed() const {
@@ -82,6 +84,12 @@ const Bed* BenchPanel::selectedBed() const {
 }
 
 std::optional<RankRequest> BenchPanel::request() const {
+  auto asked = requestOfPlace();
+  if (asked) asked->place.deer = filters_->deer();
+  return asked;
+}
+
+std::optional<RankRequest> BenchPanel::requestOfPlace() const {
   const auto sun = document_.sunMap();
   const Yard& yard = document_.yard();
   if (point_) {

@@ -34,6 +34,7 @@ class BenchPanel : public QWidget {
   void speciesPutBack();
   void countStepped(int step);  // + or − while a species is in hand
   void factsWanted(const QString& botanicalName);
+  void pointAsked(std::optional<tussock::Point> at);  // none: asked no more
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -47,6 +48,7 @@ class BenchPanel : public QWidget {
   [[nodiscard]] const Bed* selectedBed() const;
   // The place asked about, with what is planted there now.
   [[nodiscard]] std::optional<RankRequest> request() const;
+  [[nodiscard]] std::optional<RankRequest> requestOfPlace() const;
   [[nodiscard]] std::optional<RankRequest> steadyRequest();
   [[nodiscard]] QString countWords(ChoiceOf of) const;
   [[nodiscard]] QString emptyWords(Choice choice) const;

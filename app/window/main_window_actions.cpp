@@ -148,6 +148,7 @@ void MainWindow::wirePlanChoices() {
 void MainWindow::wirePlants() {
   plantCommands_->setPrompts(prompts_.get());
   connect(plantCommands_, &PlantCommands::told, messages_, &MessageBar::tell);
+  connect(bench_, &BenchPanel::pointAsked, canvas_, &Canvas::markPoint);
   connect(bench_, &BenchPanel::factsWanted, margin_, &MarginPanel::showPlant);
   connect(actions_->plantFacts, &QAction::triggered, this, &MainWindow::showPlantAtHand);
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);

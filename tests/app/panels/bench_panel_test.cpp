@@ -122,6 +122,18 @@ TEST_F(BenchTest, FiltersOfTheSecondRowCombineWithTheFirst) {
   EXPECT_TRUE(names().isEmpty());
 }
 
+TEST_F(BenchTest, WhereDeerAreAboutWhatTheyEatDoesNotFit) {
+  document.setPersonalPlants({{{}, "Echinacea purpurea", {{"deer_resistant", "no"}}}});
+  document.select({refTo(bed)});
+  document.waitForAnalysis();
+  click("chip-more");
+  EXPECT_TRUE(names().contains(QStringLiteral("Echinacea purpurea")));
+  click("chip-deer-about");
+  EXPECT_FALSE(names().contains(QStringLiteral("Echinacea purpurea")));
+  click("chip-left-out");
+  EXPECT_TRUE(panel.cards()->notes().join(' ').contains(QStringLiteral("deer eat it")));
+}
+
 TEST_F(BenchTest, TheOrderIsChosen) {
   click("chip-more");
   choose("bench-order", QStringLiteral("Common name"));
