@@ -77,7 +77,9 @@ void fillForm(FieldForm& form, Document& document, Id<HeightLimit> id) {
   limit.length("limit-height", tr("Height limit"), &HeightLimit::height,
                {Length(), Length::metres(30)});
   limit.text("limit-reason", tr("Reason"), &HeightLimit::reason);
-  form.addNote(tr("The local code decides the height and where it is measured from."));
+  form.addNote(
+      tr("Holds for plants, fences and buildings alike. The local code decides the height and "
+         "where it is measured from."));
 }
 
 void fillForm(FieldForm& form, Document& document, Id<BuriedLine> id) {

@@ -50,7 +50,8 @@ std::vector<Named> namedThings(const Yard& yard) {
           disc((buried.line[0] + buried.line[buried.line.size() / 2]) * 0.5, Length::centimetres(5),
                8));
   for (const HeightLimit& limit : yard.heightLimits)
-    add(fmt::format("{} (nothing over {})", limit.name.empty() ? "Height limit" : limit.name,
+    add(fmt::format("{} (no plant, fence or building over {})",
+                    limit.name.empty() ? "Height limit" : limit.name,
                     formatPlantSize(limit.height, yard.settings.units)),
         limit.outline);
   return things;

@@ -78,7 +78,8 @@ TEST(LaidOnBeds, AHeightLimitIsDrawnAndNamedWithItsHeight) {
   std::string words;  // on the drawing or, broken into lines, in the list of numbered names
   for (const PaperItem& item : overview.items)
     if (const auto* text = std::get_if<PaperText>(&item)) words += text->text + " ";
-  EXPECT_NE(words.find("Sight lines (nothing over 75 cm)"), std::string::npos) << words;
+  EXPECT_NE(words.find("Sight lines (no plant, fence or building over 75 cm)"), std::string::npos)
+      << words;
 }
 
 }  // namespace
