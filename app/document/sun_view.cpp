@@ -139,6 +139,12 @@ SunPosition SunView::sun() const {
   return sunPosition(instant(), settings.latitude, settings.longitude);
 }
 
+bool SunView::isUpAt(int minute) const {
+  const Settings& settings = document_.yard().settings;
+  const UtcTime time = civilDay().at(minute);
+  return sunPosition(time, settings.latitude, settings.longitude).altitude > Angle();
+}
+
 void SunView::waitForMap() {
   document_.waitForAnalysis();
   refresh();

@@ -54,8 +54,9 @@ class SunView : public QObject {
   [[nodiscard]] const std::vector<std::chrono::month>& months() const { return months_; }
 
   [[nodiscard]] CivilDay civilDay() const;
-  [[nodiscard]] UtcTime instant() const;  // of day and clock
-  [[nodiscard]] SunPosition sun() const;  // at that instant
+  [[nodiscard]] UtcTime instant() const;        // of day and clock
+  [[nodiscard]] SunPosition sun() const;        // at that instant
+  [[nodiscard]] bool isUpAt(int minute) const;  // the sun's centre, on the day chosen
 
   void waitForMap();  // for tests
 

@@ -51,7 +51,7 @@ SunDayRow::SunDayRow(SunView& view, QWidget* parent)
   playing_.setInterval(kPlayBeat);
   connect(date_, &QLineEdit::editingFinished, this, &SunDayRow::takeDate);
   connect(play_, &QPushButton::clicked, this, &SunDayRow::play);
-  connect(&playing_, &QTimer::timeout, this, [this] { stepMinutes(kPlayStep); });
+  connect(&playing_, &QTimer::timeout, this, &SunDayRow::playOn);
 }
 
 void SunDayRow::refresh() {
@@ -106,6 +106,16 @@ void SunDayRow::play() {
   if (playing_.isActive()) return stopPlaying();
   playing_.start();
   refresh();
+}
+
+// The night casts no shadows: after sunset comes the morning again.
+void SunDayRow::playOn() {
+  SunChoice choice = view_.choice();
+  for (int step = 0; step < kMinutesInDay / kPlayStep; ++step) {
+    choice.minute = (choice.minute + kPlayStep) % kMinutesInDay;
+    if (view_.isUpAt(choice.minute)) break;
+  }
+  view_.choose(choice);
 }
 
 void SunDayRow::stopPlaying() {

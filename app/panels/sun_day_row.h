@@ -32,6 +32,7 @@ class SunDayRow : public QWidget {
   void takeDate();
   void stepDate(int days, int months);
   void play();
+  void playOn();
   void stopPlaying();
   void stepMinutes(int minutes);
 

@@ -192,6 +192,20 @@ TEST_F(SunInTheWindow, PlayRunsTheDayUnlessLessMotionIsAskedFor) {
   EXPECT_EQ(view().choice().minute, now + 60);
 }
 
+TEST_F(SunInTheWindow, PlayPassesOverTheNight) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  if (lessMotion()) GTEST_SKIP() << "the system moves nothing by itself";
+  SunChoice late = view().choice();
+  late.minute = 23 * 60;
+  view().choose(late);
+  ASSERT_FALSE(view().isUpAt(late.minute));
+  clickOn("sun-play");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return view().choice().minute != late.minute; }, 5000));
+  clickOn("sun-play");
+  EXPECT_TRUE(view().isUpAt(view().choice().minute));
+}
+
 TEST_F(SunInTheWindow, TreesGrowOnInTheMap) {
   startShaded();
   key(Qt::Key_U);
