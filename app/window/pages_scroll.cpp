@@ -5,6 +5,10 @@
 
 namespace tussock {
 
+namespace {
+constexpr QSize kAtEase{960, 560};  // chips in two rows, cards and a canvas above them in full
+}
+
 PagesScroll::PagesScroll(QWidget* pages, QWidget* parent) : QScrollArea(parent) {
   setObjectName(QStringLiteral("pages-scroll"));
   setFrameShape(QFrame::NoFrame);
@@ -15,8 +19,11 @@ PagesScroll::PagesScroll(QWidget* pages, QWidget* parent) : QScrollArea(parent) 
 
 // Not left to setWidgetResizable, which scrolls as soon as there is not all the room one could
 // wish.
+// What must scroll anyway is given room to work in.
 void PagesScroll::fit() {
-  widget()->resize(maximumViewportSize().expandedTo(widget()->minimumSizeHint()));
+  const QSize room = maximumViewportSize(), least = widget()->minimumSizeHint();
+  const bool fits = room.expandedTo(least) == room;
+  widget()->resize(fits ? room : room.expandedTo(least).expandedTo(kAtEase));
 }
 
 void PagesScroll::resizeEvent(QResizeEvent* event) {
