@@ -12,6 +12,7 @@
 #include "core/planting/fill_exchange.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
+#include "core/planting/laid_flat.h"
 
 namespace tussock {
 
@@ -34,6 +35,7 @@ class Filling {
         watch_(watch),
         progress_(progress),
         wildness_(std::clamp(request.wildness.value_or(bed.wildness), 0.0, 1.0)),
+        slope_(yard.settings),
         kept_(yard) {}
 
   FillResult run(IdSource& ids) {
@@ -67,13 +69,22 @@ class Filling {
     for (const Drift& drift : yard_.drifts)
       if (takesOut(drift)) draft.remove(drift.id);
     kept_ = draft.yard();
+    flat_ = laidFlat(kept_);
+  }
+  [[nodiscard]] const Bed& flatBed(const Yard& flat) const { return *flat.beds.find(bed_.id); }
+  [[nodiscard]] FillSun sun() const {
+    return slope_.level() ? FillSun{sun_} : FillSun{sun_, slope_};
+  }
+  [[nodiscard]] std::vector<KeptDrift> onPlan(std::vector<KeptDrift> drifts) const {
+    for (KeptDrift& drift : drifts)
+      for (Point& place : drift.places) place = slope_.onPlan(place);
+    return drifts;
   }
 
   [[nodiscard]] LayerTask taskFor(const Yard& yard, Layer layer,
                                   const std::vector<FillKind>& kinds) const {
-    LayerTask task{yard,  catalogue_, bed_, sun_,          layer,
-                   kinds, wildness_,  1.0,  request_.size, request_.limits};
-    return task;
+    return {yard,  catalogue_, flatBed(yard), sun(),         layer,
+            kinds, wildness_,  1.0,           request_.size, request_.limits};
   }
 
   void tell(double share) const {
@@ -84,17 +95,17 @@ class Filling {
   std::vector<KeptDrift> bestMain() {
     if (list_.main.empty()) return {};
     const double spacing = smallestSpacing(list_.main);
-    FillGround ground(kept_, bed_, Layer::Main, spacing,
+    FillGround ground(flat_, flatBed(flat_), Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
-    ground.lookAt(sun_, request_.limits.sight);
+    ground.lookAt(sun(), request_.limits.sight);
     const int tries = triesFor(ground, list_.main);
     double most = -1e9;
-    LayerTask task = taskFor(kept_, Layer::Main, list_.main);
+    LayerTask task = taskFor(flat_, Layer::Main, list_.main);
     double found = 0.0;
     // Twice as many while something is still found in the best.
     for (int i = 0; i < tries || (found > 0.0 && i < 2 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
-      std::vector<KeptDrift> next = fillLayer(task, ground, chance, watch_);
+      std::vector<KeptDrift> next = onPlan(fillLayer(task, ground, chance, watch_));
       if (watch_.cancelled()) return {};
       const double taken = takenBy(next, ground);
       const PlantingWorth improvement = improved(next);
@@ -117,7 +128,8 @@ class Filling {
   }
   static int triesFor(const FillGround& ground, const std::vector<FillKind>& kinds) {
     const double plants = ground.area() / std::pow(meanSpacing(kinds), 2.0);
-    return std::clamp(static_cast<int>(1'200.0 / std::max(plants, 1.0)), 2, 6);
+    constexpr double kMany = 4'000.0;  // in a bed of so many luck evens out
+    return std::clamp(static_cast<int>(1'200.0 / std::max(plants, 1.0)), plants > kMany ? 1 : 2, 6);
   }
   static double smallestSpacing(const std::vector<FillKind>& kinds) {
     double least = 1e9;
@@ -133,10 +145,14 @@ class Filling {
     std::vector<Id<Drift>> mine;
     Yard planted = withDrifts(drifts, ids, &mine).yard();
     if (!request_.judge || watch_.halt()) return {scoreOf(planted), 0.0};
-    const std::function<double(const Yard&)> score = [this](const Yard& yard) {
-      return scoreOf(yard);
+    const BedScorer scorer(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits);
+    const std::function<double(const Yard&)> score = [&](const Yard& yard) {
+      return scorer.score(yard).total;
     };
-    const int tries = std::clamp(static_cast<int>(60'000 / (drifts.size() + 20)), 60, 800);
+    std::size_t plants = 1;
+    for (const KeptDrift& drift : drifts) plants += drift.places.size();
+    // Each try looks at the whole bed.
+    const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
     const PlantingWorth worth =
         exchangeSpecies({list_.main, request_.judge, score, tries}, mine, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i)
@@ -147,14 +163,29 @@ class Filling {
   void addLayer(Layer layer, const std::vector<FillKind>& kinds) {
     if (kinds.empty() || watch_.halt()) return;
     IdSource ids(largestId(yard_) + 1);
-    const Yard planted = withDrifts(best_, ids).yard();
+    const Yard planted = laidFlat(withDrifts(best_, ids).yard());
     LayerTask task = taskFor(planted, layer, kinds);
-    FillGround ground(planted, bed_, layer, smallestSpacing(kinds),
+    task.wildness *= 0.5;  // a calm floor
+    FillGround ground(planted, flatBed(planted), layer, smallestSpacing(kinds),
                       cellSizeFor(bed_, meanSpacing(kinds)));
-    ground.lookAt(sun_, request_.limits.sight);
+    ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
-    for (KeptDrift& drift : fillLayer(task, ground, chance, watch_))
-      best_.push_back(std::move(drift));
+    std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
+    if (layer == Layer::Bulbs) drifts = scattered(std::move(drifts), ground, chance);
+    for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
+  }
+  // Bulbs and spring ephemerals stand in clumps here and there, not all over: they leave bare
+  // ground when they go.
+  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, const FillGround& ground,
+                                          Chance& chance) {
+    constexpr double kShare = 0.2;  // of the ground; our own judgement
+    chance.shuffle(drifts);
+    std::vector<KeptDrift> some;
+    for (KeptDrift& drift : drifts) {
+      if (!some.empty() && takenBy(some, ground) >= kShare) break;
+      some.push_back(std::move(drift));
+    }
+    return some;
   }
 
   // Tells the ids of the drifts if asked.
@@ -193,7 +224,9 @@ class Filling {
   const WorkWatch& watch_;
   const FillProgressCall& progress_;
   double wildness_;
+  Slope slope_;
   Yard kept_;  // without what is taken out
+  Yard flat_;  // the same, laid flat: placing is done there
   FillList list_;
   std::vector<KeptDrift> best_;
   FillResult result_;

@@ -109,13 +109,12 @@ Moisture moistureAt(const Yard& yard, const Bed& bed, Point p) {
 
 }  // namespace
 
-void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const SunMap* sun,
+void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const FillSun& sun,
                 const SightLimits& limits) {
   const std::vector<Viewpoint> viewpoints = viewpointsOf(bed);
   for (FillCell& cell : cells) {
     cell.moisture = moistureAt(yard, bed, cell.at);
-    if (sun != nullptr)
-      if (const auto hours = sun->hoursAt(cell.at)) cell.hours = static_cast<float>(hours->total());
+    if (const auto hours = sun.hoursAt(cell.at)) cell.hours = static_cast<float>(hours->total());
     double nearest = viewpoints.empty() ? 0.0 : 1e9;
     for (const Viewpoint& viewpoint : viewpoints)
       nearest = std::min(nearest, viewpoint.sightOf(cell.at, limits).toEdge);

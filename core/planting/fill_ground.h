@@ -3,10 +3,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/model/yard.h"
 #include "core/planting/sight.h"
+#include "core/planting/slope.h"
 #include "core/sun/map.h"
 
 namespace tussock {
@@ -19,8 +21,19 @@ struct FillCell {
   Moisture moisture = Moisture::Medium;
 };
 
+// Hours of sun by places of a yard that is perhaps laid flat.
+struct FillSun {
+  const SunMap* map = nullptr;         // of the plan; may be null
+  std::optional<Slope> laidFlat = {};  // none where places are the plan's
+
+  [[nodiscard]] std::optional<SunHours> hoursAt(Point p) const {
+    if (map == nullptr) return std::nullopt;
+    return map->hoursAt(laidFlat ? laidFlat->onPlan(p) : p);
+  }
+};
+
 // Tells each cell's moisture, hours of sun and distance from the viewers by where it lies.
-void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const SunMap* sun,
+void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const FillSun& sun,
                 const SightLimits& limits);
 
 class FillGround {
@@ -29,7 +42,7 @@ class FillGround {
   // covers, near enough to where a plant of `spacing` may stand.
   FillGround(const Yard& yard, const Bed& bed, Layer layer, double spacing, double size);
 
-  void lookAt(const SunMap* sun, const SightLimits& limits) {
+  void lookAt(const FillSun& sun, const SightLimits& limits) {
     lookAround(cells_, yard_, bed_, sun, limits);
   }
 

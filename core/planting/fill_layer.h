@@ -17,7 +17,7 @@ struct LayerTask {
   const Yard& yard;  // without what is taken out: every plant in it stays
   const Catalogue& catalogue;
   const Bed& bed;
-  const SunMap* sun = nullptr;
+  FillSun sun;
   Layer layer = Layer::Main;
   std::vector<FillKind> kinds;
   double wildness = 0.5;

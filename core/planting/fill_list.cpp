@@ -36,7 +36,7 @@ class ListMaker {
       : request_(request),
         ground_(request.yard, request.bed, Layer::Main, 0.3,
                 cellSizeFor(request.bed, kUsualSpacing)) {
-    ground_.lookAt(request.sun, request.fill.limits.sight);
+    ground_.lookAt({request.sun}, request.fill.limits.sight);
   }
 
   FillList run() {
@@ -78,7 +78,7 @@ class ListMaker {
     place.hardinessZone = request_.yard.settings.hardinessZone;
     return place;
   }
-  [[nodiscard]] std::vector<ListedSpecies> proposeFrom() {
+  [[nodiscard]] std::vector<FillKind> fitting() const {
     const SunProfile& profile = sunProfile(request_.yard.settings.sunProfile);
     std::vector<const Species*> fitting;
     for (const Species& species : request_.catalogue.species())
@@ -88,6 +88,10 @@ class ListMaker {
     std::vector<FillKind> kinds = kindsOf(fitting, request_.yard.settings);
     std::erase_if(
         kinds, [&](const FillKind& kind) { return suitableShare(kind, ground_.cells()) < 0.25; });
+    return kinds;
+  }
+  [[nodiscard]] std::vector<ListedSpecies> proposeFrom() {
+    std::vector<FillKind> kinds = fitting();
     const bool some = !kinds.empty();
     std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
     tooNarrow_ = some && kinds.empty();

@@ -13,6 +13,7 @@ namespace {
 constexpr int kRounds = 36;
 constexpr int kLastRounds = 120;
 constexpr int kReturns = 10, kReturnRounds = 15;
+constexpr int kReturnsBelow = 1;  // under the main layer, where gaps are those of its plants
 // Shares of the usual distance: what plants strive for, and what is kept with a little to spare.
 constexpr double kStrive = 1.0;
 constexpr double kKeep = 0.87;
@@ -106,7 +107,8 @@ DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
   DriftPlaces best = mended(settling, drifts, caps, place.ground);
   DriftPlaces last = best;
   // In narrow places many plants are pushed out at first: they get other chances.
-  for (int again = 0; again < kReturns && !watch.halt(); ++again) {
+  const int returns = place.layer == Layer::Main ? kReturns : kReturnsBelow;
+  for (int again = 0; again < returns && !watch.halt(); ++again) {
     const DriftPlaces all = Return(place.ground, owners, drifts, last).run();
     if (groundOf(drifts, all) < 1.005 * groundOf(drifts, best)) break;
     Settling next(place, drifts, all);

@@ -161,20 +161,32 @@ std::optional<double> FillScore::of(FillTerm term) const {
   return std::nullopt;
 }
 
-FillScore scoreBed(const Yard& yard, const Catalogue& catalogue, const SunMap* sun, Id<Bed> id,
-                   double wildness, const FillLimits& limits) {
+BedScorer::BedScorer(const Yard& yard, const Catalogue& catalogue, const SunMap* sun, Id<Bed> id,
+                     double wildness, const FillLimits& limits)
+    : catalogue_(catalogue), bed_(id), wildness_(wildness), limits_(limits) {
   const Bed* bed = yard.beds.find(id);
-  if (bed == nullptr) return {};
+  if (bed == nullptr) return;
   const Scored scored = scoredOf(yard, catalogue, id);
-  if (scored.drifts.empty()) return {};
-  const Layout layout = layoutOf({yard, *bed, sun, limits.sight, scored.drifts});
-  FillCosts costs(layout, scored.kinds, seasonOf(yard.settings), limits);
+  if (!scored.drifts.empty()) layout_ = layoutOf({yard, *bed, {sun}, limits.sight, scored.drifts});
+}
+
+FillScore BedScorer::score(const Yard& yard) const {
+  const Bed* bed = yard.beds.find(bed_);
+  if (bed == nullptr) return {};
+  const Scored scored = scoredOf(yard, catalogue_, bed_);
+  if (scored.drifts.empty() || scored.drifts.size() != layout_.spots.size()) return {};
+  FillCosts costs(layout_, scored.kinds, seasonOf(yard.settings), limits_);
   costs.rankHeights(scored.assignment);
   TermSums sums = costs.badness(scored.assignment);
-  DriftTerms(scored, *bed, wildness).addTo(sums, layout);
-  addShares(scored, limits, sums);
-  sums[static_cast<std::size_t>(FillTerm::DiseaseMass)] = diseaseBadness(scored, layout, limits);
+  DriftTerms(scored, *bed, wildness_).addTo(sums, layout_);
+  addShares(scored, limits_, sums);
+  sums[static_cast<std::size_t>(FillTerm::DiseaseMass)] = diseaseBadness(scored, layout_, limits_);
   return scoreFrom(sums);
+}
+
+FillScore scoreBed(const Yard& yard, const Catalogue& catalogue, const SunMap* sun, Id<Bed> id,
+                   double wildness, const FillLimits& limits) {
+  return BedScorer(yard, catalogue, sun, id, wildness, limits).score(yard);
 }
 
 }  // namespace tussock

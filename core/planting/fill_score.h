@@ -7,6 +7,7 @@
 
 #include "core/catalog/catalogue.h"
 #include "core/model/yard.h"
+#include "core/planting/fill_layout.h"
 #include "core/planting/fill_terms.h"
 #include "core/sun/map.h"
 
@@ -29,5 +30,23 @@ struct FillScore {
 // `wildness` decides what drift size is asked for.
 [[nodiscard]] FillScore scoreBed(const Yard& yard, const Catalogue& catalogue, const SunMap* sun,
                                  Id<Bed> bed, double wildness, const FillLimits& limits = {});
+
+// The same again and again for a bed whose drifts change their species only: where they lie to each
+// other is worked out once.
+class BedScorer {
+ public:
+  // `limits` and `catalogue` must outlive it.
+  BedScorer(const Yard& yard, const Catalogue& catalogue, const SunMap* sun, Id<Bed> bed,
+            double wildness, const FillLimits& limits);
+  // Of a yard with the same drifts and plants in the bed.
+  [[nodiscard]] FillScore score(const Yard& yard) const;
+
+ private:
+  const Catalogue& catalogue_;
+  Id<Bed> bed_;
+  double wildness_;
+  const FillLimits& limits_;
+  Layout layout_;
+};
 
 }  // namespace tussock

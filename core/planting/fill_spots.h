@@ -12,7 +12,7 @@ namespace tussock {
 struct SpotsRequest {
   const Yard& yard;
   const Bed& bed;
-  const SunMap* sun = nullptr;
+  FillSun sun;
   const SightLimits& sight;
   std::vector<const Drift*> kept;  // main drifts that stay; they come after the shared ones
 };

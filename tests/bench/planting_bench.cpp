@@ -1,8 +1,14 @@
 // SPDX-License-Identifier: MIT
 // Growing one drift while it is dragged: to feel immediate it may take 4 ms among 2,000 plants.
-// There is no baseline; the time itself is what a user feels.
+// There is no baseline; the time itself is what a user feels. Filling beds of 40 and 1,000 square
+// metres with twelve listed species: from the first to the second the time may not grow by more
+// than the counter `n_log_n`, plants times their logarithm, does.
+#include <algorithm>
+#include <cmath>
+
 #include <benchmark/benchmark.h>
 
+#include "core/checks/checked_fill.h"
 #include "core/planting/grow.h"
 
 namespace tussock {
@@ -64,6 +70,41 @@ void fillABedWithOneSpecies(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(growDrift(yard, request));
 }
 BENCHMARK(fillABedWithOneSpecies)->Arg(6)->Arg(38)->Unit(benchmark::kMillisecond);
+
+// Twelve species of the main layer with the spacing that gives some ten plants a square metre.
+std::vector<ListedSpecies> twelveSpecies(const Catalogue& catalogue) {
+  std::vector<ListedSpecies> list;
+  for (const Species& species : catalogue.species())
+    if (list.size() < 12 && species.usualLayer() == Layer::Main && species.habit != Habit::Vine &&
+        species.spacing <= Length::centimetres(36) &&
+        std::ranges::find(species.moisture, Moisture::Medium) != species.moisture.end())
+      list.push_back({species.botanicalName, 0.0});
+  return list;
+}
+
+void fillABed(benchmark::State& state) {
+  const Catalogue catalogue = readShippedCatalogue().catalogue;
+  const double area = static_cast<double>(state.range(0));
+  Yard yard;
+  Bed bed;
+  bed.id = Id<Bed>(2);
+  bed.outline = rectangle({0, 0}, {std::sqrt(1.6 * area), std::sqrt(area / 1.6)});
+  bed.viewing.from = {Angle::degrees(180)};
+  yard.beds = yard.beds.with(bed);
+  FillRequest request;
+  request.bed = bed.id;
+  request.plants = twelveSpecies(catalogue);
+  request.timeLimit = std::chrono::minutes(5);
+  double plants = 0.0;
+  for (auto _ : state) {
+    IdSource ids(10);
+    const auto result = fillChecked(yard, catalogue, nullptr, request, ids);
+    plants = static_cast<double>(result->planted);
+  }
+  state.counters["plants"] = plants;
+  state.counters["n_log_n"] = plants * std::log(plants);
+}
+BENCHMARK(fillABed)->Arg(40)->Arg(1000)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace tussock

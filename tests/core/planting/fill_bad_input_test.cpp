@@ -1,59 +1,22 @@
 // SPDX-License-Identifier: MIT
 // Beds and lists that a fill can do little with: it says so, plants what it honestly can and always
 // comes to an end.
-#include <algorithm>
-#include <map>
-
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/checks/checked_fill.h"
-#include "core/checks/registry.h"
-#include "core/edit/draft.h"
-#include "tests/support/yard_builder.h"
+#include "tests/core/planting/filled_bed.h"
 
 namespace tussock {
 namespace {
 
+using test::Filled;
+using test::filled;
+using test::filledBed;
 using testing::AllOf;
 using testing::Contains;
 using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::Not;
-
-const Catalogue& facts() {
-  static const Catalogue catalogue = readShippedCatalogue().catalogue;
-  return catalogue;
-}
-
-struct Filled {
-  Yard before, after;
-  FillResult result;
-
-  [[nodiscard]] int broken() const {
-    const CheckInput input{after, facts(), nullptr};
-    std::size_t count = 0;
-    for (const CheckId rule :
-         {CheckId::Spacing, CheckId::SetBack, CheckId::OddCount, CheckId::Obstructed})
-      count += runCheck(rule, input).size();
-    return static_cast<int>(count);
-  }
-};
-
-Filled filled(const Yard& yard, FillRequest request) {
-  IdSource ids(largestId(yard) + 1);
-  request.bed = yard.beds.begin()->id;
-  FillResult result = fillChecked(yard, facts(), nullptr, request, ids).value_or(FillResult());
-  return {yard, apply(yard, result.edit), result};
-}
-
-Filled filledBed(std::string_view outline, std::vector<ListedSpecies> plants = {}) {
-  test::YardBuilder builder;
-  builder.bed("Bed", outline).viewing("S");
-  FillRequest request;
-  request.plants = std::move(plants);
-  return filled(builder.build(), request);
-}
 
 constexpr auto kOrdinary = "POLYGON ((0 0, 5 0, 5 3, 0 3, 0 0))";
 
@@ -96,7 +59,7 @@ TEST(FillBadInput, AListOfOneSpeciesFillsTheBedWithIt) {
 
 TEST(FillBadInput, AListOfEightySpeciesIsCutToWhatTheBedTakes) {
   std::vector<ListedSpecies> plants;
-  for (const Species& species : facts().species())
+  for (const Species& species : test::shippedFacts().species())
     if (plants.size() < 80) plants.push_back({species.botanicalName, 0.0});
   const Filled bed = filledBed(kOrdinary, plants);
   EXPECT_GT(bed.result.planted, 20);
@@ -123,34 +86,6 @@ TEST(FillBadInput, NamesThatNobodyKnowsAreTold) {
   const Filled none = filledBed(kOrdinary, {{"Planta ignota", 0.0}});
   EXPECT_EQ(none.result.planted, 0);
   EXPECT_THAT(none.result.notes, Not(IsEmpty()));
-}
-
-// Sedges and bulbs stand under and between the main plants, a trowel's width from each.
-TEST(FillLayers, GroundAndBulbsStandUnderAndBetweenTheMainLayer) {
-  const Filled bed = filledBed(kOrdinary, {{"Schizachyrium scoparium", 0.0},
-                                           {"Monarda fistulosa", 0.0},
-                                           {"Carex pensylvanica", 0.0},
-                                           {"Dodecatheon meadia", 0.0}});
-  EXPECT_EQ(bed.broken(), 0);
-  std::vector<Point> main;
-  std::map<Layer, int> plants;
-  int under = 0;
-  for (const Drift& drift : bed.after.drifts)
-    if (drift.layer == Layer::Main) {
-      for (const Plant& plant : drift.plants) main.push_back(plant.at);
-    }
-  for (const Drift& drift : bed.after.drifts)
-    for (const Plant& plant : drift.plants) {
-      ++plants[drift.layer];
-      if (drift.layer != Layer::Main && std::any_of(main.begin(), main.end(), [&](Point p) {
-            return distance(p, plant.at) < 0.25;
-          }))
-        ++under;
-    }
-  EXPECT_GT(plants[Layer::Main], 30);
-  EXPECT_GT(plants[Layer::Ground], 30);
-  EXPECT_GT(plants[Layer::Bulbs], 30);
-  EXPECT_GT(under, 20);
 }
 
 TEST(FillBadInput, AFullBedHasNoEmptyPart) {

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+// What a fill plants under and between the main layer.
+#include <algorithm>
+#include <map>
+
+#include <gtest/gtest.h>
+
+#include "core/geometry/lattice.h"
+#include "tests/core/planting/filled_bed.h"
+
+namespace tussock {
+namespace {
+
+using test::Filled;
+using test::filledBed;
+
+constexpr auto kOrdinary = "POLYGON ((0 0, 5 0, 5 3, 0 3, 0 0))";
+
+std::map<Layer, int> plantsOf(const Filled& bed) {
+  std::map<Layer, int> plants;
+  for (const Drift& drift : bed.after.drifts)
+    plants[drift.layer] += static_cast<int>(drift.plants.size());
+  return plants;
+}
+
+// Sedges and bulbs stand under and between the main plants, a trowel's width from each.
+TEST(FillLayers, GroundAndBulbsStandUnderAndBetweenTheMainLayer) {
+  const Filled bed = filledBed(kOrdinary, {{"Schizachyrium scoparium", 0.0},
+                                           {"Monarda fistulosa", 0.0},
+                                           {"Carex pensylvanica", 0.0},
+                                           {"Dodecatheon meadia", 0.0}});
+  EXPECT_EQ(bed.broken(), 0);
+  std::vector<Point> main;
+  int under = 0;
+  for (const Drift& drift : bed.after.drifts)
+    if (drift.layer == Layer::Main) {
+      for (const Plant& plant : drift.plants) main.push_back(plant.at);
+    }
+  for (const Drift& drift : bed.after.drifts)
+    for (const Plant& plant : drift.plants)
+      if (drift.layer != Layer::Main && std::any_of(main.begin(), main.end(), [&](Point p) {
+            return distance(p, plant.at) < 0.25;
+          }))
+        ++under;
+  std::map<Layer, int> plants = plantsOf(bed);
+  EXPECT_GT(plants[Layer::Main], 30);
+  EXPECT_GT(plants[Layer::Ground], 30);
+  EXPECT_GT(plants[Layer::Bulbs], 30);
+  EXPECT_GT(under, 20);
+}
+
+// Bulbs leave bare ground when they go: they stand in clumps on a fifth of the bed or little more.
+TEST(FillLayers, BulbsStandInClumpsHereAndThere) {
+  const Filled bed =
+      filledBed(kOrdinary, {{"Schizachyrium scoparium", 0.0}, {"Dodecatheon meadia", 0.0}});
+  double taken = 0.0, largest = 0.0;
+  for (const Drift& drift : bed.after.drifts) {
+    if (drift.layer != Layer::Bulbs) continue;
+    const double own =
+        static_cast<double>(drift.plants.size()) * triangularGround(drift.spacing).squareMetres();
+    taken += own, largest = std::max(largest, own);
+  }
+  EXPECT_GT(taken, 0.0);
+  EXPECT_LE(taken, 0.2 * 15.0 + largest);
+}
+
+}  // namespace
+}  // namespace tussock

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+// A bed on a slope is filled by distances along its ground: plan area / cos(slope), as in
+// slope_test.cpp.
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+#include "core/geometry/lattice.h"
+#include "core/planting/laid_flat.h"
+#include "tests/core/planting/filled_bed.h"
+
+namespace tussock {
+namespace {
+
+// Rise over run 1 : 2, facing south-east; the bed lies away from the origin.
+Yard slopingYard() {
+  test::YardBuilder builder;
+  builder.bed("Bank", "POLYGON ((20 10, 27 10, 27 15, 20 15, 20 10))").viewing("S");
+  builder.step({23, 12}, 0.3);
+  Yard yard = builder.build();
+  yard.settings.slope = Angle::radians(std::atan(0.5));
+  yard.settings.aspect = Angle::degrees(135);
+  return yard;
+}
+
+TEST(FillSlope, KeepsDistancesAndDensityAlongTheGround) {
+  const test::Filled bank = test::filled(slopingYard(), {});
+  EXPECT_EQ(bank.broken(), 0);
+  const Slope slope(bank.after.settings);
+  double taken = 0.0;
+  for (const Drift& drift : bank.after.drifts) {
+    if (drift.layer != Layer::Main) continue;
+    taken +=
+        static_cast<double>(drift.plants.size()) * triangularGround(drift.spacing).squareMetres();
+    for (const Plant& a : drift.plants)
+      for (const Plant& b : drift.plants)
+        if (a.id != b.id) {
+          EXPECT_GE(slope.distance(a.at, b.at), 0.85 * drift.spacing.metres() - 1e-3);
+        }
+  }
+  const double ground = 35.0 * std::sqrt(1.25);  // 1 : 2
+  EXPECT_NEAR(taken / ground, 0.98, 0.05);
+}
+
+TEST(FillSlope, LaidFlatIsAsLargeAsTheGroundIs) {
+  const Yard flat = laidFlat(slopingYard());
+  EXPECT_NEAR(areaOf(flat.beds.begin()->outline).squareMetres(), 35.0 * std::sqrt(1.25), 1e-6);
+  EXPECT_TRUE(Slope(flat.settings).level());
+}
+
+TEST(FillSlope, LevelGroundIsLeftAsItIs) {
+  Yard yard = slopingYard();
+  yard.settings.slope = Angle();
+  EXPECT_EQ(laidFlat(yard), yard);
+}
+
+}  // namespace
+}  // namespace tussock
