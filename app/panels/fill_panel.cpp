@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSlider>
@@ -16,8 +17,10 @@
 #include "app/panels/flow_layout.h"
 #include "app/panels/plant_list_view.h"
 #include "app/panels/score_view.h"
+#include "app/panels/species_marks.h"
 #include "core/checks/checked_fill.h"
 #include "core/edit/draft.h"
+#include "core/planting/published_figures.h"
 
 namespace tussock {
 
@@ -35,6 +38,21 @@ QPushButton* button(const QString& name, const QString& words, const QString& sa
   made->setObjectName(name);
   made->setToolTip(says);
   return made;
+}
+
+// What others have written of such figures; nobody wrote of this very bed.
+QString publishedText(const std::vector<PublishedFigure>& figures) {
+  QStringList lines{FillPanel::tr("Beside published figures")};
+  const auto number = [](double value) { return QLocale().toString(value, 'f', 1); };
+  for (const PublishedFigure& figure : figures) {
+    const QString asked =
+        figure.high > figure.low
+            ? FillPanel::tr("%1 to %2").arg(number(figure.low), number(figure.high))
+            : FillPanel::tr("%1 and more").arg(number(figure.low));
+    lines << FillPanel::tr("%1: %2. Published: %3 (%4)")
+                 .arg(text(figure.title), number(figure.measured), asked, text(figure.source));
+  }
+  return lines.join(QLatin1Char('\n'));
 }
 
 }  // namespace
@@ -141,6 +159,12 @@ void FillPanel::addResults(QVBoxLayout* column) {
   column->addWidget(scoreHead_);
   score_ = new ScoreView(this);
   column->addWidget(score_);
+  published_ = new QLabel(this);
+  published_->setObjectName(QStringLiteral("fill-published"));
+  published_->setProperty("look", QStringLiteral("note"));
+  published_->setWordWrap(true);
+  published_->setTextFormat(Qt::PlainText);
+  column->addWidget(published_);
   arrangementsHead_ = heading(tr("Arrangements"), this);
   column->addWidget(arrangementsHead_);
   arrangements_ = new ArrangementsView(document_, filling_, bed_, this);
@@ -223,11 +247,13 @@ void FillPanel::showScore() {
   const bool open = planted && scoreHead_->isChecked();
   scoreHead_->setVisible(planted);
   score_->setVisible(open);
+  published_->setVisible(open);
   scoreHead_->setText(open ? tr("Hide the score") : tr("Score, rule by rule"));
   if (!open) return;
   const auto sun = document_.sunMap();
   score_->show(scoreBed(document_.yard(), document_.facts(), sun.get(), bed_, found->wildness,
                         fillLimits(document_.yard().settings)));
+  published_->setText(publishedText(publishedFigures(document_.yard(), document_.facts(), bed_)));
   scoreHead_->setText(tr("Score %1 · hide").arg(shareText(score_->score().total)));
 }
 

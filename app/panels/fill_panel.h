@@ -58,6 +58,7 @@ class FillPanel : public QWidget {
   QLabel* notes_ = nullptr;
   QPushButton* scoreHead_ = nullptr;
   ScoreView* score_ = nullptr;
+  QLabel* published_ = nullptr;
   QLabel* arrangementsHead_ = nullptr;
   ArrangementsView* arrangements_ = nullptr;
 };

@@ -177,6 +177,18 @@ TEST_F(FillPanelTest, TheScoreIsShownRuleByRule) {
   EXPECT_TRUE(shown<QPushButton>("fill-score-head")->text().contains(QLatin1Char('%')));
 }
 
+// The figures and their sources are those of core/planting/published_figures.cpp.
+TEST_F(FillPanelTest, TheScoreStandsBesidePublishedFigures) {
+  listThree();
+  fillWith("fill-bed");
+  EXPECT_FALSE(panel.findChild<QLabel*>(QStringLiteral("fill-published"))->isVisible());
+  click("fill-score-head");
+  const QString words = shown<QLabel>("fill-published")->text();
+  EXPECT_TRUE(words.contains(QStringLiteral("Plants a square metre, main layer")));
+  EXPECT_TRUE(words.contains(QStringLiteral("4.0 to 9.0 (Kingsbury")));
+  EXPECT_TRUE(words.contains(QStringLiteral("1.2 and more")));
+}
+
 TEST_F(FillPanelTest, TheWheelScrollsAndChangesNothing) {
   auto* slider = shown<QSlider>("bed-wildness");
   QWheelEvent wheel(QPointF(5, 5), slider->mapToGlobal(QPointF(5, 5)), {}, {0, -120}, {}, {},
