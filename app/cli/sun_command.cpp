@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <filesystem>
 #include <memory>
 #include <ostream>
 
@@ -39,7 +40,9 @@ void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions&
               const Yard& yard) {
   const std::vector<SunNote> notes = sunNotes(yard, request, options.years);
   if (lowerExtension(options.out) == ".csv") {
-    writeWhole(options.out, sunMapToCsv(map, notes));
+    const std::filesystem::path out(options.out);
+    writeWhole(out, sunMapToCsv(map));
+    writeWhole(options.out + kCsvMetadataSuffix, sunCsvMetadata(out.filename().string(), notes));
     return;
   }
   ensurePainting();
@@ -68,7 +71,9 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   for (const ShadeProblem& problem : shadeProblems(yard))
     console.err << sentenceOf(problem) << '\n';
   writeMap(mapOf(yard, request), request, options, yard);
-  console.err << "Wrote " << options.out << '\n';
+  console.err << "Wrote " << options.out;
+  if (extension == ".csv") console.err << " and " << options.out << kCsvMetadataSuffix;
+  console.err << '\n';
   return ExitCode::Done;
 }
 

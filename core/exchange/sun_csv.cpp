@@ -1,16 +1,34 @@
 // SPDX-License-Identifier: MIT
 #include "core/exchange/sun_csv.h"
 
+#include <array>
+
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include "core/exchange/csv.h"
 
 namespace tussock {
 
-std::string sunMapToCsv(const SunMap& map, const std::vector<SunNote>& notes) {
+namespace {
+
+struct Column {
+  const char* name;
+  const char* description;
+};
+constexpr std::array<Column, 5> kColumns{{{"x_m", "Cell centre, metres east of the site's origin"},
+                                          {"y_m", "Cell centre, metres north of the site's origin"},
+                                          {"hours", "Mean hours of direct sun a day"},
+                                          {"before_noon", "Those before solar noon"},
+                                          {"after_noon", "Those after solar noon"}}};
+
+}  // namespace
+
+std::string sunMapToCsv(const SunMap& map) {
   std::string csv;
-  for (const SunNote& note : notes) csv += csvRecord({"# " + note.name, note.value});
-  csv += csvRecord({"x_m", "y_m", "hours", "before_noon", "after_noon"});
+  std::vector<std::string> header;
+  for (const Column& column : kColumns) header.emplace_back(column.name);
+  csv += csvRecord(header);
   for (int row = 0; row < map.rows(); ++row)
     for (int column = 0; column < map.columns(); ++column) {
       if (map.underBuilding(column, row)) continue;
@@ -21,6 +39,18 @@ std::string sunMapToCsv(const SunMap& map, const std::vector<SunNote>& notes) {
                          hours.beforeNoon, hours.afterNoon);
     }
   return csv;
+}
+
+std::string sunCsvMetadata(const std::string& table, const std::vector<SunNote>& notes) {
+  using nlohmann::ordered_json;
+  ordered_json document{{"@context", "http://www.w3.org/ns/csvw"}, {"url", table}};
+  for (const SunNote& note : notes)
+    document["notes"].push_back({{"name", note.name}, {"value", note.value}});
+  for (const Column& column : kColumns)
+    document["tableSchema"]["columns"].push_back(
+        {{"name", column.name}, {"datatype", "decimal"}, {"dc:description", column.description}});
+  // A name that is no UTF-8 is told as well as it can be.
+  return document.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace tussock

@@ -232,6 +232,12 @@ TEST_F(CommandLine, ImportOfNonsenseLeavesTheYardAsItWas) {
   EXPECT_EQ(readFile(yard), before);
 }
 
+std::string noteIn(const nlohmann::json& about, const std::string& name) {
+  for (const auto& note : about["notes"])
+    if (note["name"] == name) return note["value"];
+  return {};
+}
+
 TEST_F(CommandLine, SunWritesTableAndPicture) {
   const std::string yard = example();
   const Outcome csv = run({"sun", yard, "--date", "2027-06-21", "--cell", "0.5", "--step", "15",
@@ -239,12 +245,7 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   ASSERT_EQ(csv.code, ExitCode::Done) << csv.err;
   std::istringstream lines(readFile(path("sun.csv")));
   std::string line;
-  std::string notes;
-  while (std::getline(lines, line) && line[0] == '#') notes += line + '\n';
-  EXPECT_THAT(notes, HasSubstr("# Days,21 June 2027\r\n"));
-  EXPECT_THAT(notes, HasSubstr("# Cell,0.5 m\r\n"));
-  EXPECT_THAT(notes, HasSubstr("# Step,15 min\r\n"));
-  EXPECT_THAT(notes, HasSubstr("# Growth,trees as drawn\r\n"));
+  std::getline(lines, line);
   EXPECT_EQ(line, "x_m,y_m,hours,before_noon,after_noon\r");
   double most = 0.0;
   while (std::getline(lines, line)) {
@@ -257,6 +258,16 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   // 0° altitude: 2 acos(-tan φ tan δ) = 14.7 h with δ = 23.44°.
   EXPECT_GT(most, 11.0);
   EXPECT_LT(most, 14.8);
+  // W3C, Model for Tabular Data and Metadata on the Web (2015), 5.3: the file beside the table.
+  const auto about = nlohmann::json::parse(readFile(path("sun.csv-metadata.json")));
+  EXPECT_EQ(about["@context"], "http://www.w3.org/ns/csvw");
+  EXPECT_EQ(about["url"], "sun.csv");
+  EXPECT_EQ(about["tableSchema"]["columns"].size(), 5U);
+  EXPECT_EQ(about["tableSchema"]["columns"][2]["name"], "hours");
+  EXPECT_EQ(noteIn(about, "Days"), "21 June 2027");
+  EXPECT_EQ(noteIn(about, "Cell"), "0.5 m");
+  EXPECT_EQ(noteIn(about, "Step"), "15 min");
+  EXPECT_EQ(noteIn(about, "Growth"), "trees as drawn");
   const Outcome png =
       run({"sun", yard, "--season", "--cell", "0.5", "--step", "30", "--out", path("sun.png")});
   ASSERT_EQ(png.code, ExitCode::Done) << png.err;
@@ -288,8 +299,8 @@ TEST_F(CommandLine, SunGrowsTheTreesFirst) {
   };
   const double drawn = sumOfHours("0");
   EXPECT_LT(sumOfHours("15"), drawn - 1.0);
-  EXPECT_THAT(readFile(path("grown.csv")),
-              HasSubstr("# Growth,trees as they will be in 15 years; 5 of 5 have a rate\r\n"));
+  EXPECT_EQ(noteIn(nlohmann::json::parse(readFile(path("grown.csv-metadata.json"))), "Growth"),
+            "trees as they will be in 15 years; 5 of 5 have a rate");
   EXPECT_EQ(run({"sun", yard, "--grow", "-3", "--out", path("s.csv")}).code, ExitCode::Usage);
 }
 
