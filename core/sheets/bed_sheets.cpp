@@ -45,11 +45,12 @@ struct BedWork {
   const Bed& bed;
   std::string name;
   Angle turn;
-  Box box;  // in the turned frame
+  Box box;  // of bed and plants, in the turned frame
   std::vector<ShownDrift> drifts;
   std::vector<ScheduleRow> rows;
 
   [[nodiscard]] PlantSums plants() const { return sumsOf(rows); }
+  [[nodiscard]] Box bedBox() const { return boundsOf(rotated(bed.outline, turn, {})); }
 };
 
 std::string keyFor(const Baseline& baseline) {
@@ -73,7 +74,7 @@ SetOutTable setOutTable(const BedWork& work, const Baseline& baseline) {
 
 DrawingNeed needAt(const BedWork& work, int scale) {
   const double mm = 1000.0 / scale;
-  const Baseline baseline = baselineFor(work.box, scale, work.source.units());
+  const Baseline baseline = baselineFor(work.box, work.bedBox(), scale, work.source.units());
   const double offset = baseline.offset.metres() * mm;
   return {work.name,
           headFor(work),
@@ -93,7 +94,7 @@ Point cornerAt(const BedWork& work, const Baseline& baseline, int scale) {
 
 std::vector<Sheet> onOnePage(const BedWork& work, int scale, const PageFit& fit) {
   Sheet sheet = blankPage(work.source.options.paper, fit.orientation, work.name);
-  const Baseline baseline = baselineFor(work.box, scale, work.source.units());
+  const Baseline baseline = baselineFor(work.box, work.bedBox(), scale, work.source.units());
   sheet.scale = scale, sheet.turn = work.turn, sheet.drawing = fit.margin.window;
   sheet.siteAtTopLeft = cornerAt(work, baseline, scale);
   addHead(sheet, headFor(work), work.source.units());
@@ -126,7 +127,7 @@ std::vector<int> scalesFor(const PlanSource& source) {
 }
 
 std::vector<Sheet> onTiles(const BedWork& work, int scale) {
-  const Baseline baseline = baselineFor(work.box, scale, work.source.units());
+  const Baseline baseline = baselineFor(work.box, work.bedBox(), scale, work.source.units());
   const DrawingNeed need = needAt(work, scale);
   TileGrid grid = tileGrid(work.source, work.rows, need);
   grid.topLeft = cornerAt(work, baseline, scale);

@@ -16,6 +16,7 @@ namespace tussock {
 
 namespace {
 
+constexpr double kSame = 0.001;       // m
 constexpr double kLeastOffset = 2.2;  // mm on paper, so that line and edge are told apart
 constexpr double kNumberedEvery = 7.5;
 constexpr double kLetterStep = 0.6, kFarthestLetter = 15.0;  // mm from where a letter belongs
@@ -109,11 +110,15 @@ void addEnd(Sheet& sheet, PaperPoint at, const std::string& letter, double dx, d
 
 std::string Baseline::text() const {
   return fmt::format("Baseline A–B: {} long, {} outside the front; A is {} outside the left end.",
-                     formatLength(Length::metres(b.x - a.x), units), formatPlantSize(offset, units),
-                     formatPlantSize(offset, units));
+                     formatLength(Length::metres(b.x - a.x), units), outside(front), outside(left));
 }
 
-Baseline baselineFor(const Box& turned, int scale, UnitSystem units) {
+std::string Baseline::outside(Length distance) const {
+  return distance.metres() > offset.metres() + kSame ? formatLength(distance, units)
+                                                     : formatPlantSize(distance, units);
+}
+
+Baseline baselineFor(const Box& turned, const Box& bed, int scale, UnitSystem units) {
   const bool feet = units == UnitSystem::FeetInches;
   static constexpr std::array<double, 6> kOffsets{0.5, 1, 2, 5, 10, 50};
   double offset = kOffsets.back();
@@ -125,6 +130,8 @@ Baseline baselineFor(const Box& turned, int scale, UnitSystem units) {
   line.units = units, line.offset = Length::metres(offset);
   line.a = {turned.low.x - offset, turned.low.y - offset};
   line.b = {turned.high.x + offset, turned.low.y - offset};
+  line.front = Length::metres(bed.low.y - line.a.y),
+  line.left = Length::metres(bed.low.x - line.a.x);
   line.reach = turned.height() + offset;
   return line;
 }

@@ -37,11 +37,14 @@ double offMeeting(const SetOut& work, const SetOutRow& row) {
   return least;
 }
 
+Baseline lineOf(const Box& bed) {
+  return baselineFor(bed, bed, 24, UnitSystem::Metres);
+}
+
 SetOut setOutOf(const Yard& yard) {
   const Bed& bed = *yard.beds.begin();
   const Angle turn = turnFor(bed);
-  return setOut(yard, bed, turn,
-                baselineFor(boundsOf(rotated(bed.outline, turn, {})), 24, UnitSystem::Metres));
+  return setOut(yard, bed, turn, lineOf(boundsOf(rotated(bed.outline, turn, {}))));
 }
 
 // A house north of a bed that is seen from the south; a drift of one on each place.
@@ -80,8 +83,7 @@ TEST(SetOut, AlongAndOutLeadBackToThePlant) {
   const Yard yard = houseAndBed({{2, 2}, {8, 1}}).build();
   const Bed& bed = *yard.beds.begin();
   const Angle turn = turnFor(bed);
-  const Baseline line =
-      baselineFor(boundsOf(rotated(bed.outline, turn, {})), 24, UnitSystem::Metres);
+  const Baseline line = lineOf(boundsOf(rotated(bed.outline, turn, {})));
   for (const SetOutRow& row : setOut(yard, bed, turn, line).rows) {
     const Point turned = line.a + Point{row.along.metres(), row.out.metres()};
     EXPECT_LT(distance(rotated(turned, -turn), row.at), 1e-9);
@@ -179,11 +181,22 @@ TEST(SetOut, TheBaselineIsFoundFromTheHouse) {
   const SetOut work = setOutOf(yard);
   ASSERT_TRUE(work.baseline);
   EXPECT_EQ(work.baseline->first.name, "House, south-west corner");
-  const Baseline line = baselineFor({{0, 0}, {10, 4}}, 24, UnitSystem::Metres);
+  const Baseline line = lineOf({{0, 0}, {10, 4}});
   EXPECT_NEAR(work.baseline->firstToA.metres(), distance({-2, 8}, line.a), 1e-9);
   EXPECT_NEAR(work.baseline->secondToA.metres(), distance({12, 8}, line.a), 1e-9);
   EXPECT_NEAR(work.baseline->firstToB.metres(), distance({-2, 8}, line.b), 1e-9);
   EXPECT_NEAR(work.baseline->secondToB.metres(), distance({12, 8}, line.b), 1e-9);
+}
+
+// The line goes round plants outside the bed, and is told from the bed, which can be seen.
+TEST(SetOut, TheBaselineIsToldFromTheBedItself) {
+  EXPECT_EQ(
+      lineOf({{0, 0}, {10, 4}}).text(),
+      "Baseline A–B: 10.20 m long, 10 cm outside the front; A is 10 cm outside the left end.");
+  const Baseline wide = baselineFor({{-3, -2}, {10, 4}}, {{0, 0}, {10, 4}}, 24, UnitSystem::Metres);
+  EXPECT_EQ(
+      wide.text(),
+      "Baseline A–B: 13.20 m long, 2.10 m outside the front; A is 3.10 m outside the left end.");
 }
 
 TEST(SetOut, WhatStandsThereIsNotStakedOut) {
