@@ -106,7 +106,10 @@ void addShapeFields(FieldForm& form, Document& document, Id<Drift> id) {
       [&document, id, &form](int index) { takePattern(document, id, form, index); });
   form.addField(
       QStringLiteral("drift-spacing"), tr("Spacing"),
-      [drift, units] { return drift() ? lengthText(drift()->spacing, units()) : QString(); },
+      [drift, units] {
+        return drift() ? QString::fromStdString(formatPlantSize(drift()->spacing, units()))
+                       : QString();
+      },
       [&document, id](const QString& typed) { return readSpacing(document, id, typed); });
   form.addField(
       QStringLiteral("drift-plants"), tr("Count"),

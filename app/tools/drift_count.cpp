@@ -20,7 +20,7 @@ QString fitNote(int asked, int fitted) {
 QString groundNote(const Drift& drift, UnitSystem units) {
   return QObject::tr("%1 · %2 apart")
       .arg(QString::fromStdString(formatArea(groundOf(drift), units)),
-           QString::fromStdString(formatLength(drift.spacing, units)));
+           QString::fromStdString(formatPlantSize(drift.spacing, units)));
 }
 
 const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift) {
