@@ -133,6 +133,23 @@ TEST_F(FillPanelTest, StoppingLeavesTheBedAsItWas) {
   EXPECT_TRUE(shown<QPushButton>("fill-bed")->isVisible());
 }
 
+TEST_F(FillPanelTest, ProgressAndTheBestSoFarShowWhileItWorks) {
+  listThree();
+  std::size_t mostShown = 0;
+  double share = 0.0;
+  QObject::connect(&panel.filling(), &Filling::bestChanged, &panel, [&](const ChangeSet& preview) {
+    if (preview.empty()) return;
+    mostShown = std::max(mostShown, preview.changes.size());
+    EXPECT_EQ(document.yard().drifts.size(), 0u) << "a preview is no edit";
+  });
+  QObject::connect(&panel.filling(), &Filling::progressed, &panel,
+                   [&](double told) { share = std::max(share, told); });
+  fillWith("fill-bed");
+  EXPECT_GT(mostShown, 2u);
+  EXPECT_GT(share, 0.0);
+  EXPECT_GT(onDisk().drifts.size(), 2u);
+}
+
 TEST_F(FillPanelTest, AnEditMeanwhileStopsTheFilling) {
   listThree();
   click("fill-bed");

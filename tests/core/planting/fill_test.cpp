@@ -77,5 +77,22 @@ TEST(Fill, WhenStoppedThereIsNothing) {
   EXPECT_FALSE(fillBed(random.yard, facts(), nullptr, request, ids, stop.get_token()).has_value());
 }
 
+TEST(Fill, StoppedHalfwayThereIsNothing) {
+  const test::RandomBed random = test::randomBed(1);
+  IdSource ids(largestId(random.yard) + 1);
+  FillRequest request;
+  request.bed = random.bed;
+  std::stop_source stop;
+  int told = 0;
+  const auto result = fillBed(random.yard, facts(), nullptr, request, ids, stop.get_token(),
+                              [&](const FillProgress& progress) {
+                                ++told;
+                                EXPECT_FALSE(progress.best.empty());
+                                stop.request_stop();
+                              });
+  EXPECT_FALSE(result.has_value());
+  EXPECT_EQ(told, 1) << "nothing more is tried";
+}
+
 }  // namespace
 }  // namespace tussock
