@@ -10,6 +10,7 @@ namespace tussock {
 
 namespace {
 
+constexpr double kNamedFrom = 40.0, kRoomForName = 130.0, kNameSlide = 10.0;  // pixels
 constexpr Length kViewingGap = Length::centimetres(22);  // from the edge to its dotted line
 
 bool faces(Point from, Point to, const Viewing& viewing) {
@@ -74,7 +75,10 @@ class BedItem : public Item {
       font.setWeight(QFont::DemiBold);
       Label label{{name_}, font, {}, look.theme.ink};
       label.middle = mapping.toPixels(Point{bounds().centre().x, bounds().high.y}) - QPointF(0, 14);
-      label.room = room * 1.6;
+      // A bed too small for its name is still told, beside its marks.
+      label.room = room < kNamedFrom ? 0.0 : std::max(room * 1.6, kRoomForName);
+      label.aside = room * 0.5;
+      label.slide = kNameSlide;
       label.weight = 1000.0;
       labels.push_back(label);
     }

@@ -57,7 +57,7 @@ QString readSetback(const QString& typed, UnitSystem units, std::optional<Length
 QString plantsText(const Document& document, const Bed& bed) {
   const Totals totals = totalsOf(document.yard(), bed);
   if (totals.plants == 0) return tr("None yet. Drag a species from the bench into the bed.");
-  return tr("%1 of %2 species; %3 % of the ground taken")
+  return tr("%1 of %2 species; the main layer takes %3 % of the ground")
       .arg(plantCountText(totals))
       .arg(totals.species)
       .arg(qRound(totals.share() * 100.0));
