@@ -136,6 +136,8 @@ QColor washOf(const Rgb& flower) {
 }
 
 void paintPaperPlant(QPainter& painter, const PaperPlant& plant) {
+  if (plant.mark == PlantMark::CentreOnly)
+    return paintCentre(painter, plant, std::min(kCross, plant.radius * 0.4));
   const double hair = millimetres(Weight::Hair);
   if (plant.radius < kSmallest) {
     painter.setPen(inkPen(std::min(hair, plant.radius * 0.2)));

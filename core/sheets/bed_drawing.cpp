@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "core/planting/edit_drift.h"
+#include "core/sheets/planting_drawing.h"
 #include "core/sheets/set_out.h"
 
 namespace tussock {
@@ -111,9 +112,16 @@ void addLabels(Sheet& sheet, const std::vector<ShownDrift>& drifts, LabelMargin 
   }
 }
 
-void drawGround(Sheet& sheet, const PlanSource& source, const Drift& drift) {
-  const Species* species = source.facts.find(drift.species);
-  addDriftGround(sheet, drift, species, weightFor(species));
+// The ground of every drift, for it may reach into this part where none of its plants does.
+std::vector<DrawnDrift> plantingOf(const PlanSource& source, const Bed& bed,
+                                   const std::vector<ShownDrift>& drifts) {
+  std::vector<DrawnDrift> planting;
+  for (const Drift* drift : driftsIn(source.yard, bed.id)) {
+    planting.push_back({drift, source.facts.find(drift->species), {}});
+    for (const ShownDrift& shown : drifts)
+      if (shown.drift == drift) planting.back().plants = shown.plants;
+  }
+  return planting;
 }
 
 // Around the cross of the plant that the stake-out measures.
@@ -164,9 +172,7 @@ void drawBed(Sheet& sheet, const PlanSource& source, const Bed& bed,
   addBedGround(sheet, bed);
   addSite(sheet, source.yard);
   addBedEdge(sheet, bed, Weight::Medium);
-  for (const Drift* drift : driftsIn(source.yard, bed.id)) drawGround(sheet, source, *drift);
-  for (const ShownDrift& shown : drifts)
-    for (const Point at : shown.plants) addPlant(sheet, *shown.drift, shown.species, at);
+  addPlanting(sheet, plantingOf(source, bed, drifts));
   for (const ShownDrift& shown : drifts) addStakeRing(sheet, *shown.drift, shown.plants);
   addTrees(sheet, source.yard);
   addLabels(sheet, drifts, margin);

@@ -222,7 +222,7 @@ double symbolRadius(const Drift& drift, double scale) {
   return drift.spacing.millimetres() / scale / 2.0 * kSymbolShare;
 }
 
-void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at) {
+void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at, PlantMark mark) {
   PaperPlant plant;
   plant.at = toPaper(sheet, at);
   plant.radius = symbolRadius(drift, sheet.scale);
@@ -230,6 +230,7 @@ void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at
   plant.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
   plant.weight = std::min(weightFor(species), Weight::Fine);
   plant.existing = drift.existing();
+  plant.mark = mark;
   sheet.items.emplace_back(plant);
 }
 

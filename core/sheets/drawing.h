@@ -28,6 +28,7 @@ void addBedEdge(Sheet& sheet, const Bed& bed, Weight outline);
 [[nodiscard]] Weight weightFor(const Species* species);  // taller plants heavier
 void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species, Weight outline);
 [[nodiscard]] double symbolRadius(const Drift& drift, double scale);  // mm
-void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at);
+void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at,
+              PlantMark mark = PlantMark::Symbol);
 
 }  // namespace tussock

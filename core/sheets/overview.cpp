@@ -8,6 +8,7 @@
 #include "core/sheets/cautions.h"
 #include "core/sheets/drawing.h"
 #include "core/sheets/overview_names.h"
+#include "core/sheets/planting_drawing.h"
 #include "core/sheets/scale.h"
 
 namespace tussock {
@@ -47,13 +48,17 @@ void drawSite(Sheet& sheet, const PlanSource& source) {
   addSite(sheet, source.yard);
   for (const Bed& bed : source.yard.beds) addBedEdge(sheet, bed, Weight::Bold);
   const bool symbols = symbolsTell(source.yard, sheet.scale);
+  std::vector<DrawnDrift> planting;
   for (const Drift& drift : source.yard.drifts) {
-    const Species* species = source.facts.find(drift.species);
-    addDriftGround(sheet, drift, species, symbols ? weightFor(species) : Weight::Hair);
+    planting.push_back({&drift, source.facts.find(drift.species), {}});
     if (!symbols) continue;
     for (const Plant& plant : drift.plants)
-      if (insideWindow(sheet, toPaper(sheet, plant.at))) addPlant(sheet, drift, species, plant.at);
+      if (insideWindow(sheet, toPaper(sheet, plant.at))) planting.back().plants.push_back(plant.at);
   }
+  if (symbols)
+    addPlanting(sheet, planting);
+  else
+    addPlanting(sheet, planting, Weight::Hair);
   addTrees(sheet, source.yard);
 }
 

@@ -50,6 +50,7 @@ struct PaperText {
   double turnDegrees = 0.0;  // anticlockwise
 };
 // A plant symbol at its size to scale.
+enum class PlantMark { Symbol, CentreOnly };
 struct PaperPlant {
   PaperPoint at;
   double radius = 0.0;  // mm
@@ -58,6 +59,7 @@ struct PaperPlant {
   Rgb colour;
   Weight weight = Weight::Hair;
   bool existing = false;
+  PlantMark mark = PlantMark::Symbol;
 };
 // A count label with a leader that ends inside its drift; kept apart so that totals can be tested.
 struct PaperLabel {

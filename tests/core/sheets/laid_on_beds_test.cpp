@@ -82,5 +82,30 @@ TEST(LaidOnBeds, AHeightLimitIsDrawnAndNamedWithItsHeight) {
       << words;
 }
 
+// The main layer is what is set out first and must be read through nothing.
+TEST(LaidOnBeds, GroundCoversAndBulbsLieUnderTheMainLayer) {
+  const Yard yard = test::YardBuilder()
+                        .bed("Front", "POLYGON((0 0,10 0,10 4,0 4,0 0))")
+                        .drift("Monarda fistulosa", {{2, 2}})
+                        .drift("Carex pensylvanica", {{2.1, 2}, {4, 2}})
+                        .spaced(0.25)
+                        .layer(Layer::Ground)
+                        .build();
+  int sheets = 0;
+  for (const Sheet& sheet : planOf(yard).sheets) {
+    std::vector<PaperPlant> plants;
+    for (const PaperItem& item : sheet.items)
+      if (const auto* plant = std::get_if<PaperPlant>(&item)) plants.push_back(*plant);
+    if (plants.empty()) continue;
+    ++sheets;
+    ASSERT_EQ(plants.size(), 3U) << "each once";
+    EXPECT_LT(plants[0].radius, plants[1].radius) << sheet.title << ": the sedge in the open first";
+    EXPECT_EQ(plants[0].mark, PlantMark::Symbol);
+    EXPECT_EQ(plants[1].mark, PlantMark::Symbol) << "the bergamot";
+    EXPECT_EQ(plants[2].mark, PlantMark::CentreOnly) << "the sedge under it";
+  }
+  EXPECT_GE(sheets, 1);
+}
+
 }  // namespace
 }  // namespace tussock
