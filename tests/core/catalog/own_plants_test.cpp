@@ -26,7 +26,8 @@ class OwnPlants : public testing::Test {
  protected:
   [[nodiscard]] PlantLayers layers() const { return {published_, personal_, yard_}; }
   [[nodiscard]] double spacingOf(const char* name) const {
-    const Species* species = mergePlants(layers()).catalogue.find(name);
+    const MergedPlants merged = mergePlants(layers());
+    const Species* species = merged.catalogue.find(name);
     return species == nullptr ? 0.0 : species->spacing.metres();
   }
   void set(const char* column, const char* value) {
