@@ -10,7 +10,8 @@ namespace tussock {
 
 namespace {
 
-constexpr double kNamedFrom = 40.0, kRoomForName = 130.0, kNameSlide = 10.0;  // pixels
+constexpr double kNamedFrom = 40.0, kRoomForName = 130.0, kNameSlide = 10.0,
+                 kAnyRoom = 1e9;                         // pixels
 constexpr Length kViewingGap = Length::centimetres(22);  // from the edge to its dotted line
 
 bool faces(Point from, Point to, const Viewing& viewing) {
@@ -79,6 +80,8 @@ class BedItem : public Item {
       label.room = room < kNamedFrom ? 0.0 : std::max(room * 1.6, kRoomForName);
       label.aside = room * 0.5;
       label.slide = kNameSlide;
+      label.always = look.allNames;
+      if (look.allNames) label.room = kAnyRoom;
       label.weight = 1000.0;
       labels.push_back(label);
     }

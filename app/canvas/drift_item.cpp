@@ -83,6 +83,7 @@ class DriftItem : public Item {
     label.brief = code;
     if (look.allNames || mapping.scale() > kNamesFrom)
       label.lines.append(QString::fromStdString(drift_.species));
+    label.always = look.allNames;
     if (!look.allNames) {
       label.room = mapping.pixels(width_) * 1.02;
       label.ground = kMostHidden * mapping.pixels(mapping.pixels(ground_));

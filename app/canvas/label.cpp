@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <optional>
 #include <QFontMetricsF>
 #include <QHash>
@@ -16,7 +17,10 @@ namespace {
 
 constexpr double kHalo = 3.6;  // pixels, the width of its pen and the room left for it
 constexpr int kMostKnown = 4000;
-constexpr double kApart = 3.0;       // pixels between two labels side by side
+constexpr double kApart = 3.0;                         // pixels between two labels side by side
+constexpr double kAfarStep = 14.0, kFarthest = 560.0;  // pixels from the middle
+constexpr int kWays = 24;
+constexpr double kEnd = 2.0;         // pixels, the radius of the dot that a line ends in
 constexpr double kLeastOfSet = 0.4;  // share of a set that must have found a place
 
 const QFont& fontOf(const Label& label, qsizetype line) {
@@ -101,16 +105,31 @@ std::optional<QRectF> placeFor(const Label& label, const Taken& taken) {
   return std::nullopt;
 }
 
-// As it is, with the first line alone, or in brief.
+// The nearest free place round the middle.
+std::optional<QRectF> placeAfar(const Label& label, const Taken& taken) {
+  const QSizeF size = sizeOf(label);
+  for (double away = kAfarStep; away <= kFarthest; away += kAfarStep)
+    for (int way = 0; way < kWays; ++way) {
+      const double angle = 2.0 * std::numbers::pi * way / kWays;
+      QRectF box(QPointF(), size);
+      box.moveCenter(label.middle + QPointF(std::cos(angle), std::sin(angle)) * away);
+      if (!taken.meets(box.adjusted(-kApart, 0, kApart, 0))) return box;
+    }
+  return std::nullopt;
+}
+
+// As it is, with the first line alone, in brief, or with a line from afar.
 std::optional<PlacedLabel> place(Label wish, const Taken& taken) {
-  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
   if (wish.lines.size() > 1) {
     wish.lines = {wish.lines.first()};
-    if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+    if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
   }
+  if (wish.always)
+    if (const auto box = placeAfar(wish, taken)) return PlacedLabel{std::move(wish), *box, true};
   if (wish.brief.isEmpty()) return std::nullopt;
   wish.lines = {wish.brief};
-  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box, {}};
+  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
   return std::nullopt;
 }
 
@@ -160,6 +179,12 @@ QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
 
 }  // namespace
 
+QRectF reachOf(const PlacedLabel& placed) {
+  const QPointF to = placed.label.middle;
+  const QRectF end(to - QPointF(1, 1), QSizeF(2, 2));
+  return (placed.afar ? placed.box | end : placed.box).adjusted(-4, -4, 4, 4);
+}
+
 std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes, std::vector<QRectF> taken) {
   std::stable_sort(wishes.begin(), wishes.end(),
                    [](const Label& a, const Label& b) { return a.weight > b.weight; });
@@ -181,6 +206,23 @@ std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes, std::vector<QRec
     return label.label.set != 0 && found < kLeastOfSet * wished;
   });
   return placed;
+}
+
+void paintLabelLine(QPainter& painter, const PlacedLabel& placed, QPointF origin,
+                    const QColor& halo) {
+  if (!placed.afar) return;
+  const QPointF to = placed.label.middle;
+  const QPointF from(std::clamp(to.x(), placed.box.left(), placed.box.right()),
+                     std::clamp(to.y(), placed.box.top(), placed.box.bottom()));
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  for (const auto& [colour, width] : {std::pair(halo, 3.0), std::pair(placed.label.ink, 1.0)}) {
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(origin + from, origin + to);
+  }
+  painter.setBrush(placed.label.ink);
+  painter.drawEllipse(origin + to, kEnd, kEnd);
+  painter.restore();
 }
 
 void paintLabel(QPainter& painter, PlacedLabel& placed, QPointF origin, const QColor& halo) {

@@ -29,6 +29,7 @@ struct Label {
   double slide = 0.0;    // pixels it may be moved up or down to find a place
   double aside = 0.0;    // and to the left or right
   QString brief{};       // instead, where the lines have no place; none when empty
+  bool always = false;   // said with a line to the middle where there is no place near it
   std::int64_t set = 0;  // labels of one set stand together: few of many say nothing; 0 for none
   // What it is to lie in: past its edge it would seem to name what lies beside.
   std::optional<ObjectRef> within{};
@@ -37,13 +38,19 @@ struct Label {
 
 struct PlacedLabel {
   Label label;
-  QRectF box;       // pixels
-  QPixmap picture;  // made when it is first painted
+  QRectF box;         // pixels
+  bool afar = false;  // with a line to the middle of what it names
+  QPixmap picture{};  // made when it is first painted
 };
 
 // `taken` are boxes that nothing may lie over.
 [[nodiscard]] std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes,
                                                    std::vector<QRectF> taken);
+// What painting it may reach.
+[[nodiscard]] QRectF reachOf(const PlacedLabel& placed);
+// Lines go before all labels, so that no line runs through words.
+void paintLabelLine(QPainter& painter, const PlacedLabel& placed, QPointF origin,
+                    const QColor& halo);
 // With a halo of the ground colour, so that it reads on planting. `origin` is where the pixels of
 // the box are counted from.
 void paintLabel(QPainter& painter, PlacedLabel& placed, QPointF origin, const QColor& halo);

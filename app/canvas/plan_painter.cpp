@@ -67,8 +67,11 @@ void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const Scene
                               const CanvasLook& look) {
   if (labelScale_ != mapping.scale()) placeAllLabels(mapping, look);
   const QPointF origin = mapping.toPixels(Point{});
+  for (const PlacedLabel& placed : labels_)
+    if (reachOf(placed).translated(origin).intersects(part))
+      paintLabelLine(painter, placed, origin, look.theme.paper);
   for (PlacedLabel& placed : labels_)
-    if (placed.box.translated(origin).adjusted(-4, -4, 4, 4).intersects(part))
+    if (reachOf(placed).translated(origin).intersects(part))
       paintLabel(painter, placed, origin, look.theme.paper);
 }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The words on the plan of the example yard, from afar and from near.
+#include <map>
+
 #include <gtest/gtest.h>
 
 #include "app/canvas/plan_painter.h"
@@ -46,6 +48,27 @@ TEST_F(PlanLabels, NeverLieOverOneAnother) {
         EXPECT_FALSE(placed[i].box.intersects(placed[j].box))
             << placed[i].label.lines.join(' ').toStdString() << " over "
             << placed[j].label.lines.join(' ').toStdString() << " at " << scale;
+  }
+}
+
+TEST_F(PlanLabels, AllAreThereWhenAllAreAskedFor) {
+  look.allNames = true;
+  for (const double scale : {8.0, 15.0, 25.0, 40.0}) {
+    std::map<QString, int> wished, found;
+    for (const Drift& drift : yard.drifts)
+      ++wished[QStringLiteral("%1 × ").arg(drift.plants.size())];
+    for (const Bed& bed : yard.beds) ++wished[QString::fromStdString(bed.name)];
+    const auto& placed = labelsAt(scale);
+    for (const PlacedLabel& label : placed) {
+      const QString words = label.label.lines.first();
+      const qsizetype sign = words.indexOf(QStringLiteral("× "));
+      ++found[sign < 0 ? words : words.left(sign + 2)];
+    }
+    for (const auto& [words, count] : wished)
+      EXPECT_EQ(found[words], count) << words.toStdString() << " at " << scale;
+    for (std::size_t i = 0; i < placed.size(); ++i)
+      for (std::size_t j = 0; j < i; ++j)
+        EXPECT_FALSE(placed[i].box.intersects(placed[j].box)) << "at " << scale;
   }
 }
 
