@@ -90,9 +90,12 @@ void addPlace(Points& points, const Species& species, const RankRequest& request
     points.add(kDeerLeave, "deer mostly leave it");
 }
 
+int weeksFilled(const Species& species, const Against& against) {
+  return showsFlowers(species) ? std::popcount(weeksInFlower(species) & against.poorWeeks) : 0;
+}
+
 void addBloom(Points& points, const Species& species, const Against& against) {
-  if (!showsFlowers(species)) return;
-  const int filled = std::popcount(weeksInFlower(species) & against.poorWeeks);
+  const int filled = weeksFilled(species, against);
   if (filled == 0) return;
   points.add(std::min(kWeeksAtMost, kWeekFilled * filled),
              fmt::format("in flower in {} {} when little else is", filled,
@@ -124,6 +127,39 @@ void addWays(Points& points, const Species& species) {
   if (species.needsSupport == Answer::Yes) points.add(kFlops, "leans without neighbours");
 }
 
+Merit meritOf(const Species& species, const Against& against) {
+  Merit merit;
+  merit.weeks = weeksFilled(species, against);
+  const PlantFigures& planted = against.figures;
+  merit.newLayer = !planted.empty() && !hasLayer(planted, species.usualLayer());
+  merit.host = !species.hostNote.empty();
+  merit.nectar = !species.nectarNote.empty();
+  merit.leftAlone =
+      (species.deerResistant == Answer::Yes) + (species.rabbitResistant == Answer::Yes);
+  if (species.competitiveness == Competitiveness::Low) merit.gentle = 2;
+  if (species.competitiveness == Competitiveness::Medium) merit.gentle = 1;
+  merit.lasting = species.lifeSpan == LifeSpan::LongLived;
+  return merit;
+}
+
+// The first merit in which one is more than the other, in words.
+std::string_view merited(const Merit& more, const Merit& less) {
+  if (more.weeks != less.weeks) return "more weeks in flower when little else is";
+  if (more.newLayer != less.newLayer) return "a layer that has nothing yet";
+  if (more.host != less.host) return "feeding caterpillars";
+  if (more.nectar != less.nectar) return "nectar or pollen";
+  if (more.leftAlone != less.leftAlone) return "being left alone by deer or rabbits";
+  if (more.gentle != less.gentle) return "crowding its neighbours less";
+  return "living longer";
+}
+
+void tellTies(std::vector<Ranked>& all) {
+  for (std::size_t i = 0; i + 1 < all.size() && all[i + 1].suits(); ++i)
+    if (all[i].points == all[i + 1].points && all[i].merit != all[i + 1].merit)
+      all[i].overEquals = fmt::format("before others that fit as well for {}",
+                                      merited(all[i].merit, all[i + 1].merit));
+}
+
 Ranked ranked(const Species& species, const Against& against) {
   Ranked result;
   result.species = &species;
@@ -135,21 +171,23 @@ Ranked ranked(const Species& species, const Against& against) {
   addMix(points, species, against.figures);
   addWays(points, species);
   points.finish();
+  result.merit = meritOf(species, against);
   return result;
 }
 
-bool better(const Ranked& a, const Ranked& b) {
-  if (a.whyNot.size() != b.whyNot.size()) return a.whyNot.size() < b.whyNot.size();
-  return a.points > b.points;
-}
-
 }  // namespace
+
+bool isBetter(const Ranked& a, const Ranked& b) {
+  if (a.whyNot.size() != b.whyNot.size()) return a.whyNot.size() < b.whyNot.size();
+  return a.points != b.points ? a.points > b.points : a.merit > b.merit;
+}
 
 std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request) {
   const Against against(request);
   std::vector<Ranked> all;
   for (const Species& species : catalogue.species()) all.push_back(ranked(species, against));
-  std::stable_sort(all.begin(), all.end(), better);  // species come in order of names
+  std::stable_sort(all.begin(), all.end(), isBetter);  // species come in order of names
+  tellTies(all);
   return all;
 }
 

@@ -14,10 +14,26 @@
 
 namespace tussock {
 
+// What sets apart species of equal points; more goes first, in this order. What a mix lacks counts
+// before what is good anywhere.
+struct Merit {
+  int weeks = 0;     // in flower in weeks with too little in flower
+  int newLayer = 0;  // on a layer that has nothing yet
+  int host = 0;      // feeds caterpillars
+  int nectar = 0;
+  int leftAlone = 0;  // by deer, by rabbits
+  int gentle = 0;     // on its neighbours: 2 low, 1 medium, 0 strong or not known
+  int lasting = 0;    // long-lived
+
+  auto operator<=>(const Merit&) const = default;
+};
+
 struct Ranked {
   const Species* species = nullptr;
   double points = 0.0;               // 0 to 100; 0 for what does not suit
+  Merit merit = {};                  // what decides among equals
   std::vector<std::string> reasons;  // what speaks for and against it, in words
+  std::string overEquals;            // why it goes before the next of as many points, if it does
   std::vector<std::string> whyNot;   // why it is left out; empty when it suits
 
   [[nodiscard]] bool suits() const { return whyNot.empty(); }
@@ -29,6 +45,8 @@ struct RankRequest {
   std::vector<Portion> planted;  // in the bed, or in the list so far
   std::vector<int> season;       // weeks of the growing season, see seasonWeeks
 };
+// Fewest reasons against it, then most points, then most merit.
+[[nodiscard]] bool isBetter(const Ranked& a, const Ranked& b);
 // Every species: those that suit first, best first, then by name; those left out follow, fewest
 // reasons first. They point into the catalogue, which must live on.
 [[nodiscard]] std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request);

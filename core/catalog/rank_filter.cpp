@@ -69,10 +69,7 @@ void sortByKey(std::vector<Ranked>& ranked, KeyOf keyOf) {
 }
 
 void sortByFit(std::vector<Ranked>& ranked) {
-  std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) {
-    if (a.whyNot.size() != b.whyNot.size()) return a.whyNot.size() < b.whyNot.size();
-    return a.points > b.points;
-  });
+  std::stable_sort(ranked.begin(), ranked.end(), isBetter);
 }
 
 }  // namespace

@@ -129,5 +129,34 @@ TEST_F(Rank, SortsByHeightAndName) {
   EXPECT_EQ(ranked.front().species->botanicalName, test::kSedge);
 }
 
+// Points for weeks stop at 12 of them, so equal points are common; a mix that lacks flowers for
+// longer is served by the longer bloom (the order is ours).
+TEST_F(Rank, AmongEqualsTheLongerBloomGoesFirstAndSaysSo) {
+  std::vector<Species> twins(2, *facts_.find(kBergamot));
+  twins[0].botanicalName = "Monarda brevis";
+  twins[0].bloomFirstMonth = 6, twins[0].bloomLastMonth = 8;
+  twins[1].botanicalName = "Monarda longa";
+  twins[1].bloomFirstMonth = 5, twins[1].bloomLastMonth = 9;
+  facts_ = Catalogue(twins);
+  request_.season = seasonWeeks(Settings{});
+  const auto ranked = all();
+  ASSERT_EQ(ranked[0].points, ranked[1].points);
+  EXPECT_EQ(ranked[0].species->botanicalName, "Monarda longa");
+  EXPECT_THAT(ranked[0].overEquals, HasSubstr("more weeks in flower"));
+  EXPECT_THAT(ranked[1].overEquals, IsEmpty());
+}
+
+TEST_F(Rank, AmongEqualsInFlowerTheGentlerOneGoesFirst) {
+  std::vector<Species> twins(2, *facts_.find(kBergamot));
+  twins[0].botanicalName = "Monarda a";
+  twins[0].competitiveness = Competitiveness::Medium;
+  twins[1].botanicalName = "Monarda b";
+  twins[1].competitiveness = Competitiveness::Low;
+  facts_ = Catalogue(twins);
+  const auto ranked = all();
+  EXPECT_EQ(ranked[0].species->botanicalName, "Monarda b");
+  EXPECT_THAT(ranked[0].overEquals, HasSubstr("crowding its neighbours less"));
+}
+
 }  // namespace
 }  // namespace tussock
