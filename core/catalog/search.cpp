@@ -78,11 +78,16 @@ Marks marksOf(const Species& species) {
   return marks;
 }
 
+// Rushes are kept with the sedges, as grass-like plants, but nobody looks for them by that name.
+std::string_view formWord(const Species& species) {
+  return species.family == "Juncaceae" ? "rush" : wordOf(species.habit);
+}
+
 std::vector<std::string> wordsOf(const Species& species) {
   std::string text = species.botanicalName;
   for (const std::string& part :
        {species.commonName, species.spanishName, species.family, species.flowerColourWord,
-        std::string(wordOf(species.habit)), species.usdaSymbol})
+        std::string(formWord(species)), species.usdaSymbol})
     text.append(" ").append(part);
   for (const std::string& synonym : species.synonyms) text.append(" ").append(synonym);
   return searchWords(text);
