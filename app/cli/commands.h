@@ -11,6 +11,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/cli/command_line.h"
+#include "app/document/plant_facts.h"
 #include "core/catalog/catalogue.h"
 #include "core/model/yard.h"
 
@@ -38,13 +39,18 @@ void addSun(CLI::App& app, Action& chosen);
 void addFill(CLI::App& app, Action& chosen);
 void addCheck(CLI::App& app, Action& chosen);
 void addPlan(CLI::App& app, Action& chosen);
+void addPlants(CLI::App& app, Action& chosen);
 void addHistory(CLI::App& app, Action& chosen);
 void addVerify(CLI::App& app, Action& chosen);
 
 // The shipped plant facts; what is wrong with them goes to err.
 [[nodiscard]] Catalogue shippedFacts(Console& console);
-// With the yard's own plants before them; what is wrong with those too.
+// With the user's own plants before them, those of the yard before the personal ones, as in the
+// window; what is wrong with those too.
+[[nodiscard]] PlantFacts plantsFor(const Yard& yard, Console& console);
 [[nodiscard]] Catalogue factsFor(const Yard& yard, Console& console);
+// The bed of that name, or the only one when none is named. Throws UsageError.
+[[nodiscard]] const Bed& bedNamed(const std::string& name, const Yard& yard);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
 // Throws UsageError when what is to be written is the yard itself, by a link too.

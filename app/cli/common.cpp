@@ -6,8 +6,8 @@
 #include <QTemporaryDir>
 
 #include "app/cli/commands.h"
+#include "app/document/personal_plants.h"
 #include "app/files/whole_file.h"
-#include "core/catalog/own_plants.h"
 
 namespace tussock {
 
@@ -17,10 +17,19 @@ Catalogue shippedFacts(Console& console) {
   return reading.catalogue;
 }
 
+PlantFacts plantsFor(const Yard& yard, Console& console) {
+  const Catalogue published = shippedFacts(console);
+  OwnPlantsReading personal = readPersonalPlants(published);
+  for (const CatalogueError& error : personal.errors) console.err << error.text() << '\n';
+  PlantFacts plants(published);
+  plants.setPersonal(std::move(personal.plants));
+  plants.follow(yard);
+  for (const CatalogueError& error : plants.faults()) console.err << error.text() << '\n';
+  return plants;
+}
+
 Catalogue factsFor(const Yard& yard, Console& console) {
-  MergedPlants merged = mergePlants({shippedFacts(console), {}, yard});
-  for (const CatalogueError& error : merged.errors) console.err << error.text() << '\n';
-  return std::move(merged.catalogue);
+  return plantsFor(yard, console).catalogue();
 }
 
 void writeWhole(const std::filesystem::path& path, const std::string& bytes) {

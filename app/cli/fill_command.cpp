@@ -9,6 +9,7 @@
 
 #include "app/cli/commands.h"
 #include "app/cli/plant_list_file.h"
+#include "core/catalog/edit_plants.h"
 #include "core/checks/checked_fill.h"
 #include "core/planting/published_figures.h"
 #include "core/store/yard_file.h"
@@ -25,38 +26,6 @@ struct FillOptions {
   int seconds = 20;
 };
 
-std::string bedNames(const Yard& yard) {
-  std::string names;
-  for (const Bed& bed : yard.beds)
-    if (!bed.name.empty()) names += (names.empty() ? "" : ", ") + ("'" + bed.name + "'");
-  return names;
-}
-
-// The bed of that name, or the only one when none is named.
-const Bed& bedFrom(const FillOptions& options, const Yard& yard) {
-  if (yard.beds.empty())
-    throw UsageError(
-        "This yard has no bed. Draw one in the window, or import a site that has one.");
-  if (options.bed.empty()) {
-    if (yard.beds.size() == 1) return *yard.beds.begin();
-    throw UsageError("Say which bed with --bed: " + bedNames(yard) + ".");
-  }
-  const Bed* found = nullptr;
-  for (const Bed& bed : yard.beds) {
-    if (bed.name != options.bed) continue;
-    if (found != nullptr)
-      throw UsageError("Two beds are named '" + options.bed +
-                       "'. Give one of them another name in the window.");
-    found = &bed;
-  }
-  if (found == nullptr)
-    throw UsageError(
-        "No bed is named '" + options.bed + "'. The yard has " +
-        (bedNames(yard).empty() ? "beds without names; name them in the window" : bedNames(yard)) +
-        ".");
-  return *found;
-}
-
 FillRequest requestFrom(const FillOptions& options, const Bed& bed, const Catalogue& facts) {
   FillRequest request;
   request.bed = bed.id;
@@ -66,10 +35,8 @@ FillRequest requestFrom(const FillOptions& options, const Bed& bed, const Catalo
   if (options.onlyEmpty) request.what = FillWhat::EmptyPart;
   if (!options.plants.empty()) request.plants = readPlantList(options.plants, facts);
   if (options.species.empty()) return request;
-  const Species* species = speciesNamed(options.species, facts);
-  if (species == nullptr)
-    throw UsageError("--species is '" + options.species +
-                     "', which the plant facts do not know. Check the spelling of its name.");
+  const auto [species, trouble] = speciesNamed(options.species, facts);
+  if (species == nullptr) throw UsageError("--species is '" + options.species + "', " + trouble);
   request.what = FillWhat::OneSpecies;
   request.species = species->botanicalName;
   return request;
@@ -120,8 +87,9 @@ void print(const FillResult& result, std::ostream& out) {
 
 ExitCode runFill(const FillOptions& options, Console& console) {
   YardFile file = YardFile::open(options.file);
-  const Catalogue facts = factsFor(file.yard(), console);
-  const Bed& bed = bedFrom(options, file.yard());
+  const PlantFacts plants = plantsFor(file.yard(), console);
+  const Catalogue& facts = plants.catalogue();
+  const Bed& bed = bedNamed(options.bed, file.yard());
   const FillRequest request = requestFrom(options, bed, facts);
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   const auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(),
@@ -132,7 +100,7 @@ ExitCode runFill(const FillOptions& options, Console& console) {
       for (const std::string& note : result->notes) console.err << note << '\n';
     return ExitCode::File;
   }
-  file.commit(result->edit);
+  file.commit(carrying(plants.layers(file.yard()), result->edit, file.ids()));
   print(*result, console.out);
   printPublished(file.yard(), facts, request.bed, console.out);
   return ExitCode::Done;

@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "app/cli/commands.h"
+#include "core/catalog/edit_plants.h"
 #include "core/catalog/resources.h"
 #include "core/exchange/geojson.h"
 #include "core/store/yard_file.h"
@@ -29,14 +30,15 @@ std::string added(const ChangeSet& edit) {
 
 ExitCode runImport(const ImportOptions& options, Console& console) {
   YardFile file = YardFile::open(options.file);
-  const GeoJsonImport import = importGeoJson(file.yard(), factsFor(file.yard(), console),
+  const PlantFacts plants = plantsFor(file.yard(), console);
+  const GeoJsonImport import = importGeoJson(file.yard(), plants.catalogue(),
                                              readFile(options.source), options.source, file.ids());
   for (const std::string& warning : import.warnings) console.err << warning << '\n';
   if (import.edit.empty()) {
     console.err << options.source << " holds nothing to add.\n";
     return ExitCode::File;
   }
-  file.commit(import.edit);
+  file.commit(carrying(plants.layers(file.yard()), import.edit, file.ids()));
   console.out << import.edit.label << ": " << added(import.edit) << '\n';
   return ExitCode::Done;
 }

@@ -6,6 +6,7 @@
 
 #include "app/cli/commands.h"
 #include "app/document/time_zones.h"
+#include "core/catalog/edit_plants.h"
 #include "core/catalog/resources.h"
 #include "core/exchange/geojson.h"
 #include "core/model/settings_text.h"
@@ -81,10 +82,11 @@ Settings settingsFrom(const NewOptions& options) {
 Yard withSite(const Yard& yard, const NewOptions& options, Console& console) {
   if (options.site.empty()) return yard;
   IdSource ids(largestId(yard) + 1);
+  const PlantFacts plants = plantsFor(yard, console);
   const GeoJsonImport import =
-      importGeoJson(yard, shippedFacts(console), readFile(options.site), options.site, ids);
+      importGeoJson(yard, plants.catalogue(), readFile(options.site), options.site, ids);
   for (const std::string& warning : import.warnings) console.err << warning << '\n';
-  return apply(yard, import.edit);
+  return apply(yard, carrying(plants.layers(yard), import.edit, ids));
 }
 
 ExitCode runNew(const NewOptions& options, Console& console) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/cli/plant_list_file.h"
 
-#include <algorithm>
-#include <cctype>
 #include <charconv>
 #include <optional>
 #include <sstream>
@@ -22,12 +20,6 @@ std::string trimmed(std::string_view text) {
   return std::string(text.substr(first, text.find_last_not_of(" \t\r") - first + 1));
 }
 
-bool sameLetters(std::string_view a, std::string_view b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
-    return std::tolower(x) == std::tolower(y);
-  });
-}
-
 // "20 %" or "20": per cent.
 std::optional<double> shareFrom(std::string text) {
   if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
@@ -45,9 +37,8 @@ class Lines {
   [[nodiscard]] ListedSpecies read(const std::string& line, std::size_t number) const {
     const auto comma = line.find(',');
     const std::string name = trimmed(std::string_view(line).substr(0, comma));
-    const Species* species = speciesNamed(name, facts_);
-    if (species == nullptr)
-      fail(number, name, "which the plant facts do not know. Check the spelling of its name.");
+    const auto [species, trouble] = speciesNamed(name, facts_);
+    if (species == nullptr) fail(number, name, trouble);
     ListedSpecies listed{species->botanicalName, 0.0};
     if (comma == std::string::npos) return listed;
     const std::string text = trimmed(std::string_view(line).substr(comma + 1));
@@ -58,7 +49,8 @@ class Lines {
   }
 
  private:
-  [[noreturn]] void fail(std::size_t line, const std::string& found, const char* what) const {
+  [[noreturn]] void fail(std::size_t line, const std::string& found,
+                         const std::string& what) const {
     throw std::runtime_error(
         fmt::format("{}, line {}: '{}', {}", path_.string(), line, found, what));
   }
@@ -68,11 +60,15 @@ class Lines {
 
 }  // namespace
 
-const Species* speciesNamed(std::string_view name, const Catalogue& facts) {
-  for (const Species& species : facts.species())
-    if (sameLetters(species.botanicalName, name) || sameLetters(species.commonName, name))
-      return &species;
-  return nullptr;
+SpeciesByName speciesNamed(std::string_view name, const Catalogue& facts) {
+  const auto found = facts.named(name);
+  if (found.size() == 1) return {found.front(), {}};
+  if (found.empty())
+    return {nullptr, "which the plant facts do not know. Check the spelling of its name."};
+  std::string names;
+  for (const Species* species : found)
+    names.append(names.empty() ? "" : " or ").append(species->botanicalName);
+  return {nullptr, "which may mean " + names + ". Write the botanical name."};
 }
 
 std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,

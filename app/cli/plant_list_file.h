@@ -16,7 +16,11 @@ namespace tussock {
 // Throws std::runtime_error naming file, line and what was expected.
 [[nodiscard]] std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
                                                        const Catalogue& facts);
-// By its botanical or common name, whatever the case; null when there is none.
-[[nodiscard]] const Species* speciesNamed(std::string_view name, const Catalogue& facts);
+// By its botanical name, a synonym, or a common name that no other species has, whatever the case.
+struct SpeciesByName {
+  const Species* species = nullptr;
+  std::string trouble;  // "which the plant facts do not know. ...", when there is not one
+};
+[[nodiscard]] SpeciesByName speciesNamed(std::string_view name, const Catalogue& facts);
 
 }  // namespace tussock

@@ -13,7 +13,9 @@ bool PlantFacts::follow(const Yard& yard) {
   if (own == yardsOwn_ && personal_ == personalThen_) return false;
   yardsOwn_ = std::move(own);
   personalThen_ = personal_;
-  given_.push_back(mergePlants(layers(yard)).catalogue);
+  MergedPlants merged = mergePlants(layers(yard));
+  faults_ = std::move(merged.errors);
+  given_.push_back(std::move(merged.catalogue));
   return true;
 }
 

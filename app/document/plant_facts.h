@@ -19,12 +19,15 @@ class PlantFacts {
   bool follow(const Yard& yard);
 
   [[nodiscard]] const Catalogue& catalogue() const { return given_.back(); }
+  // What stands against own plants that cannot be used; the published ones stand in their place.
+  [[nodiscard]] const std::vector<CatalogueError>& faults() const { return faults_; }
   [[nodiscard]] PlantLayers layers(const Yard& yard) const { return {published_, personal_, yard}; }
 
  private:
   Catalogue published_;
   std::vector<OwnSpecies> personal_;
   std::vector<OwnSpecies> yardsOwn_, personalThen_;
+  std::vector<CatalogueError> faults_;
   // All that were ever given out: others hold pointers into them.
   std::deque<Catalogue> given_;
 };

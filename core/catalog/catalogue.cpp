@@ -19,6 +19,18 @@ std::vector<Species> inOrder(std::vector<Species> species) {
   return species;
 }
 
+using Words = std::vector<std::string>;
+
+bool isBotanicalName(const Species& species, const Words& words) {
+  return searchWords(species.botanicalName) == words ||
+         std::any_of(species.synonyms.begin(), species.synonyms.end(),
+                     [&](const std::string& synonym) { return searchWords(synonym) == words; });
+}
+
+bool isCommonName(const Species& species, const Words& words) {
+  return searchWords(species.commonName) == words || searchWords(species.spanishName) == words;
+}
+
 }  // namespace
 
 struct Catalogue::Index {
@@ -52,6 +64,19 @@ const Species* Catalogue::resolve(std::string_view name) const {
   if (const Species* species = find(name)) return species;
   const auto at = index_->bySynonym.find(name);
   return at == index_->bySynonym.end() ? nullptr : at->second;
+}
+
+std::vector<const Species*> Catalogue::named(std::string_view name) const {
+  if (const Species* species = resolve(name)) return {species};
+  const Words words = searchWords(name);
+  if (words.empty()) return {};
+  for (const auto is : {isBotanicalName, isCommonName}) {
+    std::vector<const Species*> found;
+    for (const Species& species : *species_)
+      if (is(species, words)) found.push_back(&species);
+    if (!found.empty()) return found;
+  }
+  return {};
 }
 
 std::vector<const Species*> Catalogue::search(std::string_view words) const {

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+// Searching the plant facts, and choosing from them for a bed or a point, as on the bench.
+#include <algorithm>
+#include <memory>
+#include <ostream>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "app/cli/commands.h"
+#include "core/catalog/bed_request.h"
+#include "core/catalog/choose.h"
+#include "core/store/yard_file.h"
+#include "core/sun/map.h"
+
+namespace tussock {
+
+namespace {
+
+using Json = nlohmann::json;
+
+struct PlantsOptions {
+  std::string file, search, bed;
+  std::vector<double> at;
+  bool leftOut = false, all = false, json = false;
+  std::size_t count = 0;
+};
+
+std::optional<RankRequest> placeAsked(const PlantsOptions& options, const Yard& yard,
+                                      const Catalogue& facts) {
+  if (options.bed.empty() && options.at.empty()) return std::nullopt;
+  const auto sun = computeSunMap(yard, seasonRequest(yard));
+  if (options.at.empty()) {
+    const Bed& bed = bedNamed(options.bed, yard);
+    return requestFor(yard, facts, bed, sun ? sun->meanHours(bed.outline) : std::nullopt);
+  }
+  const Point at{options.at.front(), options.at.back()};
+  const auto hours = sun ? sun->hoursAt(at) : std::nullopt;
+  return requestAt(yard, facts, at, hours ? std::optional(hours->total()) : std::nullopt);
+}
+
+Choice choiceFrom(const PlantsOptions& options, std::optional<RankRequest> place) {
+  Choice choice;
+  choice.filter.words = options.search;
+  choice.place = std::move(place);
+  if (!choice.place) return choice;
+  choice.order = RankOrder::Fit;
+  if (!options.all) choice.of = options.leftOut ? ChoiceOf::LeftOut : ChoiceOf::Suiting;
+  return choice;
+}
+
+void printJson(const std::vector<Ranked>& plants, bool placed, std::ostream& out) {
+  Json list = Json::array();
+  for (const Ranked& one : plants) {
+    Json entry{{"botanical_name", one.species->botanicalName},
+               {"common_name", one.species->commonName}};
+    if (placed)
+      entry.update({{"suits", one.suits()},
+                    {"points", one.points},
+                    {"reasons", one.reasons},
+                    {"over_equals", one.overEquals},
+                    {"why_not", one.whyNot}});
+    list.push_back(std::move(entry));
+  }
+  out << Json{{"plants", list}}.dump(2) << '\n';
+}
+
+void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out) {
+  for (const Ranked& one : plants) {
+    if (placed && one.suits()) out << fmt::format("{:3.0f}  ", one.points);
+    if (placed && !one.suits()) out << "  –  ";
+    out << one.species->botanicalName;
+    if (!one.species->commonName.empty()) out << " (" << one.species->commonName << ")";
+    std::vector<std::string> reasons = one.suits() ? one.reasons : one.whyNot;
+    if (!one.overEquals.empty()) reasons.push_back(one.overEquals);
+    if (!reasons.empty()) out << fmt::format(": {}", fmt::join(reasons, "; "));
+    out << '\n';
+  }
+}
+
+void expectSensible(const PlantsOptions& options) {
+  if (!options.file.empty()) return;
+  if (!options.bed.empty() || !options.at.empty())
+    throw UsageError("--bed and --at need the yard file that they are in.");
+}
+
+ExitCode runPlants(const PlantsOptions& options, Console& console) {
+  expectSensible(options);
+  const Yard yard = options.file.empty()
+                        ? Yard{}
+                        : YardFile::open(options.file, YardFile::Access::ReadOnly).yard();
+  const Catalogue facts = factsFor(yard, console);
+  const Choice choice = choiceFrom(options, placeAsked(options, yard, facts));
+  if (!choice.place && options.leftOut)
+    throw UsageError("--left-out needs a place: give --bed or --at.");
+  std::vector<Ranked> plants = choose(facts, choice);
+  const std::size_t found = plants.size();
+  if (options.count > 0) plants.resize(std::min(plants.size(), options.count));
+  const bool placed = choice.place.has_value();
+  options.json ? printJson(plants, placed, console.out) : printText(plants, placed, console.out);
+  console.err << fmt::format("{} of {} species\n", found, facts.species().size());
+  return ExitCode::Done;
+}
+
+}  // namespace
+
+void addPlants(CLI::App& app, Action& chosen) {
+  auto* command = app.add_subcommand(
+      "plants", "Search the plants, yours among them; rank them for a bed or a point");
+  auto options = std::make_shared<PlantsOptions>();
+  command->add_option("FILE", options->file, "Yard file, whose own plants count too");
+  command->add_option("--search", options->search,
+                      "Words that must all be met, such as 'tall dry fall'");
+  auto* bed = command->add_option("--bed", options->bed, "What suits this bed, best first");
+  auto* at = command
+                 ->add_option("--at", options->at,
+                              "What suits this point: metres east and north of the yard's origin")
+                 ->expected(2)
+                 ->excludes(bed);
+  bed->excludes(at);
+  auto* leftOut = command->add_flag("--left-out", options->leftOut,
+                                    "What does not suit it instead, with the reasons");
+  command->add_flag("--all", options->all, "Both")->excludes(leftOut);
+  command->add_option("--count", options->count, "So many at most")->check(CLI::PositiveNumber);
+  command->add_flag("--json", options->json, "One JSON document");
+  command->callback([options, &chosen] {
+    chosen = [options](Console& console) { return runPlants(*options, console); };
+  });
+}
+
+}  // namespace tussock

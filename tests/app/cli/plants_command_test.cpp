@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+// The plants on the command line: searched, ranked for a bed or a point, and the user's own among
+// them, as in the window.
+#include <filesystem>
+#include <fstream>
+#include <QDir>
+#include <QFileInfo>
+#include <QTemporaryDir>
+#include <sstream>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "app/cli/command_line.h"
+#include "app/document/personal_plants.h"
+#include "core/catalog/own_plants.h"
+#include "core/store/yard_file.h"
+#include "tests/app/data_folder.h"
+#include "tests/support/yard_builder.h"
+
+namespace tussock {
+namespace {
+
+using testing::AllOf;
+using testing::HasSubstr;
+using testing::Not;
+using testing::StartsWith;
+
+struct Outcome {
+  ExitCode code;
+  std::string out, err;
+};
+
+class PlantsCommand : public testing::Test {
+ protected:
+  PlantsCommand() {
+    test::YardBuilder builder;
+    builder.bed("Walk", "POLYGON ((0 0, 6 0, 6 2.5, 0 2.5, 0 0))").viewing("S");
+    (void)YardFile::create(file(), builder.build());
+  }
+  [[nodiscard]] std::string path(const std::string& name) const {
+    return (std::filesystem::path(folder_.path().toStdString()) / name).string();
+  }
+  [[nodiscard]] std::string file() const { return path("one.yard"); }
+  [[nodiscard]] Yard yard() const {
+    return YardFile::open(file(), YardFile::Access::ReadOnly).yard();
+  }
+  static Outcome run(const std::vector<std::string>& arguments) {
+    std::ostringstream out;
+    std::ostringstream err;
+    const ExitCode code = runCommandLine(arguments, out, err);
+    return {code, out.str(), err.str()};
+  }
+  static nlohmann::json plants(std::vector<std::string> arguments) {
+    arguments.insert(arguments.begin(), "plants");
+    arguments.emplace_back("--json");
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+    return nlohmann::json::parse(outcome.out).at("plants");
+  }
+  void keepPersonal(const std::string& csv) const {
+    const QString at = personalPlantsPath();
+    QDir().mkpath(QFileInfo(at).path());
+    std::ofstream(at.toStdString(), std::ios::binary) << csv;
+  }
+  void write(const std::string& name, const std::string& text) const {
+    std::ofstream(path(name), std::ios::binary) << text;
+  }
+
+ private:
+  test::DataFolder dataFolder_;
+  QTemporaryDir folder_;
+};
+
+constexpr auto kOwnPlant =
+    "botanical_name,family,common_name,layer_form,height_min_cm,height_max_cm,spread_cm,"
+    "spacing_cm,sun,moisture\n"
+    "Rosa gardeniana,Rosaceae,gate rose,shrub,90,120,80,80,full,medium\n";
+
+TEST_F(PlantsCommand, EveryWordSearchedForMustBeMet) {
+  const auto found = plants({"--search", "tall dry fall"});
+  EXPECT_GT(found.size(), 2u);
+  EXPECT_LT(found.size(), 60u);
+  EXPECT_EQ(plants({"--search", "Aster novae-angliae"}).front().at("botanical_name"),
+            "Symphyotrichum novae-angliae")
+      << "by its synonym";
+  EXPECT_TRUE(plants({"--search", "zzzz"}).empty());
+}
+
+// Rushes (Juncaceae) and sedges (Cyperaceae) are two families (USDA PLANTS).
+TEST_F(PlantsCommand, ARushIsNoSedge) {
+  for (const auto& one : plants({"--search", "sedge"}))
+    EXPECT_THAT(one.at("botanical_name").get<std::string>(), StartsWith("Carex"));
+  EXPECT_EQ(plants({"--search", "rush"}).front().at("botanical_name"), "Juncus effusus");
+}
+
+TEST_F(PlantsCommand, RanksForABedAndSaysWhyNot) {
+  const auto fits = plants({file(), "--bed", "Walk"});
+  ASSERT_GT(fits.size(), 10u);
+  for (std::size_t i = 1; i < fits.size(); ++i)
+    EXPECT_GE(fits[i - 1].at("points").get<double>(), fits[i].at("points").get<double>());
+  EXPECT_FALSE(fits.front().at("reasons").empty());
+  const auto leftOut = plants({file(), "--bed", "Walk", "--left-out"});
+  EXPECT_FALSE(leftOut.front().at("why_not").empty());
+  EXPECT_EQ(plants({file(), "--bed", "Walk", "--all"}).size(), fits.size() + leftOut.size());
+  EXPECT_EQ(plants({file(), "--bed", "Walk", "--count", "3"}).size(), 3u);
+  EXPECT_FALSE(plants({file(), "--at", "1", "-1"}).empty());
+}
+
+TEST_F(PlantsCommand, AsksForWhatItNeeds) {
+  EXPECT_EQ(run({"plants", "--bed", "Walk"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plants", file(), "--bed", "Nowhere"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plants", file(), "--left-out"}).code, ExitCode::Usage);
+}
+
+TEST_F(PlantsCommand, TheUsersOwnPlantsAreSearchedAndRanked) {
+  keepPersonal(kOwnPlant);
+  EXPECT_EQ(plants({"--search", "gate rose"}).front().at("botanical_name"), "Rosa gardeniana");
+  EXPECT_EQ(plants({file(), "--bed", "Walk", "--search", "gardeniana"}).size(), 1u);
+}
+
+TEST_F(PlantsCommand, APersonalPlantFilledInIsCarriedByTheYard) {
+  keepPersonal(kOwnPlant);
+  write("list.txt", "gate rose\n");
+  const Outcome filled =
+      run({"fill", file(), "--bed", "Walk", "--plants", path("list.txt"), "--time", "5"});
+  EXPECT_EQ(filled.code, ExitCode::Done) << filled.err;
+  const Yard kept = yard();
+  ASSERT_NE(findOwn(kept, "Rosa gardeniana"), nullptr);
+  keepPersonal("botanical_name\n");  // a machine without it
+  EXPECT_EQ(plants({file(), "--search", "gate rose"}).size(), 1u);
+  EXPECT_THAT(run({"check", file()}).out, Not(HasSubstr("not in the plant facts")));
+}
+
+TEST_F(PlantsCommand, APersonalValueGoesBeforeThePublishedOneInEveryCommand) {
+  keepPersonal("botanical_name,spacing_cm\nMonarda fistulosa,120\n");
+  write("list.txt", "Monarda fistulosa\n");
+  ASSERT_EQ(
+      run({"fill", file(), "--bed", "Walk", "--plants", path("list.txt"), "--time", "5"}).code,
+      ExitCode::Done);
+  for (const Drift& drift : yard().drifts) EXPECT_NEAR(drift.spacing.metres(), 1.2, 1e-9);
+}
+
+TEST_F(PlantsCommand, WhatIsWrongWithThePersonalFileIsToldAndTheRestIsUsed) {
+  keepPersonal("botanical_name,spacing_cm\nMonarda fistulosa,wide\nEchinacea purpurea,66\n");
+  const Outcome outcome = run({"plants", "--search", "echinacea"});
+  EXPECT_EQ(outcome.code, ExitCode::Done);
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("line 2, spacing_cm"), Not(HasSubstr("line 3"))));
+}
+
+TEST_F(PlantsCommand, ANameThatTwoPlantsShareIsAskedAbout) {
+  keepPersonal(
+      "botanical_name,family,common_name,layer_form,height_min_cm,height_max_cm,spread_cm,"
+      "spacing_cm,sun,moisture\n"
+      "Monarda gardeniana,Lamiaceae,wild bergamot,forb,90,120,80,80,full,medium\n");
+  write("list.txt", "Wild Bergamot\n");
+  const Outcome outcome =
+      run({"fill", file(), "--bed", "Walk", "--plants", path("list.txt"), "--time", "5"});
+  EXPECT_EQ(outcome.code, ExitCode::File);
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("line 1"), HasSubstr("Monarda fistulosa"),
+                                 HasSubstr("Monarda gardeniana")));
+}
+
+}  // namespace
+}  // namespace tussock
