@@ -77,7 +77,7 @@ void BenchFilters::makeFirstRow() {
   addChips<Habit>(chips, filter_.habits,
                   {{Habit::Forb, "chip-forb", tr("Forbs")},
                    {Habit::Grass, "chip-grass", tr("Grasses")},
-                   {Habit::Sedge, "chip-sedge", tr("Sedges")},
+                   {Habit::Sedge, "chip-sedge", tr("Sedges, rushes")},
                    {Habit::Fern, "chip-fern", tr("Ferns")},
                    {Habit::Shrub, "chip-shrub", tr("Shrubs")},
                    {Habit::Vine, "chip-vine", tr("Vines")}});
@@ -110,8 +110,10 @@ void BenchFilters::makeSecondRow() {
   flow->addWidget(leftOut_);
   flow->addWidget(native_);
   deer_ = makeChip(row, "chip-deer-about", tr("Deer about"));
-  deer_->setToolTip(tr("What deer eat does not fit, what they leave fits better"));
-  connect(deer_, &QPushButton::clicked, this, &BenchFilters::changed);
+  deer_->setToolTip(
+      tr("Kept in the yard: what deer eat does not fit, what they leave fits better"));
+  connect(deer_, &QPushButton::clicked, this,
+          [this](bool about) { emit deerSaid(about ? DeerAbout::Yes : DeerAbout::No); });
   flow->addWidget(deer_);
   connect(leftOut_, &QPushButton::clicked, this, &BenchFilters::changed);
   connect(native_, &QPushButton::clicked, this, &BenchFilters::changed);
@@ -181,10 +183,6 @@ void BenchFilters::addChips(QWidget* row, std::set<E>& chosen,
   }
 }
 
-DeerAbout BenchFilters::deer() const {
-  return deer_->isChecked() ? DeerAbout::Yes : DeerAbout::No;
-}
-
 Choice BenchFilters::choice() const {
   Choice choice;
   choice.filter = filter_;
@@ -231,6 +229,11 @@ void BenchFilters::offer(const Catalogue& facts, const std::string& state, UnitS
   refill(*colour_, tr("Any colour"), colours);
   offerHeights(units);
   offerState(state);
+}
+
+void BenchFilters::showDeer(DeerAbout about, bool writable) {
+  deer_->setChecked(about == DeerAbout::Yes);
+  deer_->setEnabled(writable);
 }
 
 void BenchFilters::offerState(const std::string& state) {

@@ -26,15 +26,16 @@ class BenchFilters : public QWidget {
   [[nodiscard]] QLineEdit* search() const { return search_; }
   // As chosen; without a place.
   [[nodiscard]] Choice choice() const;
-  [[nodiscard]] DeerAbout deer() const;
   // The families and colours there are to choose from; the state is that of the yard.
   void offer(const Catalogue& facts, const std::string& state, UnitSystem units);
   enum class PlaceKind { None, Bed, Point };
   void setPlace(PlaceKind kind);
   void setCount(const QString& words);
+  void showDeer(DeerAbout about, bool writable);
 
  signals:
   void changed();
+  void deerSaid(tussock::DeerAbout about);  // of the whole yard, to be kept in it
 
  private:
   void makeFirstRow();

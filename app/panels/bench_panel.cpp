@@ -13,6 +13,7 @@
 #include "app/panels/selection.h"
 #include "app/panels/species_marks.h"
 #include "core/catalog/bed_request.h"
+#include "core/edit/draft.h"
 
 namespace tussock {
 
@@ -43,6 +44,7 @@ QLineEdit* BenchPanel::searchField() const {
 
 void BenchPanel::connectDocument() {
   connect(filters_, &BenchFilters::changed, this, &BenchPanel::refresh);
+  connect(filters_, &BenchFilters::deerSaid, this, &BenchPanel::keepDeer);
   const auto another = [this] {
     if (point_) emit pointAsked({});
     point_.reset();
@@ -79,17 +81,20 @@ void BenchPanel::askAt(Point at) {
   emit pointAsked(at);
 }
 
+void BenchPanel::keepDeer(DeerAbout about) {
+  Settings settings = document_.yard().settings;
+  settings.deerAbout = about;
+  Draft draft(document_.yard());
+  draft.put(std::move(settings));
+  document_.commit(draft.finish(tr("Say whether deer are about").toStdString()));
+  refresh();  // as it was, where that could not be kept
+}
+
 const Bed* BenchPanel::selectedBed() const {
   return bedOfSelection(document_.yard(), document_.selection());
 }
 
 std::optional<RankRequest> BenchPanel::request() const {
-  auto asked = requestOfPlace();
-  if (asked) asked->place.deer = filters_->deer();
-  return asked;
-}
-
-std::optional<RankRequest> BenchPanel::requestOfPlace() const {
   const auto sun = document_.sunMap();
   const Yard& yard = document_.yard();
   if (point_) {
@@ -113,6 +118,8 @@ std::optional<RankRequest> BenchPanel::steadyRequest() {
 
 void BenchPanel::refresh() {
   using Kind = BenchFilters::PlaceKind;
+  filters_->showDeer(document_.yard().settings.deerAbout,
+                     document_.isOpen() && !document_.isReadOnly());
   filters_->setPlace(point_ ? Kind::Point : selectedBed() ? Kind::Bed : Kind::None);
   Choice choice = filters_->choice();
   choice.place = steadyRequest();
@@ -156,7 +163,10 @@ QString BenchPanel::emptyWords(Choice choice) const {
 QString BenchPanel::reasonsFor(const Species& species) const {
   const auto asked = request();
   if (!asked) return {};
-  const Ranked ranked = rankOf(species, *asked);
+  Ranked ranked = rankOf(species, *asked);
+  for (const Ranked& one : shown_)
+    if (one.species == &species && !one.overEquals.empty())
+      ranked.reasons.push_back(one.overEquals);
   if (!ranked.suits())
     return tr("Does not fit %1: %2").arg(placeWords(), joinedReasons(ranked.whyNot));
   if (ranked.reasons.empty()) return {};

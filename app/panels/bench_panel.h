@@ -45,10 +45,10 @@ class BenchPanel : public QWidget {
   void connectDocument();
   void refresh();
   void takeFacts();
+  void keepDeer(DeerAbout about);
   [[nodiscard]] const Bed* selectedBed() const;
   // The place asked about, with what is planted there now.
   [[nodiscard]] std::optional<RankRequest> request() const;
-  [[nodiscard]] std::optional<RankRequest> requestOfPlace() const;
   [[nodiscard]] std::optional<RankRequest> steadyRequest();
   [[nodiscard]] QString countWords(ChoiceOf of) const;
   [[nodiscard]] QString emptyWords(Choice choice) const;

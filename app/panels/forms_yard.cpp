@@ -97,6 +97,8 @@ void addPlace(ObjectForm<Settings>& yard) {
       "yard-zone", tr("Hardiness"),
       [](const Settings& s) { return QString::fromStdString(s.hardinessZone); },
       [](Settings& s, const QString& typed) { return readZone(typed, s.hardinessZone); });
+  yard.choice("yard-deer", tr("Deer"), &Settings::deerAbout,
+              {tr("not about, or fenced out"), tr("about")});
 }
 
 void addSeason(ObjectForm<Settings>& yard) {

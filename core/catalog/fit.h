@@ -30,8 +30,6 @@ struct HoursRange {
 // Hours of sun that a species asks for: its own range, else the union of its classes.
 [[nodiscard]] HoursRange hoursWanted(const Species& species, const SunProfile& profile);
 
-enum class DeerAbout { No, Yes };
-
 struct Place {
   std::optional<double> sunHours;
   std::optional<Moisture> moisture;

@@ -30,6 +30,7 @@ Place placeOf(const Yard& yard) {
   Place place;
   place.state = yard.settings.state;
   place.hardinessZone = yard.settings.hardinessZone;
+  place.deer = yard.settings.deerAbout;
   place.units = yard.settings.units;
   return place;
 }

@@ -9,7 +9,7 @@
 
 namespace tussock {
 
-// State and zone of the yard alone.
+// State, zone and deer of the yard alone.
 [[nodiscard]] Place placeOf(const Yard& yard);
 // With the bed's moisture and soil, and the lowest height limit that lies over any of it. The hours
 // of sun come from the sun map, or are left open.

@@ -39,6 +39,7 @@ T fieldsFromJson(const Json& json, std::int64_t id) {
   std::size_t known = 0;
   visitFields(object, [&](std::string_view name, auto& field) {
     const auto at = json.find(name);
+    if (at == json.end() && isLaterField(name)) return;
     if (at == json.end()) throw FormatError(placeOf(object, name) + " is missing");
     try {
       fromJson(*at, field);

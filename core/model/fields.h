@@ -7,11 +7,18 @@
 // their own; see Drift.
 #pragma once
 
+#include <string_view>
 #include <type_traits>
 
 #include "core/model/yard.h"
 
 namespace tussock {
+
+// Fields that the history of files of earlier versions does not have. What they hold there is what
+// a new object has.
+[[nodiscard]] constexpr bool isLaterField(std::string_view name) {
+  return name == "deer_about";  // since version 2
+}
 
 template <class Candidate, class T>
 concept ConstOrNot = std::is_same_v<std::remove_const_t<Candidate>, T>;
@@ -24,6 +31,7 @@ void visitFields(T& o, F&& f) {
   f("time_zone", o.timeZone);
   f("state", o.state);
   f("hardiness_zone", o.hardinessZone);
+  f("deer_about", o.deerAbout);
   f("last_frost", o.lastFrost);
   f("first_frost", o.firstFrost);
   f("slope_rad", o.slope);

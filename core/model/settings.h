@@ -19,6 +19,13 @@ struct EnumWords<UnitSystem> {
       {{UnitSystem::FeetInches, "feet"}, {UnitSystem::Metres, "metres"}}};
 };
 
+// Whether deer come to the yard and eat there.
+enum class DeerAbout { No, Yes };
+template <>
+struct EnumWords<DeerAbout> {
+  static constexpr WordTable<DeerAbout, 2> values{{{DeerAbout::No, "no"}, {DeerAbout::Yes, "yes"}}};
+};
+
 // A threshold that this yard sets otherwise than the default of the checks.
 struct ThresholdOverride {
   std::string threshold;
@@ -43,6 +50,7 @@ struct Settings {
   std::string timeZone = "UTC";  // IANA name
   std::string state;             // two letters, or empty
   std::string hardinessZone;     // such as 6b, or empty
+  DeerAbout deerAbout = DeerAbout::No;
   std::optional<MonthDay> lastFrost;
   std::optional<MonthDay> firstFrost;
   Angle slope;                                // of the ground, 0 level

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/migrations.h"
 
+#include <array>
+
 #include <fmt/format.h>
 
 #include "core/store/database.h"
+#include "core/store/migrations/steps.h"
 
 namespace tussock {
 
 std::span<const Migration> migrations() {
-  return {};  // version 1 is the first
+  static const std::array<Migration, 1> steps{{{2, deerStep()}}};
+  return steps;
 }
 
 void bringUpToDate(SQLite::Database& database, std::span<const Migration> steps) {

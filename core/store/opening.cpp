@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 #include <sqlite3.h>
+#include <SQLiteCpp/Backup.h>
 #include <unistd.h>
 
 #include "core/store/migrations.h"
@@ -85,6 +86,19 @@ int flagsFor(YardFile::Access access) {
   return access == YardFile::Access::ReadWrite ? SQLite::OPEN_READWRITE : SQLite::OPEN_READONLY;
 }
 
+bool isOlder(SQLite::Database& database) {
+  return wholeNumber(database, "PRAGMA user_version") < kSchemaVersion;
+}
+
+// A file of an earlier version can be looked at without being changed: what is read is a copy in
+// memory, brought up to date. It does not follow what others write to the file meanwhile.
+SQLite::Database newerCopy(SQLite::Database& database) {
+  SQLite::Database copy = connect(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+  SQLite::Backup(copy, database).executeStep();
+  bringUpToDate(copy, migrations());
+  return copy;
+}
+
 }  // namespace
 
 SQLite::Database openDatabase(const fs::path& path, YardFile::Access access) {
@@ -94,6 +108,7 @@ SQLite::Database openDatabase(const fs::path& path, YardFile::Access access) {
     if (access == YardFile::Access::ReadWrite) requireWritable(path);
     SQLite::Database database = connect(path, flagsFor(access));
     requireYard(database, path);
+    if (access == YardFile::Access::ReadOnly && isOlder(database)) return newerCopy(database);
     bringUpToDate(database, migrations());
     return database;
   });

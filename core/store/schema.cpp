@@ -22,6 +22,7 @@ CREATE TABLE settings (
   time_zone TEXT NOT NULL,
   state TEXT NOT NULL,
   hardiness_zone TEXT NOT NULL,
+  deer_about TEXT NOT NULL CHECK (deer_about IN ('no', 'yes')),
   last_frost TEXT,
   first_frost TEXT,
   slope_rad REAL NOT NULL CHECK (abs(slope_rad) < 1.58),

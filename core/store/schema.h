@@ -7,7 +7,7 @@
 namespace tussock {
 
 inline constexpr std::int64_t kApplicationId = 0x54555353;  // "TUSS"
-inline constexpr std::int64_t kSchemaVersion = 1;
+inline constexpr std::int64_t kSchemaVersion = 2;
 
 // The statements that make an empty yard file of the version above.
 [[nodiscard]] const char* schemaSql();

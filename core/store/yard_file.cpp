@@ -23,6 +23,7 @@ using Reason = StoreError::Reason;
 struct Labels {
   std::optional<std::string> undo;
   std::optional<std::string> redo;
+  std::int64_t lastEdit = 0;
 };
 
 Labels readLabels(SQLite::Database& database) {
@@ -30,7 +31,8 @@ Labels readLabels(SQLite::Database& database) {
     return entry ? std::optional(entry->label) : std::nullopt;
   };
   const HistoryTable history(database);
-  return {labelOf(history.lastDone()), labelOf(history.firstUndone())};
+  const auto done = history.lastDone();
+  return {labelOf(done), labelOf(history.firstUndone()), done ? done->number : 0};
 }
 
 std::int64_t revisionIn(SQLite::Database& database) {
@@ -198,6 +200,9 @@ std::optional<std::string> YardFile::undo() {
 }
 std::optional<std::string> YardFile::redo() {
   return state_->step(HistoryTable::State::Done);
+}
+std::int64_t YardFile::lastEdit() const {
+  return state_->labels.lastEdit;
 }
 std::optional<std::string> YardFile::undoLabel() const {
   return state_->labels.undo;

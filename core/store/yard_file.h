@@ -71,6 +71,8 @@ class YardFile {
   // The label of the edit undone or redone; nothing when there is none. Durable on return.
   std::optional<std::string> undo();
   std::optional<std::string> redo();
+  // The number of the edit that undo takes back next; 0 when there is none.
+  [[nodiscard]] std::int64_t lastEdit() const;
   [[nodiscard]] std::optional<std::string> undoLabel() const;
   [[nodiscard]] std::optional<std::string> redoLabel() const;
   [[nodiscard]] std::vector<HistoryEntry> history() const;

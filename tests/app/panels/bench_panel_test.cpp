@@ -129,9 +129,12 @@ TEST_F(BenchTest, WhereDeerAreAboutWhatTheyEatDoesNotFit) {
   click("chip-more");
   EXPECT_TRUE(names().contains(QStringLiteral("Echinacea purpurea")));
   click("chip-deer-about");
+  EXPECT_EQ(onDisk().settings.deerAbout, DeerAbout::Yes) << "a fact of the yard, kept with it";
   EXPECT_FALSE(names().contains(QStringLiteral("Echinacea purpurea")));
   click("chip-left-out");
   EXPECT_TRUE(panel.cards()->notes().join(' ').contains(QStringLiteral("deer eat it")));
+  document.undo();
+  EXPECT_FALSE(chip("chip-deer-about")->isChecked());
 }
 
 TEST_F(BenchTest, TheOrderIsChosen) {

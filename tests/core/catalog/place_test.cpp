@@ -95,5 +95,12 @@ TEST(WhyNot, ASpeciesOwnHoursGoBeforeItsClasses) {
               ElementsAre("has 3.9 hours of sun here; asks for 4 to 8"));
 }
 
+TEST(PlaceOf, KnowsWhetherDeerAreAbout) {
+  Yard yard;
+  EXPECT_EQ(placeOf(yard).deer, DeerAbout::No);
+  yard.settings.deerAbout = DeerAbout::Yes;
+  EXPECT_EQ(placeOf(yard).deer, DeerAbout::Yes);
+}
+
 }  // namespace
 }  // namespace tussock

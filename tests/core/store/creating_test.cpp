@@ -77,7 +77,7 @@ TEST(Creating, MarksTheFileAsAYard) {
   (void)YardFile::create(folder / "a.yard", Yard{});
   // File format of SQLite, section 1.3: the application id stands at byte 68, big-endian.
   EXPECT_EQ(test::bytesOf(folder / "a.yard").substr(68, 4), "TUSS");
-  EXPECT_EQ(test::askSql(folder / "a.yard", "PRAGMA user_version"), 1);
+  EXPECT_EQ(test::askSql(folder / "a.yard", "PRAGMA user_version"), 2);
 }
 
 TEST(Creating, TakesOddNames) {

@@ -9,6 +9,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "core/store/schema.h"
 #include "tests/support/small_yards.h"
 #include "tests/support/spoil.h"
 #include "tests/support/temporary_folder.h"
@@ -91,7 +92,7 @@ TEST_F(Opening, SaysWhenItIsAnotherProgramsDatabase) {
 }
 
 TEST_F(Opening, SaysWhenANewerTussockWroteIt) {
-  test::runSql(path_, "PRAGMA user_version = 2");
+  test::runSql(path_, "PRAGMA user_version = " + std::to_string(kSchemaVersion + 1));
   expectRefused(Reason::Newer, "newer Tussock");
 }
 
