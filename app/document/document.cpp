@@ -164,6 +164,7 @@ bool Document::commit(const ChangeSet& edit) {
     return tell(textOf(problem));
   }
   emit saved(QDateTime::currentDateTime());
+  emit committed();
   show(before, edit.label);
   return true;
 }
@@ -182,6 +183,7 @@ bool Document::commitAgain(const ChangeSet& edit) {
     return tell(textOf(problem));
   }
   emit saved(QDateTime::currentDateTime());
+  emit committed();
   show(before, edit.label);
   return true;
 }
@@ -232,6 +234,10 @@ void Document::undo() {
 
 void Document::redo() {
   step(&YardFile::redo);
+}
+
+std::int64_t Document::lastEdit() const {
+  return isOpen() ? state_->file->lastEdit() : 0;
 }
 
 std::optional<QString> Document::undoLabel() const {

@@ -52,6 +52,8 @@ class Document : public QObject {
   // Takes in what another program has written to the file, if it has. Called on its own when the
   // file changes; a window may call it when it comes to the front.
   void takeInOutsideChanges();
+  // The number of the edit that undo takes back next; 0 when there is none.
+  [[nodiscard]] std::int64_t lastEdit() const;
   [[nodiscard]] std::optional<QString> undoLabel() const;
   [[nodiscard]] std::optional<QString> redoLabel() const;
 
@@ -75,6 +77,7 @@ class Document : public QObject {
   void opened();                                 // another yard, or none: take in everything
   void factsChanged();                           // before `changed` or `opened` tell of the yard
   void changed(const tussock::ChangeSet& edit);  // after commit, undo, redo
+  void committed();                              // a new edit, before `changed`: redo is lost
   void selectionChanged();
   void editFailed(const QString& message);
   void notice(const QString& message);  // something to tell that is no failure

@@ -2,11 +2,31 @@
 #include "app/document/personal_catalogue.h"
 
 #include <algorithm>
+#include <map>
 #include <stdexcept>
 
 #include "app/document/personal_plants.h"
 
 namespace tussock {
+
+PersonalCatalogue::PersonalCatalogue(Document& document, QObject* parent)
+    : QObject(parent), document_(document) {
+  connect(&document_, &Document::opened, this, &PersonalCatalogue::takeYard);
+  connect(&document_, &Document::committed, this, [this] {
+    undone_.clear();
+    emit stepsChanged();
+  });
+}
+
+// In another yard they come after all that was done to it before.
+void PersonalCatalogue::takeYard() {
+  undone_.clear();
+  for (Step& step : done_) {
+    step.lastEdit = document_.lastEdit();
+    step.withYardEdit = false;
+  }
+  emit stepsChanged();
+}
 
 std::vector<CatalogueError> PersonalCatalogue::load() {
   OwnPlantsReading read = readPersonalPlants(document_.plantLayers().published);
@@ -15,45 +35,68 @@ std::vector<CatalogueError> PersonalCatalogue::load() {
   return read.errors;
 }
 
-void PersonalCatalogue::make(const PersonalEdit& edit) {
-  write(withEdit(plants_, edit), historyWithNow());
+void PersonalCatalogue::make(const PersonalEdit& edit, const QString& label) {
+  change(withEdit(plants_, edit), label);
 }
 
-void PersonalCatalogue::take(const std::vector<OwnSpecies>& more) {
+void PersonalCatalogue::take(const std::vector<OwnSpecies>& more, const QString& label) {
   std::vector<OwnSpecies> after = plants_;
-  for (const OwnSpecies& own : more) {
-    std::erase_if(after,
-                  [&](const OwnSpecies& old) { return old.botanicalName == own.botanicalName; });
-    after = withEdit(std::move(after), {std::nullopt, own});
-  }
-  write(after, historyWithNow());
+  std::map<std::string_view, const OwnSpecies*> taken;
+  for (const OwnSpecies& own : more) taken[own.botanicalName] = &own;
+  std::erase_if(after, [&](const OwnSpecies& old) { return taken.contains(old.botanicalName); });
+  after.insert(after.end(), more.begin(), more.end());
+  std::sort(after.begin(), after.end(), [](const OwnSpecies& a, const OwnSpecies& b) {
+    return a.botanicalName < b.botanicalName;
+  });
+  change(std::move(after), label);
+}
+
+void PersonalCatalogue::change(std::vector<OwnSpecies> after, const QString& label) {
+  if (after == plants_) return;
+  Step step{plants_, {}, label, document_.lastEdit(), false};
+  write(after);
+  step.after = plants_;
+  done_.push_back(std::move(step));
+  undone_.clear();
+  emit stepsChanged();
 }
 
 void PersonalCatalogue::undo() {
-  if (before_.empty()) return;
-  History earlier = before_;
-  earlier.pop_back();
-  write(before_.back(), std::move(earlier));
+  if (done_.empty()) return;
+  write(done_.back().before);
+  undone_.push_back(std::move(done_.back()));
+  done_.pop_back();
+  emit stepsChanged();
 }
 
-PersonalCatalogue::History PersonalCatalogue::historyWithNow() const {
-  History history = before_;
-  history.push_back(plants_);
-  return history;
+void PersonalCatalogue::redo() {
+  if (undone_.empty()) return;
+  write(undone_.back().after);
+  done_.push_back(std::move(undone_.back()));
+  undone_.pop_back();
+  emit stepsChanged();
 }
 
-void PersonalCatalogue::write(const std::vector<OwnSpecies>& plants, History history) {
+void PersonalCatalogue::joinYardEdit() {
+  if (done_.empty()) return;
+  done_.back().lastEdit = document_.lastEdit();
+  done_.back().withYardEdit = true;
+  emit stepsChanged();
+}
+
+void PersonalCatalogue::write(const std::vector<OwnSpecies>& plants) {
   const Catalogue& published = document_.plantLayers().published;
   if (readPersonalPlants(published).plants != plants_) {
-    before_.clear();
+    done_.clear();
+    undone_.clear();
     load();
+    emit stepsChanged();
     throw std::runtime_error(tr("Your plants were changed elsewhere and are shown as they are now. "
                                 "Make the change again "
                                 "if it is still wanted.")
                                  .toStdString());
   }
   savePersonalPlants(plants, published);
-  before_ = std::move(history);
   load();  // as the file has it: what is published already is not kept
 }
 

@@ -76,7 +76,18 @@ void InlineField::say(const QString& wrong) {
   line_->style()->polish(line_);
 }
 
+// Where nothing is being typed, the keys of undo and redo are meant for the last edit.
+bool InlineField::isMeantForWindow(QEvent* event) const {
+  if (event->type() != QEvent::ShortcutOverride || line_->isModified()) return false;
+  const auto* key = static_cast<QKeyEvent*>(event);
+  return key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo);
+}
+
 bool InlineField::eventFilter(QObject* watched, QEvent* event) {
+  if (isMeantForWindow(event)) {
+    event->ignore();
+    return true;
+  }
   const bool key = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
   if (!key || static_cast<QKeyEvent*>(event)->key() != Qt::Key_Escape)
     return QWidget::eventFilter(watched, event);

@@ -27,6 +27,7 @@ class InlineField : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  [[nodiscard]] bool isMeantForWindow(QEvent* event) const;
   void finish();
   void putBack();
   void say(const QString& wrong);

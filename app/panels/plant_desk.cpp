@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/plant_desk.h"
 
+#include <algorithm>
 #include <QCoreApplication>
 #include <stdexcept>
 
@@ -75,15 +76,34 @@ QString PlantDesk::setInYard(const std::string& column, const std::string& value
   return document_.commit(made.edit) ? QString() : notKept();
 }
 
+// The yard's own value goes before that of all yards; the one it carries of a plant must follow.
+bool PlantDesk::isCarried(const std::string& column) const {
+  const OwnSpecies* own = findOwn(document_.yard(), name_);
+  return own && !document_.isReadOnly() &&
+         std::any_of(own->facts.begin(), own->facts.end(),
+                     [&](const OwnFact& fact) { return fact.column == column; });
+}
+
 QString PlantDesk::setPersonal(const std::string& column, const std::string& value) {
   const PersonalPlantEdit made = setPersonalValue(document_.plantLayers(), name_, column, value);
   if (!made.errors.empty()) return wordsOf(made.errors, column);
-  return makePersonal(made.edit);
+  const bool carried = isCarried(column);
+  if (carried) {
+    const PlantEdit inYard =
+        setOwnValue(document_.plantLayers(), name_, column, value, document_.ids());
+    if (!inYard.errors.empty()) return wordsOf(inYard.errors, column);
+  }
+  if (QString trouble = makePersonal(made.edit, tr("Change %1 in all your yards").arg(text(name_)));
+      !trouble.isEmpty() || !carried)
+    return trouble;
+  if (QString trouble = setInYard(column, value); !trouble.isEmpty()) return trouble;
+  if (made.edit.before != made.edit.after) personal_.joinYardEdit();
+  return {};
 }
 
-QString PlantDesk::makePersonal(const PersonalEdit& edit) {
+QString PlantDesk::makePersonal(const PersonalEdit& edit, const QString& label) {
   try {
-    personal_.make(edit);
+    personal_.make(edit, label);
     return {};
   } catch (const std::runtime_error& problem) {
     return QString::fromUtf8(problem.what());
@@ -99,7 +119,9 @@ PlantDesk::Kept PlantDesk::keepInYard() {
 PlantDesk::Kept PlantDesk::keepPersonal() {
   PersonalPlantEdit made = addPersonalPlant(document_.plantLayers(), *draft_);
   if (!made.errors.empty()) return {std::move(made.errors), {}};
-  return {{}, makePersonal(made.edit)};
+  return {{},
+          makePersonal(made.edit,
+                       tr("Add %1 in all your yards").arg(text(draft_->at("botanical_name"))))};
 }
 
 PlantDesk::Kept PlantDesk::keep() {
@@ -115,9 +137,24 @@ bool PlantDesk::hasOwn() const {
                                       : findOwn(personal_.plants(), name_) != nullptr;
 }
 
+// What the yard carries of them goes too, unless the plant would be unknown without it.
+QString PlantDesk::clearPersonal() {
+  const OwnSpecies* personal = findOwn(personal_.plants(), name_);
+  const OwnSpecies* carried = findOwn(document_.yard(), name_);
+  const bool both = personal && carried && carried->facts == personal->facts &&
+                    document_.plantLayers().published.find(name_) && !document_.isReadOnly();
+  if (QString trouble =
+          makePersonal(removePersonalPlant(personal_.plants(), name_),
+                       tr("Take your values of %1 away in all your yards").arg(text(name_)));
+      !trouble.isEmpty() || !both)
+    return trouble;
+  if (!document_.commit(removeOwnPlant(document_.yard(), name_))) return notKept();
+  personal_.joinYardEdit();
+  return {};
+}
+
 QString PlantDesk::clear() {
-  if (scope_ == OwnScope::AllYards)
-    return makePersonal(removePersonalPlant(personal_.plants(), name_));
+  if (scope_ == OwnScope::AllYards) return clearPersonal();
   const ChangeSet edit = removeOwnPlant(document_.yard(), name_);
   return edit.empty() || document_.commit(edit) ? QString() : notKept();
 }

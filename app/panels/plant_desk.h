@@ -44,7 +44,9 @@ class PlantDesk {
  private:
   [[nodiscard]] QString setInYard(const std::string& column, const std::string& value);
   [[nodiscard]] QString setPersonal(const std::string& column, const std::string& value);
-  [[nodiscard]] QString makePersonal(const PersonalEdit& edit);
+  [[nodiscard]] QString makePersonal(const PersonalEdit& edit, const QString& label);
+  [[nodiscard]] QString clearPersonal();
+  [[nodiscard]] bool isCarried(const std::string& column) const;
   [[nodiscard]] Kept keepInYard();
   [[nodiscard]] Kept keepPersonal();
 

@@ -34,7 +34,7 @@ QLabel* label(const QString& words, const char* look, QWidget* parent) {
 }  // namespace
 
 PlantSheet::PlantSheet(Document& document, PersonalCatalogue& personal, QWidget* parent)
-    : QWidget(parent), document_(document), personal_(personal), desk_(document, personal) {
+    : QWidget(parent), document_(document), desk_(document, personal) {
   setObjectName(QStringLiteral("plant-sheet"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
@@ -95,18 +95,9 @@ void PlantSheet::addActions(QVBoxLayout* column) {
   copy_ = button("plant-copy", tr("Duplicate"), tr("A new plant that begins with these values"));
   clear_ = button("plant-clear", tr("Take my values away"),
                   tr("The published values hold again; a plant that is only yours leaves"));
-  undo_ = button("plant-undo", tr("Undo in all my yards"),
-                 tr("Takes back the last change of the plants that hold in all your yards"));
   connect(keep_, &QPushButton::clicked, this, &PlantSheet::keep);
   connect(copy_, &QPushButton::clicked, this, [this] { begin(desk_.copied()); });
   connect(clear_, &QPushButton::clicked, this, [this] { say(desk_.clear()); });
-  connect(undo_, &QPushButton::clicked, this, [this] {
-    try {
-      personal_.undo();
-    } catch (const std::runtime_error& problem) {
-      say(QString::fromUtf8(problem.what()));
-    }
-  });
   column->addWidget(row);
 }
 
@@ -203,7 +194,6 @@ void PlantSheet::refreshHead() {
   keep_->setVisible(desk_.writing());
   copy_->setVisible(!desk_.writing());
   clear_->setVisible(desk_.hasOwn());
-  undo_->setVisible(personal_.canUndo() && desk_.scope() == OwnScope::AllYards);
 }
 
 // What is published stays to be seen beside the user's own; general knowledge is not a source.

@@ -51,7 +51,6 @@ class PlantSheet : public QWidget {
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
 
   Document& document_;
-  PersonalCatalogue& personal_;
   PlantDesk desk_;
   QLabel* botanical_ = nullptr;
   QLabel* common_ = nullptr;
@@ -62,7 +61,6 @@ class PlantSheet : public QWidget {
   QPushButton* keep_ = nullptr;
   QPushButton* copy_ = nullptr;
   QPushButton* clear_ = nullptr;
-  QPushButton* undo_ = nullptr;
   std::vector<Field> fields_;
 };
 

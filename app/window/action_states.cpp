@@ -2,7 +2,7 @@
 // Which commands can be given: a command that could do nothing is not offered.
 #include <algorithm>
 
-#include "app/document/document.h"
+#include "app/document/edit_order.h"
 #include "app/window/actions.h"
 #include "core/units/measure_text.h"
 
@@ -16,7 +16,7 @@ void enable(const QList<QAction*>& actions, bool enabled) {
 
 }  // namespace
 
-void Actions::follow(const Document& document) {
+void Actions::follow(const Document& document, const EditOrder& order) {
   const bool isOpen = document.isOpen();
   const bool writable = isOpen && !document.isReadOnly();
   const auto& selection = document.selection();
@@ -34,14 +34,14 @@ void Actions::follow(const Document& document) {
   enable({setOut, settle, lock}, writable && drifts > 0);
   for (QAction* action : units.actions())
     action->setChecked(action->data().toInt() == int(document.yard().settings.units));
-  nameUndo(document);
+  nameUndo(order);
 }
 
-void Actions::nameUndo(const Document& document) {
-  const auto undoLabel = document.undoLabel();
-  const auto redoLabel = document.redoLabel();
-  undo->setEnabled(undoLabel && !document.isReadOnly());
-  redo->setEnabled(redoLabel && !document.isReadOnly());
+void Actions::nameUndo(const EditOrder& order) {
+  const auto undoLabel = order.undoLabel();
+  const auto redoLabel = order.redoLabel();
+  undo->setEnabled(undoLabel.has_value());
+  redo->setEnabled(redoLabel.has_value());
   undo->setText(undoLabel ? tr("&Undo: %1").arg(*undoLabel) : tr("&Undo"));
   redo->setText(redoLabel ? tr("&Redo: %1").arg(*redoLabel) : tr("&Redo"));
 }

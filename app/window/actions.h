@@ -11,6 +11,7 @@ class QMenuBar;
 namespace tussock {
 
 class Document;
+class EditOrder;
 
 class Actions : public QObject {
   Q_OBJECT
@@ -60,13 +61,13 @@ class Actions : public QObject {
   QAction* about;
 
   // Enables what can be done with the yard and selection at hand, and names what undo takes back.
-  void follow(const Document& document);
+  void follow(const Document& document, const EditOrder& order);
 
  private:
   QAction* make(const char* name, const QString& text, const QKeySequence& key = {},
                 const char* iconName = nullptr);
   void addPlanChoices();
-  void nameUndo(const Document& document);
+  void nameUndo(const EditOrder& order);
   void addChoice(QActionGroup& group, const char* name, const QString& text, int value);
 };
 

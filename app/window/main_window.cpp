@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "app/canvas/canvas.h"
+#include "app/document/edit_order.h"
 #include "app/document/filling.h"
 #include "app/document/survey.h"
 #include "app/look/theme.h"
@@ -100,7 +101,7 @@ QWidget* MainWindow::makeWorkplace() {
   year_ = new YearPanel(document_);
   column->addWidget(year_);
   column->addWidget(makeMiddle(), 1);
-  status_ = new StatusLine(document_, canvas_->sunView());
+  status_ = new StatusLine(document_, *order_, canvas_->sunView());
   column->addWidget(status_);
   return place;
 }
@@ -135,6 +136,7 @@ QWidget* MainWindow::makeDrawing() {
   row->addWidget(canvas_, 1);
   margin_ = new MarginPanel(document_);
   plantCommands_ = new PlantCommands(document_, margin_->personal(), this);
+  order_ = new EditOrder(document_, margin_->personal(), this);
   row->addWidget(margin_);
   return drawing;
 }
@@ -150,6 +152,8 @@ void MainWindow::wireDocument() {
   connect(&document_, &Document::opened, this, &MainWindow::showYard);
   connect(&document_, &Document::changed, this, &MainWindow::followDocument);
   connect(&document_, &Document::selectionChanged, this, &MainWindow::followDocument);
+  connect(order_, &EditOrder::changed, this, &MainWindow::followDocument);
+  connect(order_, &EditOrder::troubled, messages_, &MessageBar::tell);
   connect(&document_, &Document::notice, messages_, &MessageBar::tellNotice);
   connect(&document_, &Document::editFailed, messages_, &MessageBar::tell);
   connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
@@ -263,7 +267,7 @@ void MainWindow::showYard() {
 }
 
 void MainWindow::followDocument() {
-  actions_->follow(document_);
+  actions_->follow(document_, *order_);
   const bool writable = document_.isOpen() && !document_.isReadOnly();
   for (const ToolEntry& entry : toolSet_->entries())
     for (QAction* action : tools_->actions())

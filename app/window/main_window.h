@@ -21,6 +21,7 @@ class BenchPanel;
 class Canvas;
 class DriftCommands;
 class DriftInHand;
+class EditOrder;
 class FirstSteps;
 class KeyList;
 class MarginPanel;
@@ -87,6 +88,7 @@ class MainWindow : public QMainWindow {
   DriftCommands* driftCommands_;
   PlanCommands* planCommands_;
   PlantCommands* plantCommands_ = nullptr;
+  EditOrder* order_ = nullptr;
   Actions* actions_;
   QActionGroup* tools_;
   QStackedWidget* pages_ = nullptr;

@@ -4,6 +4,7 @@
 #include <QApplication>
 
 #include "app/canvas/canvas.h"
+#include "app/document/edit_order.h"
 #include "app/look/motion.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
@@ -52,11 +53,11 @@ void MainWindow::wireFileActions() {
 void MainWindow::wireEditActions() {
   connect(actions_->undo, &QAction::triggered, this, [this] {
     finishEdits();
-    document_.undo();
+    order_->undo();
   });
   connect(actions_->redo, &QAction::triggered, this, [this] {
     finishEdits();
-    document_.redo();
+    order_->redo();
   });
   connect(actions_->remove, &QAction::triggered, this, [this] {
     if (!toolSet_->select().deleteCorner()) toolSet_->select().deleteSelection();

@@ -44,7 +44,8 @@ void PlantCommands::bringIn() {
       readOwnPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
                     document_.plantLayers().published);
   try {
-    if (!read.plants.empty()) personal_.take(read.plants);
+    if (!read.plants.empty())
+      personal_.take(read.plants, tr("Bring in %n plant(s)", "", int(read.plants.size())));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }

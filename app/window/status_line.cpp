@@ -11,6 +11,7 @@
 #include <QStyle>
 #include <QToolTip>
 
+#include "app/document/edit_order.h"
 #include "app/document/sun_view.h"
 #include "app/look/theme.h"
 
@@ -61,9 +62,11 @@ QString coordinate(double metres, UnitSystem units) {
 
 }  // namespace
 
-StatusLine::StatusLine(Document& document, const SunView& sun, QWidget* parent)
+StatusLine::StatusLine(Document& document, const EditOrder& order, const SunView& sun,
+                       QWidget* parent)
     : QWidget(parent),
       document_(document),
+      order_(order),
       sun_(sun),
       hint_(part<ShortenedLabel>("statusHint")),
       length_(part("statusLength")),
@@ -82,11 +85,8 @@ StatusLine::StatusLine(Document& document, const SunView& sun, QWidget* parent)
   row->addWidget(place_);
   row->addWidget(undo_);
   row->addWidget(saved_);
-  connect(&document, &Document::opened, this, [this] {
-    saved_->clear();
-    showUndo();
-  });
-  connect(&document, &Document::changed, this, &StatusLine::showUndo);
+  connect(&document, &Document::opened, this, [this] { saved_->clear(); });
+  connect(&order, &EditOrder::changed, this, &StatusLine::showUndo);
   connect(&document, &Document::saved, this, [this](const QDateTime& at) {
     saved_->setText(tr("Saved %1").arg(at.time().toString(QStringLiteral("HH:mm"))));
   });
@@ -118,7 +118,7 @@ void StatusLine::setLength(const QString& length) {
 }
 
 void StatusLine::showUndo() {
-  const auto label = document_.undoLabel();
+  const auto label = order_.undoLabel();
   undo_->setText(label ? tr("Undo: %1").arg(*label) : QString());
 }
 

@@ -11,6 +11,7 @@ class QLabel;
 
 namespace tussock {
 
+class EditOrder;
 class SunView;
 
 class StatusLine : public QWidget {
@@ -18,7 +19,8 @@ class StatusLine : public QWidget {
 
  public:
   // `sun` tells the hours under the pointer.
-  StatusLine(Document& document, const SunView& sun, QWidget* parent = nullptr);
+  StatusLine(Document& document, const EditOrder& order, const SunView& sun,
+             QWidget* parent = nullptr);
 
  public slots:
   void setHint(const QString& hint);
@@ -31,6 +33,7 @@ class StatusLine : public QWidget {
   void showSun(double share);
 
   Document& document_;
+  const EditOrder& order_;
   const SunView& sun_;
   QLabel* hint_;
   QLabel* length_;

@@ -14,6 +14,7 @@
 #include "app/panels/card_strip.h"
 #include "app/panels/margin_panel.h"
 #include "app/panels/species_marks.h"
+#include "core/edit/draft.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace tussock {
@@ -56,11 +57,28 @@ class OwnPlants : public test::WindowTest {
     auto* label = shown<QLabel>(QStringLiteral("plant-note-") + QLatin1String(column));
     return label ? label->text() : QString();
   }
-  void inAllYards() const {
+  void inScope(Qt::Key key) const {
     auto* scope = shown<QComboBox>(QStringLiteral("plant-scope"));
     ASSERT_TRUE(scope);
     scope->setFocus();
-    QTest::keyClick(scope, Qt::Key_Down);
+    QTest::keyClick(scope, key);
+  }
+  void inAllYards() const { inScope(Qt::Key_Down); }
+  void inThisYard() const { inScope(Qt::Key_Up); }
+  // With the focus in the field that was written last.
+  void keyOfUndo(Qt::KeyboardModifiers held) const {
+    window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    QTest::keyClick(window->focusWidget(), Qt::Key_Z, held);
+  }
+  void undoByKey() const { keyOfUndo(Qt::ControlModifier); }
+  void redoByKey() const { keyOfUndo(Qt::ControlModifier | Qt::ShiftModifier); }
+  [[nodiscard]] ChangeSet renamed() const {
+    Settings settings = document.yard().settings;
+    settings.name = "Renamed";
+    Draft draft(document.yard());
+    draft.put(settings);
+    return draft.finish("Rename");
   }
   [[nodiscard]] QString valueInFile(const char* name, const char* column) const {
     const Yard kept = inFile();
@@ -156,16 +174,58 @@ TEST_F(OwnPlants, ADuplicateBeginsWithTheValuesOfTheOther) {
   EXPECT_EQ(document.facts().find("Monarda 'Gate'"), nullptr);
 }
 
-TEST_F(OwnPlants, InAllYardsItIsInThePersonalFileAndCanBeTakenBack) {
+TEST_F(OwnPlants, InAllYardsItIsInThePersonalFileAndUndoneLikeAnyEdit) {
   click("drift-facts");
   inAllYards();
   type("spacing_cm", QStringLiteral("75"));
   EXPECT_EQ(fileText(personalPlantsPath()),
             "botanical_name,spacing_cm\r\nMonarda fistulosa,75\r\n");
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
-  click("plant-undo");
+  undoByKey();
   EXPECT_EQ(fileText(personalPlantsPath()), "botanical_name\r\n");
   EXPECT_NE(document.facts().find(kBergamot)->spacing.metres(), 0.75);
+  redoByKey();
+  EXPECT_EQ(fileText(personalPlantsPath()),
+            "botanical_name,spacing_cm\r\nMonarda fistulosa,75\r\n");
+}
+
+TEST_F(OwnPlants, UndoTakesBackTheLastThingDoneInTheYardOrInAllYards) {
+  click("drift-facts");
+  type("spread_cm", QStringLiteral("90"));  // in this yard
+  inAllYards();
+  type("spacing_cm", QStringLiteral("75"));
+  inThisYard();
+  type("spread_cm", QStringLiteral("95"));
+  undoByKey();
+  EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
+  EXPECT_TRUE(fileText(personalPlantsPath()).contains("75")) << "not yet";
+  undoByKey();
+  EXPECT_FALSE(fileText(personalPlantsPath()).contains("75"));
+  EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90")) << "not yet";
+  undoByKey();
+  EXPECT_EQ(inFile().ownSpecies.size(), 0u);
+  for (int i = 0; i < 3; ++i) redoByKey();
+  EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("95"));
+  EXPECT_TRUE(fileText(personalPlantsPath()).contains("75"));
+}
+
+TEST_F(OwnPlants, AValueForAllYardsHoldsInAYardThatCarriesAnOlderOne) {
+  click("drift-facts");
+  inAllYards();
+  type("spacing_cm", QStringLiteral("75"));
+  inThisYard();
+  type("spread_cm", QStringLiteral("90"));
+  inAllYards();
+  document.commit(renamed());  // from here on the yard carries what all yards have
+  ASSERT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
+  type("spread_cm", QStringLiteral("85"));
+  EXPECT_NEAR(document.facts().find(kBergamot)->spread.metres(), 0.85, 1e-12);
+  undoByKey();
+  EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
+  EXPECT_FALSE(fileText(personalPlantsPath()).contains("85"));
+  redoByKey();
+  EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("85"));
+  EXPECT_TRUE(fileText(personalPlantsPath()).contains("85"));
 }
 
 TEST_F(OwnPlants, AChangeMadeElsewhereIsTakenInAndNotOverwritten) {
