@@ -3,6 +3,7 @@
 
 #include <array>
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 namespace tussock {
 
@@ -18,18 +19,18 @@ constexpr std::array<PlantColumn, 7> kNames{{
     {"layer_form", QT_TRANSLATE_NOOP("PlantColumns", "Growth form"), true},
 }};
 constexpr std::array<PlantColumn, 7> kSize{{
-    {"height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height from, cm"), true},
-    {"height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height to, cm"), true},
-    {"foliage_height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves from, cm")},
-    {"foliage_height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves to, cm")},
-    {"spread_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spread, cm"), true},
-    {"spacing_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spacing, cm"), true},
-    {"body", QT_TRANSLATE_NOOP("PlantColumns", "See-through")},
+    {"height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height from"), true},
+    {"height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Height to"), true},
+    {"foliage_height_min_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves from")},
+    {"foliage_height_max_cm", QT_TRANSLATE_NOOP("PlantColumns", "Leaves to")},
+    {"spread_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spread"), true},
+    {"spacing_cm", QT_TRANSLATE_NOOP("PlantColumns", "Spacing"), true},
+    {"body", QT_TRANSLATE_NOOP("PlantColumns", "To the eye")},
 }};
 constexpr std::array<PlantColumn, 9> kNeeds{{
     {"sun", QT_TRANSLATE_NOOP("PlantColumns", "Sun"), true},
-    {"sun_hours_min", QT_TRANSLATE_NOOP("PlantColumns", "Sun from, h a day")},
-    {"sun_hours_max", QT_TRANSLATE_NOOP("PlantColumns", "Sun to, h a day")},
+    {"sun_hours_min", QT_TRANSLATE_NOOP("PlantColumns", "Sun a day from")},
+    {"sun_hours_max", QT_TRANSLATE_NOOP("PlantColumns", "Sun a day to")},
     {"moisture", QT_TRANSLATE_NOOP("PlantColumns", "Moisture"), true},
     {"soil", QT_TRANSLATE_NOOP("PlantColumns", "Soil")},
     {"hardiness_zone_min", QT_TRANSLATE_NOOP("PlantColumns", "Zone from")},
@@ -38,8 +39,8 @@ constexpr std::array<PlantColumn, 9> kNeeds{{
     {"regulated", QT_TRANSLATE_NOOP("PlantColumns", "Regulated")},
 }};
 constexpr std::array<PlantColumn, 5> kFlowers{{
-    {"bloom_start_month", QT_TRANSLATE_NOOP("PlantColumns", "First month")},
-    {"bloom_end_month", QT_TRANSLATE_NOOP("PlantColumns", "Last month")},
+    {"bloom_start_month", QT_TRANSLATE_NOOP("PlantColumns", "In flower from")},
+    {"bloom_end_month", QT_TRANSLATE_NOOP("PlantColumns", "In flower to")},
     {"flower_color", QT_TRANSLATE_NOOP("PlantColumns", "Colour")},
     {"flower_hex", QT_TRANSLATE_NOOP("PlantColumns", "Colour, #RRGGBB")},
     {"flower_form", QT_TRANSLATE_NOOP("PlantColumns", "Form")},
@@ -48,21 +49,21 @@ constexpr std::array<PlantColumn, 10> kGrowth{{
     {"life_span", QT_TRANSLATE_NOOP("PlantColumns", "Life span")},
     {"habit_of_spread", QT_TRANSLATE_NOOP("PlantColumns", "Way of spread")},
     {"competitiveness", QT_TRANSLATE_NOOP("PlantColumns", "Strength")},
-    {"sociability_level", QT_TRANSLATE_NOOP("PlantColumns", "Sociability, 1 to 5")},
+    {"sociability_level", QT_TRANSLATE_NOOP("PlantColumns", "Sociability")},
     {"winter_leaf", QT_TRANSLATE_NOOP("PlantColumns", "In winter")},
-    {"up_by_week", QT_TRANSLATE_NOOP("PlantColumns", "Up by week")},
+    {"up_by_week", QT_TRANSLATE_NOOP("PlantColumns", "Up by")},
     {"needs_support_or_flops", QT_TRANSLATE_NOOP("PlantColumns", "Needs neighbours")},
     {"deer_resistant", QT_TRANSLATE_NOOP("PlantColumns", "Deer leave it")},
     {"rabbit_resistant", QT_TRANSLATE_NOOP("PlantColumns", "Rabbits leave it")},
     {"sizes_sold", QT_TRANSLATE_NOOP("PlantColumns", "Sizes sold")},
 }};
 constexpr std::array<PlantColumn, 6> kSeed{{
-    {"stratification_days_cold_moist", QT_TRANSLATE_NOOP("PlantColumns", "Cold and moist, days")},
-    {"warm_first_days", QT_TRANSLATE_NOOP("PlantColumns", "Warm first, days")},
+    {"stratification_days_cold_moist", QT_TRANSLATE_NOOP("PlantColumns", "Cold and moist")},
+    {"warm_first_days", QT_TRANSLATE_NOOP("PlantColumns", "Warm first")},
     {"light_to_germinate", QT_TRANSLATE_NOOP("PlantColumns", "Needs light")},
-    {"seeds_per_gram", QT_TRANSLATE_NOOP("PlantColumns", "Seeds in a gram")},
-    {"germination_min_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate from, %")},
-    {"germination_max_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate to, %")},
+    {"seeds_per_gram", QT_TRANSLATE_NOOP("PlantColumns", "Seeds")},
+    {"germination_min_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate from")},
+    {"germination_max_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate to")},
 }};
 constexpr std::array<PlantColumn, 8> kNotes{{
     {"toxicity_note", QT_TRANSLATE_NOOP("PlantColumns", "Toxicity, sap")},
@@ -92,6 +93,25 @@ std::span<const PlantColumnGroup> plantColumnGroups() {
 
 QString labelOf(const PlantColumn& column) {
   return QCoreApplication::translate("PlantColumns", column.label);
+}
+
+const PlantColumn* plantColumn(std::string_view column) {
+  for (const PlantColumnGroup& group : kGroups)
+    for (const PlantColumn& one : group.columns)
+      if (one.column == column) return &one;
+  return nullptr;
+}
+
+QString withLabels(QString words) {
+  static const QRegularExpression name(QStringLiteral("[a-z]+(_[a-z]+)+"));
+  qsizetype from = 0;
+  for (auto match = name.match(words); match.hasMatch(); match = name.match(words, from)) {
+    const PlantColumn* column = plantColumn(match.captured().toStdString());
+    const QString label = column ? QStringLiteral("“%1”").arg(labelOf(*column)) : match.captured();
+    words.replace(match.capturedStart(), match.capturedLength(), label);
+    from = match.capturedStart() + label.size();
+  }
+  return words;
 }
 
 QString titleOf(const PlantColumnGroup& group) {

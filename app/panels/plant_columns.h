@@ -10,7 +10,7 @@ namespace tussock {
 
 struct PlantColumn {
   std::string_view column;  // of the plant table
-  const char* label;        // to be translated, with its unit
+  const char* label;        // to be translated
   bool needed = false;      // a new plant must have it
 };
 struct PlantColumnGroup {
@@ -19,6 +19,10 @@ struct PlantColumnGroup {
 };
 // Every column but the name and the sources, each once.
 [[nodiscard]] std::span<const PlantColumnGroup> plantColumnGroups();
+// Null for one that is in no group.
+[[nodiscard]] const PlantColumn* plantColumn(std::string_view column);
+// With the labels in place of the names of columns.
+[[nodiscard]] QString withLabels(QString words);
 [[nodiscard]] QString labelOf(const PlantColumn& column);
 [[nodiscard]] QString titleOf(const PlantColumnGroup& group);
 

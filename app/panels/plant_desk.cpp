@@ -5,7 +5,9 @@
 #include <QCoreApplication>
 #include <stdexcept>
 
+#include "app/panels/plant_columns.h"
 #include "app/panels/species_marks.h"
+#include "core/catalog/fact_words.h"
 
 namespace tussock {
 
@@ -28,8 +30,10 @@ QString notKept() {
 }  // namespace
 
 QString faultWords(const CatalogueError& error, const std::string& column) {
-  if (error.column != column) return text(error.text());
-  return tr("Write %1.").arg(text(error.expected));
+  if (error.column != column) return withLabels(text(error.text()));
+  const PlantColumn* known = plantColumn(column);
+  if (error.value.empty() && (!known || known->needed)) return tr("This is needed.");
+  return tr("Write %1.").arg(withLabels(text(error.expected)));
 }
 
 void PlantDesk::lay(const std::string& name) {
@@ -46,6 +50,10 @@ PlantCells PlantDesk::copied() const {
   return copiedCells(document_.plantLayers(), name_);
 }
 
+QString PlantDesk::shown(const std::string& column, const std::string& value) const {
+  return text(shownFact(column, value, document_.yard().settings.units));
+}
+
 PlantValue PlantDesk::value(const std::string& column) const {
   PlantValue value{column, {}, Origin::Published, {}, {}};
   if (draft_) {
@@ -60,7 +68,9 @@ PlantValue PlantDesk::value(const std::string& column) const {
 }
 
 QString PlantDesk::set(const std::string& column, const QString& typed) {
-  const std::string value = typed.trimmed().toStdString();
+  const auto [value, trouble] =
+      readFact(column, typed.trimmed().toStdString(), document_.yard().settings.units);
+  if (!trouble.empty()) return text(trouble);
   if (draft_) {
     draft_->insert_or_assign(column, value);
     return {};

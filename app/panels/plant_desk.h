@@ -28,7 +28,9 @@ class PlantDesk {
   [[nodiscard]] OwnScope scope() const { return scope_; }
 
   [[nodiscard]] PlantValue value(const std::string& column) const;
-  // What is wrong with it, in words; empty when it is kept.
+  // A value of the table in words, sizes in the units of the yard.
+  [[nodiscard]] QString shown(const std::string& column, const std::string& value) const;
+  // Takes those words, or the table's own. What is wrong with them; empty when it is kept.
   [[nodiscard]] QString set(const std::string& column, const QString& typed);
   // Keeps the new plant, unless something stands against it.
   struct Kept {
@@ -57,7 +59,7 @@ class PlantDesk {
   std::optional<PlantCells> draft_;
 };
 
-// "Write a number from 1 to 6000.", or the whole sentence when it is of another column.
+// "Write a whole number from 1 to 13.", or the whole sentence when it is of another column.
 [[nodiscard]] QString faultWords(const CatalogueError& error, const std::string& column);
 
 }  // namespace tussock

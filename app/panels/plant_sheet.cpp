@@ -2,26 +2,20 @@
 #include "app/panels/plant_sheet.h"
 
 #include <QComboBox>
-#include <QGridLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/look/botanical.h"
 #include "app/look/theme.h"
 #include "app/panels/flow_layout.h"
-#include "app/panels/inline_field.h"
 #include "app/panels/plant_columns.h"
+#include "app/panels/plant_fields.h"
 #include "app/panels/species_marks.h"
 
 namespace tussock {
 
 namespace {
-
-constexpr int kLabelWidth = 122;
-constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
-                                  true};
 
 QLabel* label(const QString& words, const char* look, QWidget* parent) {
   auto* made = new QLabel(words, parent);
@@ -71,7 +65,7 @@ void PlantSheet::addHead(QVBoxLayout* column) {
   scope_->setAccessibleName(tr("Where what is written holds"));
   connect(scope_, &QComboBox::activated, this, [this](int scope) {
     desk_.setScope(OwnScope(scope));
-    refresh();
+    document_.isReadOnly() ? rebuild() : refresh();  // what can be written may be another thing now
   });
   column->addWidget(scope_);
   said_ = label({}, "error", this);
@@ -113,81 +107,33 @@ void PlantSheet::startNew() {
 void PlantSheet::begin(PlantCells cells) {
   desk_.begin(std::move(cells));
   rebuild();
-  fields_.front().field->line()->setFocus();
+  fields_->startTyping();
 }
 
 void PlantSheet::rebuild() {
-  if (fieldsBox_) {  // one of its own fields may have asked for this
-    fieldsBox_->hide();
-    fieldsBox_->deleteLater();
+  if (fields_) {  // one of its own fields may have asked for this
+    fields_->hide();
+    fields_->deleteLater();
   }
-  fields_.clear();
-  fieldsBox_ = new QWidget(this);
-  auto* column = new QVBoxLayout(fieldsBox_);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(kSpace3);
-  if (desk_.writing()) column->addWidget(makeGroup({}, {kNameColumn}));
-  for (const PlantColumnGroup& group : plantColumnGroups())
-    column->addWidget(makeGroup(titleOf(group), {group.columns.begin(), group.columns.end()}));
-  fieldsColumn_->addWidget(fieldsBox_);
-  fieldsBox_->show();
+  const bool editable = !document_.isReadOnly() || desk_.scope() == OwnScope::AllYards;
+  fields_ = new PlantFields(desk_, editable, this);
+  fieldsColumn_->addWidget(fields_);
+  fields_->show();
   say({});
   refresh();
-}
-
-QWidget* PlantSheet::makeGroup(const QString& title, const std::vector<PlantColumn>& columns) {
-  auto* box = new QWidget(fieldsBox_);
-  auto* grid = new QGridLayout(box);
-  grid->setContentsMargins(0, 0, 0, 0);
-  grid->setHorizontalSpacing(kSpace2);
-  grid->setVerticalSpacing(3);
-  grid->setColumnMinimumWidth(0, kLabelWidth);
-  grid->setColumnStretch(1, 1);
-  if (!title.isEmpty()) grid->addWidget(label(title, "strong", box), 0, 0, 1, 2);
-  for (const PlantColumn& column : columns) addField(box, column);
-  return box;
-}
-
-void PlantSheet::addField(QWidget* box, const PlantColumn& column) {
-  const std::string name(column.column);
-  auto* field =
-      new InlineField([this, name] { return text(desk_.value(name).value); },
-                      [this, name](const QString& typed) { return desk_.set(name, typed); }, box);
-  const QString words = labelOf(column);
-  field->line()->setObjectName(QStringLiteral("plant-") + text(name));
-  field->line()->setAccessibleName(words);
-  field->setEnabled(!document_.isReadOnly() || desk_.scope() == OwnScope::AllYards);
-  if (column.needed && desk_.writing()) field->line()->setPlaceholderText(tr("needed"));
-  auto* grid = static_cast<QGridLayout*>(box->layout());
-  const int row = grid->rowCount();
-  QLabel* named = label(words, "quiet", box);
-  named->setBuddy(field->line());
-  named->setContentsMargins(0, kSpace1 + 2, 0, 0);
-  grid->addWidget(named, row, 0, Qt::AlignTop | Qt::AlignLeft);
-  grid->addWidget(field, row, 1);
-  QLabel* note = label({}, "source", box);
-  note->setObjectName(QStringLiteral("plant-note-") + text(name));
-  note->setToolTip(tr("The keys of sources are those of resources/plants-sources.md"));
-  grid->addWidget(note, row + 1, 1);
-  fields_.push_back({name, field, note});
 }
 
 void PlantSheet::refresh() {
   if (isEmpty()) return;
   refreshHead();
-  for (const Field& one : fields_) {
-    one.field->refresh();
-    const QString note = noteFor(desk_.value(one.column));
-    one.note->setText(note);
-    one.note->setVisible(!note.isEmpty());
-  }
+  fields_->refresh();
 }
 
 void PlantSheet::refreshHead() {
   const Species* species = document_.facts().find(desk_.name());
   botanical_->setText(desk_.writing() ? tr("A new plant") : botanicalHtml(text(desk_.name())));
-  common_->setText(desk_.writing() ? tr("A plant of your own. Lists are joined with semicolons, as "
-                                        "in full;part.")
+  common_->setText(desk_.writing() ? tr("A plant of your own. Write sizes with their unit, as in "
+                                        "18 in or 45 cm, and commas between several words.")
                    : species       ? text(document_.facts().nameApart(*species))
                                    : tr("no longer in the plant facts"));
   scope_->setCurrentIndex(int(desk_.scope()));
@@ -196,28 +142,13 @@ void PlantSheet::refreshHead() {
   clear_->setVisible(desk_.hasOwn());
 }
 
-// What is published stays to be seen beside the user's own; general knowledge is not a source.
-QString PlantSheet::noteFor(const PlantValue& value) const {
-  if (desk_.writing()) return {};
-  const QString source = value.sources.empty()       ? QString()
-                         : value.sources == "memory" ? tr("general knowledge")
-                                                     : tr("source: %1").arg(text(value.sources));
-  if (value.origin == Origin::Published) return source;
-  const QString own =
-      value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");
-  if (value.published.empty()) return own;
-  const QString published = tr("%1; published: %2").arg(own, text(value.published));
-  return source.isEmpty() ? published : tr("%1 (%2)").arg(published, source);
-}
-
 void PlantSheet::keep() {
   const PlantDesk::Kept kept = desk_.keep();
   if (kept.done()) return rebuild();
   QStringList lines;
   for (const CatalogueError& error : kept.errors) {
-    QString where = text(error.column);
-    for (const Field& one : fields_)
-      if (one.column == error.column) where = one.field->line()->accessibleName();
+    const PlantColumn* column = plantColumn(error.column);
+    const QString where = column ? labelOf(*column) : tr("Botanical");
     lines << tr("%1: %2").arg(where, faultWords(error, error.column));
   }
   if (!kept.trouble.isEmpty()) lines << kept.trouble;

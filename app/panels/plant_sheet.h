@@ -4,7 +4,6 @@
 #pragma once
 
 #include <QWidget>
-#include <vector>
 
 #include "app/panels/plant_desk.h"
 
@@ -15,8 +14,7 @@ class QVBoxLayout;
 
 namespace tussock {
 
-class InlineField;
-struct PlantColumn;
+class PlantFields;
 
 class PlantSheet : public QWidget {
   Q_OBJECT
@@ -33,22 +31,14 @@ class PlantSheet : public QWidget {
   void left();  // back to what is selected
 
  private:
-  struct Field {
-    std::string column;
-    InlineField* field = nullptr;
-    QLabel* note = nullptr;
-  };
   void addHead(QVBoxLayout* column);
   void addActions(QVBoxLayout* column);
-  QWidget* makeGroup(const QString& title, const std::vector<PlantColumn>& columns);
-  void addField(QWidget* box, const PlantColumn& column);
   void begin(PlantCells cells);
   void rebuild();
   void refresh();
   void refreshHead();
   void keep();
   void say(const QString& words);
-  [[nodiscard]] QString noteFor(const PlantValue& value) const;
 
   Document& document_;
   PlantDesk desk_;
@@ -56,12 +46,11 @@ class PlantSheet : public QWidget {
   QLabel* common_ = nullptr;
   QComboBox* scope_ = nullptr;
   QLabel* said_ = nullptr;
-  QWidget* fieldsBox_ = nullptr;
+  PlantFields* fields_ = nullptr;
   QVBoxLayout* fieldsColumn_ = nullptr;
   QPushButton* keep_ = nullptr;
   QPushButton* copy_ = nullptr;
   QPushButton* clear_ = nullptr;
-  std::vector<Field> fields_;
 };
 
 }  // namespace tussock

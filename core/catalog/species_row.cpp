@@ -11,9 +11,6 @@ namespace tussock {
 
 namespace {
 
-constexpr double kTallest = 6000.0;  // centimetres, a tall vine or tree
-constexpr double kWidest = 3000.0;
-
 void readNames(RowCells& cells, Species& species) {
   species.botanicalName = cells.name("botanical_name");
   species.family = cells.name("family");
@@ -37,7 +34,7 @@ void checkEnds(RowCells& cells, std::string_view low, const std::optional<T>& le
 }
 
 std::optional<Length> readLength(RowCells& cells, std::string_view column) {
-  const auto centimetres = cells.number(column, 1.0, kTallest);
+  const auto centimetres = cells.number(column, 1.0, kTallestPlant);
   if (!centimetres) return std::nullopt;
   return Length::centimetres(*centimetres);
 }
@@ -53,12 +50,12 @@ void readFoliage(RowCells& cells, Species& species) {
 }
 
 void readSizes(RowCells& cells, Species& species) {
-  species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallest);
-  species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallest);
+  species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallestPlant);
+  species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallestPlant);
   if (!cells.failed() && species.heightHigh < species.heightLow)
     cells.fail("height_max_cm", "no less than height_min_cm");
-  species.spread = cells.centimetres("spread_cm", 1.0, kWidest);
-  species.spacing = cells.centimetres("spacing_cm", 1.0, kWidest);
+  species.spread = cells.centimetres("spread_cm", 1.0, kWidestPlant);
+  species.spacing = cells.centimetres("spacing_cm", 1.0, kWidestPlant);
   species.body = cells.word("body", Body::Unknown);
   readFoliage(cells, species);
 }

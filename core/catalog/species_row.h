@@ -70,6 +70,10 @@ inline constexpr std::array<std::string_view, 54> kPlantColumns{"botanical_name"
                                                                 "notes",
                                                                 "sources"};
 
+// The largest sizes that a table may give, in centimetres: a tall vine or tree.
+inline constexpr double kTallestPlant = 6000.0;
+inline constexpr double kWidestPlant = 3000.0;
+
 // Where each column stands in the rows of a table.
 using ColumnPlaces = std::map<std::string, std::size_t, std::less<>>;
 

@@ -3,10 +3,12 @@
 // personal catalogue.
 #include "core/catalog/own_plants.h"
 
+#include <QClipboard>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 
 #include "app/document/personal_plants.h"
@@ -102,11 +104,12 @@ class OwnPlants : public test::WindowTest {
 TEST_F(OwnPlants, AValueOverAPublishedOneIsInTheYardsFileAndThePublishedStaysToBeSeen) {
   const Length published = document.facts().find(kBergamot)->spacing;
   click("drift-facts");
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   EXPECT_EQ(valueInFile(kBergamot, "spacing_cm"), QStringLiteral("75"));
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
-  EXPECT_TRUE(
-      note("spacing_cm").contains(QStringLiteral("published: %1").arg(published.metres() * 100)))
+  EXPECT_TRUE(note("spacing_cm")
+                  .contains(QStringLiteral("published: ") +
+                            text(formatPlantSize(published, document.yard().settings.units))))
       << qPrintable(note("spacing_cm"));
   document.undo();
   EXPECT_EQ(document.facts().find(kBergamot)->spacing, published);
@@ -116,7 +119,7 @@ TEST_F(OwnPlants, AValueOverAPublishedOneIsInTheYardsFileAndThePublishedStaysToB
 TEST_F(OwnPlants, AnEmptyFieldBringsThePublishedValueBack) {
   const Length published = document.facts().find(kBergamot)->spacing;
   click("drift-facts");
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   type("spacing_cm", QString());
   EXPECT_EQ(inFile().ownSpecies.size(), 0u);
   EXPECT_EQ(document.facts().find(kBergamot)->spacing, published);
@@ -124,10 +127,18 @@ TEST_F(OwnPlants, AnEmptyFieldBringsThePublishedValueBack) {
 
 TEST_F(OwnPlants, WhatCannotBeUsedIsSaidAndChangesNothing) {
   click("drift-facts");
-  type("spacing_cm", QStringLiteral("-3"));
-  auto* wrong = shown<QLabel>(QStringLiteral("plant-spacing_cm-wrong"));
-  ASSERT_TRUE(wrong);
-  EXPECT_TRUE(wrong->text().contains(QStringLiteral("from 1 to"))) << qPrintable(wrong->text());
+  for (const char* typed : {"-3 cm", "18", "90 m"}) {
+    type("spacing_cm", QLatin1String(typed));
+    auto* wrong = shown<QLabel>(QStringLiteral("plant-spacing_cm-wrong"));
+    ASSERT_TRUE(wrong) << typed;
+    EXPECT_TRUE(wrong->text().startsWith(QStringLiteral("Write a size")))
+        << qPrintable(wrong->text());
+  }
+  type("height_min_cm", QStringLiteral("20 m"));
+  auto* order = shown<QLabel>(QStringLiteral("plant-height_min_cm-wrong"));
+  ASSERT_TRUE(order);
+  EXPECT_TRUE(order->text().contains(QStringLiteral("Height"))) << qPrintable(order->text());
+  EXPECT_FALSE(order->text().contains(QStringLiteral("_cm"))) << "no names of the table";
   type("sun", QStringLiteral("half"));
   EXPECT_TRUE(shown<QLabel>(QStringLiteral("plant-sun-wrong")));
   EXPECT_EQ(inFile().ownSpecies.size(), 0u);
@@ -148,9 +159,9 @@ TEST_F(OwnPlants, ANewPlantIsKeptOnceAllThatIsNeededIsThere) {
   EXPECT_TRUE(said.contains(QStringLiteral("Spacing"))) << qPrintable(said);
   EXPECT_EQ(inFile().ownSpecies.size(), 0u);
   const std::initializer_list<std::pair<const char*, const char*>> values{
-      {"family", "Rosaceae"},   {"layer_form", "shrub"},   {"height_min_cm", "90"},
-      {"height_max_cm", "120"}, {"spread_cm", "80"},       {"spacing_cm", "80"},
-      {"sun", "full"},          {"moisture", "dry;medium"}};
+      {"family", "Rosaceae"},    {"layer_form", "shrub"},      {"height_min_cm", "90 cm"},
+      {"height_max_cm", "4 ft"}, {"spread_cm", "80 cm"},       {"spacing_cm", "80 cm"},
+      {"sun", "full sun"},       {"moisture", "dry or medium"}};
   for (const auto& [column, value] : values) type(column, QLatin1String(value));
   click("plant-keep");
   EXPECT_EQ(valueInFile("Rosa gardeniana", "spacing_cm"), QStringLiteral("80"));
@@ -165,7 +176,7 @@ TEST_F(OwnPlants, ADuplicateBeginsWithTheValuesOfTheOther) {
   click("drift-facts");
   click("plant-copy");
   type("botanical_name", QStringLiteral("Monarda 'Gate'"));
-  type("height_max_cm", QStringLiteral("200"));
+  type("height_max_cm", QStringLiteral("2 m"));
   click("plant-keep");
   EXPECT_EQ(valueInFile("Monarda 'Gate'", "height_max_cm"), QStringLiteral("200"));
   EXPECT_EQ(valueInFile("Monarda 'Gate'", "family"), QStringLiteral("Lamiaceae"));
@@ -177,7 +188,7 @@ TEST_F(OwnPlants, ADuplicateBeginsWithTheValuesOfTheOther) {
 TEST_F(OwnPlants, InAllYardsItIsInThePersonalFileAndUndoneLikeAnyEdit) {
   click("drift-facts");
   inAllYards();
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   EXPECT_EQ(fileText(personalPlantsPath()),
             "botanical_name,spacing_cm\r\nMonarda fistulosa,75\r\n");
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
@@ -191,11 +202,11 @@ TEST_F(OwnPlants, InAllYardsItIsInThePersonalFileAndUndoneLikeAnyEdit) {
 
 TEST_F(OwnPlants, UndoTakesBackTheLastThingDoneInTheYardOrInAllYards) {
   click("drift-facts");
-  type("spread_cm", QStringLiteral("90"));  // in this yard
+  type("spread_cm", QStringLiteral("90 cm"));  // in this yard
   inAllYards();
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   inThisYard();
-  type("spread_cm", QStringLiteral("95"));
+  type("spread_cm", QStringLiteral("95 cm"));
   undoByKey();
   EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
   EXPECT_TRUE(fileText(personalPlantsPath()).contains("75")) << "not yet";
@@ -212,13 +223,13 @@ TEST_F(OwnPlants, UndoTakesBackTheLastThingDoneInTheYardOrInAllYards) {
 TEST_F(OwnPlants, AValueForAllYardsHoldsInAYardThatCarriesAnOlderOne) {
   click("drift-facts");
   inAllYards();
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   inThisYard();
-  type("spread_cm", QStringLiteral("90"));
+  type("spread_cm", QStringLiteral("90 cm"));
   inAllYards();
   document.commit(renamed());  // from here on the yard carries what all yards have
   ASSERT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
-  type("spread_cm", QStringLiteral("85"));
+  type("spread_cm", QStringLiteral("85 cm"));
   EXPECT_NEAR(document.facts().find(kBergamot)->spread.metres(), 0.85, 1e-12);
   undoByKey();
   EXPECT_EQ(valueInFile(kBergamot, "spread_cm"), QStringLiteral("90"));
@@ -231,9 +242,9 @@ TEST_F(OwnPlants, AValueForAllYardsHoldsInAYardThatCarriesAnOlderOne) {
 TEST_F(OwnPlants, AChangeMadeElsewhereIsTakenInAndNotOverwritten) {
   click("drift-facts");
   inAllYards();
-  type("spacing_cm", QStringLiteral("75"));
+  type("spacing_cm", QStringLiteral("75 cm"));
   writeFile(personalPlantsPath(), "botanical_name,spacing_cm\nMonarda fistulosa,66\n");
-  type("spread_cm", QStringLiteral("70"));
+  type("spread_cm", QStringLiteral("70 cm"));
   EXPECT_TRUE(shown<QLabel>(QStringLiteral("plant-spread_cm-wrong")));
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.66, 1e-12);
   EXPECT_EQ(fileText(personalPlantsPath()), "botanical_name,spacing_cm\nMonarda fistulosa,66\n");
@@ -256,6 +267,44 @@ TEST_F(OwnPlants, BroughtInFromAFileWithTheBadRowsTold) {
             "botanical_name,spacing_cm,notes\r\n"
             "Monarda fistulosa,75,\"'=HYPERLINK(\"\"x\"\")\"\r\n")
       << "a spreadsheet must not run it";
+}
+
+TEST_F(OwnPlants, ValuesAreInWordsAndInTheUnitsOfTheYard) {
+  click("drift-facts");
+  trigger("actionUnitsFeet");
+  const auto shownIn = [this](const char* column) {
+    return shown<QLineEdit>(QStringLiteral("plant-") + QLatin1String(column))->text();
+  };
+  const Species& bergamot = *document.facts().find(kBergamot);
+  EXPECT_EQ(shownIn("spacing_cm"), text(formatPlantSize(bergamot.spacing, UnitSystem::FeetInches)));
+  EXPECT_EQ(shownIn("bloom_start_month"), QStringLiteral("June"));
+  EXPECT_TRUE(shownIn("sun").contains(QStringLiteral("full sun"))) << qPrintable(shownIn("sun"));
+  type("bloom_start_month", QStringLiteral("may"));
+  EXPECT_EQ(valueInFile(kBergamot, "bloom_start_month"), QStringLiteral("5"));
+  trigger("actionUnitsMetres");
+  EXPECT_EQ(shownIn("spacing_cm"), text(formatPlantSize(bergamot.spacing, UnitSystem::Metres)));
+}
+
+TEST_F(OwnPlants, EveryFaultOfATableCanBeReadCopiedAndSaved) {
+  prompts->plants = path(QStringLiteral("bad.csv"));
+  QByteArray rows = "botanical_name,spacing_cm\n";
+  for (int i = 0; i < 500; ++i) rows += "Acer nowhere " + QByteArray::number(i) + ",wide\n";
+  writeFile(prompts->plants, rows);
+  trigger("actionPlantsIn");
+  auto* lines = shown<QPlainTextEdit>(QStringLiteral("fault-lines"));
+  ASSERT_TRUE(lines);
+  const QString all = lines->toPlainText();
+  EXPECT_TRUE(all.contains(QStringLiteral("bad.csv, line 2, spacing_cm: 'wide' is not a number")))
+      << qPrintable(all.left(300));
+  EXPECT_TRUE(all.contains(QStringLiteral("bad.csv, line 501, spacing_cm")));
+  click("fault-copy");
+  EXPECT_EQ(QGuiApplication::clipboard()->text(), all);
+  prompts->plants = path(QStringLiteral("report.csv"));
+  click("fault-save");
+  EXPECT_TRUE(fileText(prompts->plants).contains("bad.csv,501,spacing_cm,wide,"));
+  click("fault-back");
+  trigger("actionPlantFaults");
+  EXPECT_TRUE(shown<QPlainTextEdit>(QStringLiteral("fault-lines")));
 }
 
 TEST_F(OwnPlants, MarkupInAPlantsTextIsShownAndNotFollowed) {

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/plant_fields.h"
+
+#include <QCompleter>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "app/look/theme.h"
+#include "app/panels/inline_field.h"
+#include "app/panels/plant_columns.h"
+#include "app/panels/species_marks.h"
+#include "core/catalog/fact_choices.h"
+#include "core/catalog/fact_words.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr int kLabelWidth = 122;
+constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
+                                  true};
+
+QLabel* label(const QString& words, const char* look, QWidget* parent) {
+  auto* made = new QLabel(words, parent);
+  made->setProperty("look", QLatin1String(look));
+  made->setWordWrap(true);
+  made->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
+  return made;
+}
+
+}  // namespace
+
+PlantFields::PlantFields(PlantDesk& desk, bool editable, QWidget* parent)
+    : QWidget(parent), desk_(desk), editable_(editable) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(kSpace3);
+  if (desk_.writing()) column->addWidget(makeGroup({}, {kNameColumn}));
+  for (const PlantColumnGroup& group : plantColumnGroups())
+    column->addWidget(makeGroup(titleOf(group), {group.columns.begin(), group.columns.end()}));
+}
+
+void PlantFields::startTyping() {
+  fields_.front().field->line()->setFocus();
+}
+
+QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantColumn>& columns) {
+  auto* box = new QWidget(this);
+  auto* grid = new QGridLayout(box);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(kSpace2);
+  grid->setVerticalSpacing(3);
+  grid->setColumnMinimumWidth(0, kLabelWidth);
+  grid->setColumnStretch(1, 1);
+  if (!title.isEmpty()) grid->addWidget(label(title, "strong", box), 0, 0, 1, 2);
+  for (const PlantColumn& column : columns) addField(box, column);
+  return box;
+}
+
+void PlantFields::addField(QWidget* box, const PlantColumn& column) {
+  const std::string name(column.column);
+  auto* field =
+      new InlineField([this, name] { return desk_.shown(name, desk_.value(name).value); },
+                      [this, name](const QString& typed) { return desk_.set(name, typed); }, box);
+  const QString words = labelOf(column);
+  field->line()->setObjectName(QStringLiteral("plant-") + text(name));
+  field->line()->setAccessibleName(words);
+  field->setEnabled(editable_);
+  if (column.needed && desk_.writing()) field->line()->setPlaceholderText(tr("needed"));
+  auto* grid = static_cast<QGridLayout*>(box->layout());
+  const int row = grid->rowCount();
+  QLabel* named = label(words, "quiet", box);
+  named->setBuddy(field->line());
+  named->setContentsMargins(0, kSpace1 + 2, 0, 0);
+  grid->addWidget(named, row, 0, Qt::AlignTop | Qt::AlignLeft);
+  grid->addWidget(field, row, 1);
+  QLabel* note = label({}, "source", box);
+  note->setObjectName(QStringLiteral("plant-note-") + text(name));
+  note->setToolTip(tr("The keys of sources are those of resources/plants-sources.md"));
+  grid->addWidget(note, row + 1, 1);
+  fields_.push_back({name, field, note});
+  offerChoices(fields_.back());
+}
+
+// Words that may stand there come up as one types, where only one may; else they are told.
+void PlantFields::offerChoices(const Field& field) {
+  QStringList choices;
+  for (const std::string& choice : factChoices(field.column)) choices << text(choice);
+  if (choices.isEmpty()) return;
+  QLineEdit* line = field.field->line();
+  line->setToolTip(choices.join(QStringLiteral(", ")));
+  if (holdsSeveral(field.column)) return;
+  auto* completer = new QCompleter(choices, line);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  completer->setFilterMode(Qt::MatchContains);
+  line->setCompleter(completer);
+}
+
+void PlantFields::refresh() {
+  for (const Field& one : fields_) {
+    one.field->refresh();
+    const QString note = noteFor(desk_.value(one.column));
+    one.note->setText(note);
+    one.note->setVisible(!note.isEmpty());
+  }
+}
+
+// What is published stays to be seen beside the user's own; general knowledge is not a source.
+QString PlantFields::noteFor(const PlantValue& value) const {
+  if (desk_.writing()) return {};
+  const QString source = value.sources.empty()       ? QString()
+                         : value.sources == "memory" ? tr("general knowledge")
+                                                     : tr("source: %1").arg(text(value.sources));
+  if (value.origin == Origin::Published) return source;
+  const QString own =
+      value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");
+  if (value.published.empty()) return own;
+  const QString published =
+      tr("%1; published: %2").arg(own, desk_.shown(value.column, value.published));
+  return source.isEmpty() ? published : tr("%1 (%2)").arg(published, source);
+}
+
+}  // namespace tussock
