@@ -16,6 +16,7 @@
 
 #include "app/document/personal_catalogue.h"
 #include "app/look/theme.h"
+#include "app/panels/fault_report.h"
 #include "app/panels/field_text.h"
 #include "app/panels/findings_list.h"
 #include "app/panels/plant_sheet.h"
@@ -68,6 +69,7 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
       selection_(new SelectionView(document)),
       personal_(new PersonalCatalogue(document, this)),
       plant_(new PlantSheet(document, *personal_)),
+      faults_(new FaultReport),
       findings_(new FindingsList(document)),
       halves_(new QSplitter(this)),
       totals_(new QLabel(this)) {
@@ -106,6 +108,8 @@ QWidget* MarginPanel::makeUpper() {
   upper_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
   plantArea_ = scrolled(plant_, QStringLiteral("margin-plant"));
   upper_->addWidget(plantArea_);
+  upper_->addWidget(faults_);
+  connect(faults_, &FaultReport::left, this, &MarginPanel::showSelection);
   connect(plant_, &PlantSheet::left, this, &MarginPanel::showSelection);
   connect(selection_, &SelectionView::factsWanted, this, &MarginPanel::showPlant);
   connect(&document_, &Document::selectionChanged, this, &MarginPanel::showSelection);
@@ -127,6 +131,15 @@ void MarginPanel::startPlant() {
   upper_->setCurrentWidget(plantArea_);
   plantArea_->ensureVisible(0, 0);
   plant_->startNew();
+}
+
+void MarginPanel::takeFaults(const QString& title, const std::vector<CatalogueError>& faults) {
+  faults_->take(title, faults);
+  showFaults();
+}
+
+void MarginPanel::showFaults() {
+  upper_->setCurrentWidget(faults_);
 }
 
 Filling& MarginPanel::filling() const {

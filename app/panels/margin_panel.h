@@ -15,6 +15,7 @@ class QStackedWidget;
 
 namespace tussock {
 
+class FaultReport;
 class Filling;
 class FindingsList;
 class PersonalCatalogue;
@@ -37,6 +38,10 @@ class MarginPanel : public QWidget {
   // All that is known of a plant, in the place of what is selected until something else is.
   void showPlant(const QString& botanicalName);
   void startPlant();  // an empty sheet for a new one
+  // What could not be used of a plant table, in the same place.
+  void takeFaults(const QString& title, const std::vector<CatalogueError>& faults);
+  void showFaults();
+  [[nodiscard]] FaultReport* faults() const { return faults_; }
 
  signals:
   void findingChosen(const tussock::Finding& finding);
@@ -55,6 +60,7 @@ class MarginPanel : public QWidget {
   SelectionView* selection_;
   PersonalCatalogue* personal_;
   PlantSheet* plant_;
+  FaultReport* faults_;
   QStackedWidget* upper_ = nullptr;
   QScrollArea* plantArea_ = nullptr;
   FindingsList* findings_;

@@ -37,6 +37,7 @@ Actions::Actions(QObject* parent)
       plantFacts(make("actionPlantFacts", tr("&Facts of the plant"), QKeySequence(tr("I")))),
       plantAdd(make("actionPlantAdd", tr("&Add a plant of your own"))),
       plantsIn(make("actionPlantsIn", tr("&Bring in plants…"))),
+      plantFaults(make("actionPlantFaults", tr("What could &not be used"))),
       ownPlantsOut(make("actionOwnPlantsOut", tr("&Write out your own plants…"))),
       allPlantsOut(make("actionAllPlantsOut", tr("Write &out all plants…"))),
       fit(make("actionFit", tr("Show the &whole yard"), QKeySequence(tr("F")), "fit")),
@@ -58,6 +59,7 @@ Actions::Actions(QObject* parent)
       about(make("actionAbout", tr("&About Tussock"))) {
   for (const QKeySequence& known : {QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))})
     if (!redo->shortcuts().contains(known)) redo->setShortcuts(redo->shortcuts() << known);
+  plantFaults->setEnabled(false);  // until there is something
   sun->setCheckable(true);
   shadows->setCheckable(true);
   names->setCheckable(true);
@@ -116,7 +118,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   QMenu* plants = bar.addMenu(tr("&Plants"));
   plants->addActions({plantFacts, plantAdd});
   plants->addSeparator();
-  plants->addActions({plantsIn, ownPlantsOut, allPlantsOut});
+  plants->addActions({plantsIn, plantFaults, ownPlantsOut, allPlantsOut});
   bar.addMenu(tr("&Draw"))->addActions(tools.actions());
   QMenu* look = bar.addMenu(tr("&Look"));
   look->addActions({fit, toSelection, zoomIn, zoomOut});

@@ -42,6 +42,7 @@ class Actions : public QObject {
   QAction* plantFacts;
   QAction* plantAdd;
   QAction* plantsIn;
+  QAction* plantFaults;
   QAction* ownPlantsOut;
   QAction* allPlantsOut;
   QAction* fit;

@@ -9,6 +9,7 @@
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/fault_report.h"
 #include "app/panels/margin_panel.h"
 #include "app/panels/sun_strip.h"
 #include "app/window/actions.h"
@@ -154,6 +155,12 @@ void MainWindow::wirePlants() {
   connect(actions_->plantFacts, &QAction::triggered, this, &MainWindow::showPlantAtHand);
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
   connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);
+  connect(plantCommands_, &PlantCommands::faultsFound, margin_, &MarginPanel::takeFaults);
+  connect(plantCommands_, &PlantCommands::faultsFound, actions_->plantFaults,
+          [this] { actions_->plantFaults->setEnabled(true); });
+  connect(actions_->plantFaults, &QAction::triggered, margin_, &MarginPanel::showFaults);
+  connect(margin_->faults(), &FaultReport::saveWanted, this,
+          [this] { plantCommands_->writeFaults(margin_->faults()->faults()); });
   connect(actions_->ownPlantsOut, &QAction::triggered, plantCommands_, &PlantCommands::writeOwn);
   connect(actions_->allPlantsOut, &QAction::triggered, plantCommands_, &PlantCommands::writeAll);
 }

@@ -6,13 +6,14 @@
 #include <stdexcept>
 
 #include "app/files/whole_file.h"
+#include "core/exchange/fault_csv.h"
 #include "core/exchange/plant_csv.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr std::size_t kFaultsTold = 5;
+constexpr std::size_t kFaultsTold = 3;
 
 QString faultsWords(const std::vector<CatalogueError>& errors) {
   QStringList lines;
@@ -21,7 +22,7 @@ QString faultsWords(const std::vector<CatalogueError>& errors) {
     lines << QString::fromStdString(error.text());
   }
   if (errors.size() > kFaultsTold)
-    lines << PlantCommands::tr("%1 more.").arg(errors.size() - kFaultsTold);
+    lines << PlantCommands::tr("All %1 are listed in the margin.").arg(errors.size());
   return lines.join(QLatin1Char('\n'));
 }
 
@@ -29,9 +30,10 @@ QString faultsWords(const std::vector<CatalogueError>& errors) {
 
 void PlantCommands::load() {
   const std::vector<CatalogueError> errors = personal_.load();
-  if (!errors.empty())
-    emit told(tr("Some of your own plants cannot be used; the rest is in use.\n%1")
-                  .arg(faultsWords(errors)));
+  if (errors.empty()) return;
+  emit faultsFound(tr("Your own plants"), errors);
+  emit told(tr("Some of your own plants cannot be used; the rest is in use.\n%1")
+                .arg(faultsWords(errors)));
 }
 
 void PlantCommands::bringIn() {
@@ -49,6 +51,7 @@ void PlantCommands::bringIn() {
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
+  if (!read.errors.empty()) emit faultsFound(QFileInfo(path).fileName(), read.errors);
   const QString taken = tr("Plants brought in for all your yards: %1.").arg(read.plants.size());
   emit told(read.errors.empty() ? taken
                                 : tr("%1 What could not be used is left out, the file stays as it "
@@ -70,6 +73,10 @@ void PlantCommands::writeOwn() {
 
 void PlantCommands::writeAll() {
   write(QStringLiteral("plants.csv"), plantsCsv(document_.facts()));
+}
+
+void PlantCommands::writeFaults(const std::vector<CatalogueError>& faults) {
+  write(QStringLiteral("left-out.csv"), faultsCsv(faults));
 }
 
 void PlantCommands::write(const QString& suggested, const std::string& csv) {

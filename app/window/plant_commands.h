@@ -22,9 +22,12 @@ class PlantCommands : public QObject {
   void bringIn();   // into the plants that hold in all yards
   void writeOwn();  // the user's own, those of the yard before the personal ones
   void writeAll();  // every plant, every column
+  void writeFaults(const std::vector<CatalogueError>& faults);
 
  signals:
   void told(const QString& words);
+  // Everything that could not be used of the file of that name.
+  void faultsFound(const QString& title, const std::vector<tussock::CatalogueError>& faults);
 
  private:
   void write(const QString& suggested, const std::string& csv);
