@@ -106,31 +106,9 @@ void paintHatch(QPainter& painter, const QPainterPath& shape) {
   painter.restore();
 }
 
-QColor fillOf(const PaperPath& path) {
-  switch (path.wash) {
-    case Wash::Soil:
-      return {0xF4, 0xEE, 0xE3};
-    case Wash::Paving:
-      return {0xF0, 0xF0, 0xEE};
-    case Wash::Building:
-      return {0xF6, 0xF5, 0xF2};
-    case Wash::Crown:
-    case Wash::Hedge:
-      return {0xE4, 0xEC, 0xDC};
-    case Wash::Drift:
-      return washOf(path.colour);
-    case Wash::Ink:
-      return paperInk();
-    case Wash::Paper:
-    case Wash::None:
-      break;
-  }
-  return Qt::white;
-}
-
 void paintPath(QPainter& painter, const PaperPath& path) {
   const QPainterPath shape = pathOf(path);
-  if (path.wash != Wash::None) painter.fillPath(shape, fillOf(path));
+  if (path.wash != Wash::None) painter.fillPath(shape, washOf(path.wash, path.colour));
   if (path.wash == Wash::Building) paintHatch(painter, shape);
   if (!path.stroked) return;
   painter.strokePath(shape, penOf(path.weight, path.dash));

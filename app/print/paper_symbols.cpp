@@ -135,6 +135,28 @@ QColor washOf(const Rgb& flower) {
   return {light(flower.red), light(flower.green), light(flower.blue)};
 }
 
+QColor washOf(Wash wash, const Rgb& flower) {
+  switch (wash) {
+    case Wash::Soil:
+      return {0xF4, 0xEE, 0xE3};
+    case Wash::Paving:
+      return {0xF0, 0xF0, 0xEE};
+    case Wash::Building:
+      return {0xF6, 0xF5, 0xF2};
+    case Wash::Crown:
+    case Wash::Hedge:
+      return {0xE4, 0xEC, 0xDC};
+    case Wash::Drift:
+      return washOf(flower);
+    case Wash::Ink:
+      return paperInk();
+    case Wash::Paper:
+    case Wash::None:
+      break;
+  }
+  return Qt::white;
+}
+
 void paintPaperPlant(QPainter& painter, const PaperPlant& plant) {
   if (plant.mark == PlantMark::CentreOnly)
     return paintCentre(painter, plant, std::min(kCross, plant.radius * 0.4));

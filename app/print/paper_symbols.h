@@ -12,6 +12,8 @@ namespace tussock {
 // One unit of the painter is a millimetre.
 void paintPaperPlant(QPainter& painter, const PaperPlant& plant);
 [[nodiscard]] QColor washOf(const Rgb& flower);  // light enough for ink to read on
+// Of ground that a path covers; of a drift, of its flowers' colour. White where there is none.
+[[nodiscard]] QColor washOf(Wash wash, const Rgb& flower);
 [[nodiscard]] QColor paperInk();
 
 }  // namespace tussock

@@ -47,6 +47,10 @@ TEST_P(BothThemes, TextOnAccentAndSelectionReads) {
   EXPECT_GE(contrast(theme.onLeaf, theme.leaf), 4.5);
   EXPECT_GE(contrast(palette.color(QPalette::HighlightedText), palette.color(QPalette::Highlight)),
             4.5);
+  EXPECT_GE(contrast(palette.color(QPalette::PlaceholderText), palette.color(QPalette::Base)), 4.5);
+  EXPECT_GE(contrast(palette.color(QPalette::ToolTipText), palette.color(QPalette::ToolTipBase)),
+            4.5);
+  EXPECT_GE(contrast(palette.color(QPalette::Link), palette.color(QPalette::Window)), 4.5);
 }
 
 // WCAG 2.2, criterion 1.4.11: 3:1 for the borders by which one knows a control.
