@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What the bench asks of a species: a search field, chips that narrow, and in a second row, shown
-// on demand, the order and the finer filters.
+// What the bench asks of a species: a search field and chips that narrow, and a second row on
+// demand.
 #pragma once
 
 #include <optional>
@@ -10,12 +10,13 @@
 #include "core/catalog/choose.h"
 #include "core/units/measure_text.h"
 
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
 
 namespace tussock {
+
+class BenchMore;
 
 class BenchFilters : public QWidget {
   Q_OBJECT
@@ -38,34 +39,16 @@ class BenchFilters : public QWidget {
   void deerSaid(tussock::DeerAbout about);  // of the whole yard, to be kept in it
 
  private:
-  void makeFirstRow();
-  void makeSecondRow();
-  void makeCombos(QWidget* row);
-  void offerHeights(UnitSystem units);
-  void offerState(const std::string& state);
-  QPushButton* makeChip(QWidget* row, const char* name, const QString& words);
-  template <class E>
-  void addChips(QWidget* row, std::set<E>& chosen,
-                const std::vector<std::tuple<E, const char*, QString>>& chips);
-  QComboBox* makeCombo(QWidget* row, const char* name, const QString& says);
-  static void refill(QComboBox& combo, const QString& any, const std::set<std::string>& words);
+  QWidget* makeFirstRow();
+  void makeSearch(QWidget* bar);
+  QWidget* makeChips(QWidget* bar);
 
   PlantFilter filter_;
   bool fitsWanted_ = true;  // until someone turns it off
   PlaceKind place_ = PlaceKind::None;
-  std::string state_;
   QLineEdit* search_ = nullptr;
   QPushButton* fits_ = nullptr;
-  QPushButton* leftOut_ = nullptr;
-  QPushButton* native_ = nullptr;
-  QPushButton* deer_ = nullptr;
-  QPushButton* more_ = nullptr;
-  QWidget* second_ = nullptr;
-  QComboBox* order_ = nullptr;
-  QComboBox* month_ = nullptr;
-  QComboBox* colour_ = nullptr;
-  QComboBox* family_ = nullptr;
-  QComboBox* height_ = nullptr;
+  BenchMore* more_ = nullptr;
   QLabel* count_ = nullptr;
 };
 
