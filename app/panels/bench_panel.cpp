@@ -9,6 +9,7 @@
 #include "app/look/theme.h"
 #include "app/panels/bench_filters.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/list_desk.h"
 #include "app/panels/reason_words.h"
 #include "app/panels/selection.h"
 #include "app/panels/species_marks.h"
@@ -21,7 +22,8 @@ BenchPanel::BenchPanel(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
       filters_(new BenchFilters(this)),
-      cards_(new CardStrip(this)) {
+      cards_(new CardStrip(this)),
+      desk_(new ListDesk(document, this)) {
   setObjectName(QStringLiteral("bench"));
   setAccessibleName(tr("Bench"));
   cards_->setObjectName(QStringLiteral("bench-cards"));
@@ -32,6 +34,8 @@ BenchPanel::BenchPanel(Document& document, QWidget* parent)
   column->setSpacing(kSpace2);
   column->addWidget(filters_);
   column->addWidget(cards_);
+  column->addWidget(desk_);
+  desk_->hide();
   connectCards();
   connectDocument();
   takeFacts();
@@ -44,6 +48,7 @@ QLineEdit* BenchPanel::searchField() const {
 
 void BenchPanel::connectDocument() {
   connect(filters_, &BenchFilters::changed, this, &BenchPanel::refresh);
+  connect(desk_, &ListDesk::left, this, [this] { showList(false); });
   connect(filters_, &BenchFilters::deerSaid, this, &BenchPanel::keepDeer);
   const auto another = [this] {
     if (point_) emit pointAsked({});
@@ -74,7 +79,15 @@ void BenchPanel::takeFacts() {
   planted_.reset();  // it points into the facts of before
 }
 
+void BenchPanel::showList(bool shown) {
+  filters_->setVisible(!shown);
+  cards_->setVisible(!shown);
+  desk_->setVisible(shown);
+  emit listShown(shown);
+}
+
 void BenchPanel::askAt(Point at) {
+  showList(false);
   point_ = at;
   planted_.reset();
   refresh();

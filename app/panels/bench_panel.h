@@ -15,6 +15,7 @@ namespace tussock {
 
 class BenchFilters;
 class CardStrip;
+class ListDesk;
 
 class BenchPanel : public QWidget {
   Q_OBJECT
@@ -26,6 +27,8 @@ class BenchPanel : public QWidget {
   [[nodiscard]] CardStrip* cards() const { return cards_; }
   // What suits one point of the yard, until something else is selected.
   void askAt(Point at);
+  // The plant list of the selected bed with its figures, in the place of the cards.
+  void showList(bool shown);
 
  signals:
   void speciesLifted(const QString& botanicalName);
@@ -35,6 +38,7 @@ class BenchPanel : public QWidget {
   void countStepped(int step);  // + or − while a species is in hand
   void factsWanted(const QString& botanicalName);
   void pointAsked(std::optional<tussock::Point> at);  // none: asked no more
+  void listShown(bool shown);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -58,6 +62,7 @@ class BenchPanel : public QWidget {
   Document& document_;
   BenchFilters* filters_;
   CardStrip* cards_;
+  ListDesk* desk_;
   std::optional<Point> point_;
   // What was planted when the bed or point was chosen: cards keep their order while one plants.
   std::optional<std::vector<Portion>> planted_;

@@ -16,6 +16,8 @@ namespace tussock {
 
 namespace {
 
+constexpr int kLeastLines = 240;  // pixels: a dozen lines
+
 QLabel* label(const char* look, QWidget* parent) {
   auto* made = new QLabel(parent);
   made->setProperty("look", QLatin1String(look));
@@ -41,6 +43,7 @@ FaultReport::FaultReport(QWidget* parent)
   count_->setObjectName(QStringLiteral("fault-count"));
   lines_->setObjectName(QStringLiteral("fault-lines"));
   lines_->setReadOnly(true);
+  lines_->setMinimumHeight(kLeastLines);
   lines_->setAccessibleName(tr("What could not be used"));
   auto* back = button("fault-back", tr("‹ Back to the selection"), this);
   back->setProperty("look", QStringLiteral("link"));

@@ -16,6 +16,7 @@
 #include "app/panels/height_profile.h"
 #include "app/panels/plant_list_edit.h"
 #include "app/panels/reason_words.h"
+#include "app/panels/scrolled.h"
 #include "app/panels/species_marks.h"
 
 namespace tussock {
@@ -32,30 +33,56 @@ QLabel* strong(const QString& words, QWidget* parent) {
 
 }  // namespace
 
-FiguresView::FiguresView(Document& document, Id<Bed> bed, QWidget* parent)
+FiguresView::FiguresView(Document& document, Id<Bed> bed, Flow flow, QWidget* parent)
     : QWidget(parent), document_(document), bed_(bed) {
   setObjectName(QStringLiteral("figures"));
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, kSpace1, 0, 0);
+  column->setContentsMargins(0, flow == Flow::Down ? kSpace1 : 0, 0, 0);
   column->setSpacing(kSpace2);
   addHead(column);
+  makeParts();
+  flow == Flow::Down ? layDown() : layAcross();
+  column->addWidget(body_, 1);
+  addFacts();
+  refresh();
+}
+
+void FiguresView::makeParts() {
   body_ = new QWidget(this);
-  auto* inner = new QVBoxLayout(body_);
-  inner->setContentsMargins(0, 0, 0, 0);
-  inner->setSpacing(kSpace3);
   bloom_ = new BloomChart(body_);
   heights_ = new HeightProfile(body_);
   facts_ = new FieldForm(body_);
   missing_ = new QWidget(body_);
-  for (QWidget* part : {static_cast<QWidget*>(bloom_), static_cast<QWidget*>(heights_),
-                        static_cast<QWidget*>(facts_), missing_})
-    inner->addWidget(part);
   missingRows_ = new QVBoxLayout(missing_);
   missingRows_->setContentsMargins(0, 0, 0, 0);
   missingRows_->setSpacing(kSpace1);
-  column->addWidget(body_);
-  addFacts();
-  refresh();
+}
+
+void FiguresView::layDown() {
+  auto* inner = new QVBoxLayout(body_);
+  inner->setContentsMargins(0, 0, 0, 0);
+  inner->setSpacing(kSpace3);
+  for (QWidget* part : {static_cast<QWidget*>(bloom_), static_cast<QWidget*>(heights_),
+                        static_cast<QWidget*>(facts_), missing_})
+    inner->addWidget(part);
+}
+
+void FiguresView::layAcross() {
+  auto* inner = new QHBoxLayout(body_);
+  inner->setContentsMargins(0, 0, 0, 0);
+  inner->setSpacing(kSpace5);
+  const auto lay = [inner](std::initializer_list<QWidget*> parts, const char* name) {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, kSpace2, 0);  // clear of the bar that scrolls
+    column->setSpacing(kSpace3);
+    for (QWidget* part : parts) column->addWidget(part);
+    column->addStretch(1);
+    inner->addWidget(scrolled(box, QLatin1String(name)), 1);
+  };
+  lay({bloom_, heights_}, "figures-pictures");
+  lay({facts_}, "figures-facts");
+  lay({missing_}, "figures-lacks");
 }
 
 void FiguresView::addHead(QVBoxLayout* column) {

@@ -23,12 +23,17 @@ class FiguresView : public QWidget {
   Q_OBJECT
 
  public:
-  FiguresView(Document& document, Id<Bed> bed, QWidget* parent = nullptr);
+  // One under the other, or in columns that scroll by themselves.
+  enum class Flow { Down, Across };
+  FiguresView(Document& document, Id<Bed> bed, Flow flow, QWidget* parent = nullptr);
 
   void refresh();
 
  private:
   void addHead(QVBoxLayout* column);
+  void makeParts();
+  void layDown();
+  void layAcross();
   void addFacts();
   void showMissing();
   void addRemedy(const Remedy& remedy);

@@ -66,7 +66,7 @@ FillPanel::FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget*
   addList(column);
   addManner(column);
   addButtons(column);
-  figures_ = new FiguresView(document_, bed_, this);
+  figures_ = new FiguresView(document_, bed_, FiguresView::Flow::Down, this);
   column->addWidget(figures_);
   addResults(column);
   connect(&filling_, &Filling::started, this, &FillPanel::showRunning);
@@ -89,7 +89,13 @@ void FillPanel::addList(QVBoxLayout* column) {
              tr("A list from the plant facts for this bed's sun, moisture, zone and state"), this);
   propose_->setProperty("look", QStringLiteral("link"));
   connect(propose_, &QPushButton::clicked, this, &FillPanel::propose);
+  QPushButton* beside =
+      button(QStringLiteral("plant-list-beside"), tr("Side by side"),
+             tr("The list and its figures beside each other, along the bench"), this);
+  beside->setProperty("look", QStringLiteral("link"));
+  connect(beside, &QPushButton::clicked, this, &FillPanel::listWanted);
   head->addWidget(propose_);
+  head->addWidget(beside);
   column->addLayout(head);
   list_ = new PlantListView(document_, bed_, this);
   column->addWidget(list_);

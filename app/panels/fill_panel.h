@@ -29,6 +29,9 @@ class FillPanel : public QWidget {
 
   void refresh();
 
+ signals:
+  void listWanted();  // with its figures beside it, where there is room
+
  private:
   enum class Next { SameSeed, NextSeed };
   void addList(QVBoxLayout* column);

@@ -8,7 +8,6 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPointer>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -20,6 +19,7 @@
 #include "app/panels/field_text.h"
 #include "app/panels/findings_list.h"
 #include "app/panels/plant_sheet.h"
+#include "app/panels/scrolled.h"
 #include "app/panels/selection_view.h"
 #include "core/planting/totals.h"
 
@@ -29,17 +29,6 @@ namespace {
 
 constexpr int kLeastFindings = 232;  // pixels: the first finding with its buttons
 constexpr double kMostOfAll = 0.6;   // of a low margin: the rest shows what is selected
-
-QScrollArea* scrolled(QWidget* content, const QString& name) {
-  auto* area = new QScrollArea;
-  area->setObjectName(name);
-  area->setWidget(content);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
-}
 
 // Scrolls to a part of the list that asks for words, and again as it grows.
 void followAsking(FindingsList& list, QScrollArea& area) {
@@ -108,10 +97,12 @@ QWidget* MarginPanel::makeUpper() {
   upper_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
   plantArea_ = scrolled(plant_, QStringLiteral("margin-plant"));
   upper_->addWidget(plantArea_);
-  upper_->addWidget(faults_);
+  faultsArea_ = scrolled(faults_, QStringLiteral("margin-faults"));
+  upper_->addWidget(faultsArea_);
   connect(faults_, &FaultReport::left, this, &MarginPanel::showSelection);
   connect(plant_, &PlantSheet::left, this, &MarginPanel::showSelection);
   connect(selection_, &SelectionView::factsWanted, this, &MarginPanel::showPlant);
+  connect(selection_, &SelectionView::listWanted, this, &MarginPanel::listWanted);
   connect(&document_, &Document::selectionChanged, this, &MarginPanel::showSelection);
   return upper_;
 }
@@ -139,7 +130,7 @@ void MarginPanel::takeFaults(const QString& title, const std::vector<CatalogueEr
 }
 
 void MarginPanel::showFaults() {
-  upper_->setCurrentWidget(faults_);
+  upper_->setCurrentWidget(faultsArea_);
 }
 
 Filling& MarginPanel::filling() const {

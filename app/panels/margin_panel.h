@@ -44,6 +44,7 @@ class MarginPanel : public QWidget {
   [[nodiscard]] FaultReport* faults() const { return faults_; }
 
  signals:
+  void listWanted();  // the bed's plant list with its figures beside it
   void findingChosen(const tussock::Finding& finding);
 
  protected:
@@ -63,6 +64,7 @@ class MarginPanel : public QWidget {
   FaultReport* faults_;
   QStackedWidget* upper_ = nullptr;
   QScrollArea* plantArea_ = nullptr;
+  QScrollArea* faultsArea_ = nullptr;
   FindingsList* findings_;
   QLabel* counts_ = nullptr;
   QSplitter* halves_;

@@ -127,9 +127,9 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
 void PlantListView::addTyped() {
   const QString typed = add_->text().trimmed();
   if (typed.isEmpty()) return;
-  const auto found = document_.facts().search(typed.toStdString());
-  const Species* exact = document_.facts().resolve(typed.toStdString());
-  const Species* species = exact ? exact : found.size() == 1 ? found.front() : nullptr;
+  auto found = document_.facts().named(typed.toStdString());
+  if (found.empty()) found = document_.facts().search(typed.toStdString());
+  const Species* species = found.size() == 1 ? found.front() : nullptr;
   if (!species) {
     said_->setText(
         found.empty()

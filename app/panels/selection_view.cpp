@@ -149,6 +149,7 @@ void SelectionView::buildFor(ObjectRef ref) {
   }
   if (const auto bed = idIf<Bed>(ref)) {
     fill_ = new FillPanel(document_, *filling_, *bed, content_);
+    connect(fill_, &FillPanel::listWanted, this, &SelectionView::listWanted);
     content_->layout()->addWidget(fill_);
   }
 }

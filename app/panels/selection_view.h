@@ -33,6 +33,7 @@ class SelectionView : public QWidget {
 
  signals:
   void factsWanted(const QString& botanicalName);
+  void listWanted();  // the bed's plant list with its figures beside it
 
  private:
   void rebuild();

@@ -23,7 +23,7 @@ void Actions::follow(const Document& document, const EditOrder& order) {
   const auto drifts = std::count_if(selection.begin(), selection.end(),
                                     [](ObjectRef ref) { return idIf<Drift>(ref).has_value(); });
   enable({saveCopy, closeYard, exportSite, plan, print, fit, zoomIn, zoomOut, sun, shadows, names,
-          suits, plantFacts, plantAdd, plantsIn, ownPlantsOut, allPlantsOut},
+          suits, plantFacts, plantAdd, plantList, plantsIn, ownPlantsOut, allPlantsOut},
          isOpen);
   enable({importSite, photo}, writable);
   enable(units.actions(), writable);

@@ -36,6 +36,8 @@ Actions::Actions(QObject* parent)
       lock(make("actionLock", tr("&Lock or unlock"), QKeySequence(tr("K")), "lock")),
       plantFacts(make("actionPlantFacts", tr("&Facts of the plant"), QKeySequence(tr("I")))),
       plantAdd(make("actionPlantAdd", tr("&Add a plant of your own"))),
+      plantList(
+          make("actionPlantList", tr("Plant &list with its figures"), QKeySequence(tr("Shift+B")))),
       plantsIn(make("actionPlantsIn", tr("&Bring in plants…"))),
       plantFaults(make("actionPlantFaults", tr("What could &not be used"))),
       ownPlantsOut(make("actionOwnPlantsOut", tr("&Write out your own plants…"))),
@@ -60,6 +62,7 @@ Actions::Actions(QObject* parent)
   for (const QKeySequence& known : {QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))})
     if (!redo->shortcuts().contains(known)) redo->setShortcuts(redo->shortcuts() << known);
   plantFaults->setEnabled(false);  // until there is something
+  plantList->setCheckable(true);
   sun->setCheckable(true);
   shadows->setCheckable(true);
   names->setCheckable(true);
@@ -116,7 +119,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
   bar.addMenu(tr("Dri&ft"))->addActions({merge, setOut, settle, lock});
   QMenu* plants = bar.addMenu(tr("&Plants"));
-  plants->addActions({plantFacts, plantAdd});
+  plants->addActions({plantFacts, plantAdd, plantList});
   plants->addSeparator();
   plants->addActions({plantsIn, plantFaults, ownPlantsOut, allPlantsOut});
   bar.addMenu(tr("&Draw"))->addActions(tools.actions());

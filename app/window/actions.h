@@ -41,6 +41,7 @@ class Actions : public QObject {
   QAction* lock;
   QAction* plantFacts;
   QAction* plantAdd;
+  QAction* plantList;
   QAction* plantsIn;
   QAction* plantFaults;
   QAction* ownPlantsOut;

@@ -153,6 +153,9 @@ void MainWindow::wirePlants() {
   connect(bench_, &BenchPanel::pointAsked, canvas_, &Canvas::markPoint);
   connect(bench_, &BenchPanel::factsWanted, margin_, &MarginPanel::showPlant);
   connect(actions_->plantFacts, &QAction::triggered, this, &MainWindow::showPlantAtHand);
+  connect(actions_->plantList, &QAction::triggered, bench_, &BenchPanel::showList);
+  connect(margin_, &MarginPanel::listWanted, bench_, [this] { bench_->showList(true); });
+  connect(bench_, &BenchPanel::listShown, actions_->plantList, &QAction::setChecked);
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
   connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);
   connect(plantCommands_, &PlantCommands::faultsFound, margin_, &MarginPanel::takeFaults);

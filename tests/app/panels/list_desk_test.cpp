@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+// The bed's plant list across the bench: what is changed in the list shows beside it at once, and
+// is in the file.
+#include "app/panels/list_desk.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/panels/bench_panel.h"
+#include "app/panels/card_strip.h"
+#include "tests/app/open_yard.h"
+
+namespace tussock {
+namespace {
+
+class ListDeskTest : public test::OpenYard {
+ protected:
+  ListDeskTest() : panel(document) {
+    panel.resize(1200, 320);
+    panel.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&panel));
+    document.select({refTo(bed)});
+    panel.showList(true);
+  }
+  template <class W>
+  W* part(const char* name) const {
+    QCoreApplication::processEvents();
+    for (W* found : panel.findChildren<W*>(QLatin1String(name)))
+      if (found->isVisible()) return found;
+    return nullptr;
+  }
+  void add(const char* name) const {
+    auto* line = part<QLineEdit>("plant-list-add");
+    ASSERT_TRUE(line);
+    QTest::keyClicks(line, QLatin1String(name));
+    QTest::keyClick(line, Qt::Key_Return);
+  }
+
+  BenchPanel panel;
+};
+
+TEST_F(ListDeskTest, StandsInPlaceOfTheCardsUntilSentBack) {
+  EXPECT_FALSE(panel.cards()->isVisible());
+  EXPECT_EQ(part<QLabel>("list-desk-title")->text(), QStringLiteral("Plant list of Walk"));
+  QTest::mouseClick(part<QPushButton>("list-desk-back"), Qt::LeftButton);
+  EXPECT_TRUE(panel.cards()->isVisible());
+  EXPECT_EQ(part<QLabel>("list-desk-title"), nullptr);
+}
+
+TEST_F(ListDeskTest, FiguresFollowTheListBesideIt) {
+  EXPECT_EQ(part<QLabel>("figures-diversity"), nullptr) << "nothing listed yet";
+  add("coneflower");
+  add("Schizachyrium scoparium");
+  ASSERT_EQ(onDisk().beds.find(bed)->plantList.size(), 2u);
+  auto* variety = part<QLabel>("figures-diversity");
+  ASSERT_TRUE(variety);
+  EXPECT_TRUE(variety->text().contains(QStringLiteral("2 species"))) << qPrintable(variety->text());
+  const QPoint list = part<QLineEdit>("plant-list-add")->mapTo(&panel, QPoint());
+  EXPECT_GT(variety->mapTo(&panel, QPoint()).x(), list.x() + 200) << "beside, not under it";
+  auto* share = part<QLineEdit>("plant-list-share");
+  share->setFocus();
+  QTest::keyClicks(share, QStringLiteral("90 %"));
+  QTest::keyClick(share, Qt::Key_Return);
+  EXPECT_NEAR(onDisk().beds.find(bed)->plantList.front().share, 0.9, 1e-12);
+  EXPECT_TRUE(part<QLabel>("figures-genera")->text().contains(QStringLiteral("90")))
+      << qPrintable(part<QLabel>("figures-genera")->text());
+}
+
+TEST_F(ListDeskTest, WithoutABedItSaysWhatToDo) {
+  document.select({});
+  auto* words = part<QLabel>("list-desk-empty");
+  ASSERT_TRUE(words);
+  EXPECT_TRUE(words->text().startsWith(QStringLiteral("Select a bed")));
+}
+
+TEST_F(ListDeskTest, AskingAboutAPointBringsTheCardsBack) {
+  panel.askAt({1.0, 1.0});
+  EXPECT_TRUE(panel.cards()->isVisible());
+}
+
+}  // namespace
+}  // namespace tussock
