@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Fills random beds, plants the same species by two plain ways, and prints the measures of all
-// three as a table. Arguments: how many beds (200), the first of them (0), and --each for a line a
-// bed on standard error. Or --yards FOLDER COUNT: writes the beds, unplanted, as yard files.
+// three as a table. Arguments: how many beds (200), the first of them (0), --each for a line a bed
+// on standard error, --alone without the two ways. Or --yards FOLDER COUNT: writes the beds,
+// unplanted, as yard files.
+#include <algorithm>
 #include <cstdlib>
 #include <iostream>
+#include <string_view>
 
 #include <fmt/format.h>
 
@@ -29,10 +32,10 @@ void tell(unsigned seed, const test::RandomBed& random, const Measured& m,
           const FillResult& result) {
   std::cerr << fmt::format(
       "{:3} {:8} {:6.1f} m2 {:4.1f} wide {:3} kinds {:4} plants {:3} drifts taken {:.3f} nearest "
-      "{:.3f} cover {:.4f} touch {:.2f} score {:.3f}{}",
+      "{:.3f} cover {:.4f} touch {:.2f} score {:.3f} rows {:.2f} of {:.2f}{}",
       seed, test::nameOf(random.shape), m.area, m.widthInSpacings, result.plants.size(),
       m.bed.plants, m.bed.drifts, m.bed.groundTaken, m.bed.meanNearest, m.bed.covered,
-      m.bed.touchTwo, m.score, m.rowsShow ? " ROWS" : "");
+      m.bed.touchTwo, m.score, m.bed.rows.rowiness, m.rowsShowAbove, m.rowsShow ? " ROWS" : "");
   for (const auto& [check, count] : m.findings)
     std::cerr << fmt::format(" {}:{}", wordOf(check), count);
   for (const std::string& note : result.notes) std::cerr << "\n      " << note;
@@ -45,7 +48,11 @@ int writeYards(const std::string& folder, unsigned count) {
   return EXIT_SUCCESS;
 }
 
-int run(unsigned count, unsigned first, bool each) {
+struct Told {
+  bool each = false, alone = false;
+};
+
+int run(unsigned count, unsigned first, Told told) {
   const Catalogue catalogue = readShippedCatalogue().catalogue;
   std::vector<Way> ways{{"Tussock", {}}, {"Poisson disc, dealt", {}}, {"weighted Voronoi", {}}};
   for (unsigned seed = first; seed < first + count; ++seed) {
@@ -58,10 +65,10 @@ int run(unsigned count, unsigned first, bool each) {
     request.timeLimit = std::chrono::minutes(5);
     const auto result = fillChecked(random.yard, catalogue, map, request, ids);
     ways[0].beds.push_back(measured(apply(random.yard, result->edit), catalogue, map, random.bed));
-    if (each) tell(seed, random, ways[0].beds.back(), *result);
+    if (told.each) tell(seed, random, ways[0].beds.back(), *result);
     const PlantingJob job{random.yard, catalogue, map, random.bed, mainSpecies(catalogue, *result),
                           seed};
-    if (job.species.empty()) continue;
+    if (job.species.empty() || told.alone) continue;
     ways[1].beds.push_back(measured(plantedByPoissonDisc(job), catalogue, map, random.bed));
     ways[2].beds.push_back(measured(plantedByVoronoi(job), catalogue, map, random.bed));
   }
@@ -78,6 +85,8 @@ int main(int count, char** arguments) {
   };
   if (count > 2 && std::string_view(arguments[1]) == "--yards")
     return tussock::bench::writeYards(arguments[2], number(3, 24));
-  const bool each = count > 1 && std::string_view(arguments[count - 1]) == "--each";
-  return tussock::bench::run(number(1, 200), number(2, 0), each);
+  const auto has = [&](std::string_view word) {
+    return std::find(arguments + 1, arguments + count, word) != arguments + count;
+  };
+  return tussock::bench::run(number(1, 200), number(2, 0), {has("--each"), has("--alone")});
 }

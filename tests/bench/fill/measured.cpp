@@ -16,9 +16,9 @@ namespace {
 
 // Rows show when directions are gathered more than halfway from random ones, as many, to those of a
 // strict lattice in the same bed.
-bool rowsShowIn(const Yard& yard, const Bed& bed, const BedMeasures& measures) {
+double rowsShowAbove(const Yard& yard, const Bed& bed, const BedMeasures& measures) {
   constexpr std::size_t kBins = 18;
-  if (measures.rows.pairs < 300) return false;
+  if (measures.rows.pairs < 300) return 1e9;
   const Length spacing = Length::metres(measures.meanSpacing);
   std::vector<Point> lattice;
   for (const Point p :
@@ -35,7 +35,7 @@ bool rowsShowIn(const Yard& yard, const Bed& bed, const BedMeasures& measures) {
     random += *std::max_element(bins.begin(), bins.end()) * static_cast<double>(kBins) /
               measures.rows.pairs / kRounds;
   }
-  return measures.rows.rowiness > (strict + random) / 2.0;
+  return (strict + random) / 2.0;
 }
 
 bool isPlacingRule(CheckId id) {
@@ -63,7 +63,8 @@ Measured measured(const Yard& planted, const Catalogue& catalogue, const SunMap*
   result.area = areaOf(bed.outline).squareMetres();
   const OrientedRectangle box = smallestRectangle(bed.outline.outer, Length());
   result.widthInSpacings = result.area / box.length / std::max(0.05, result.bed.meanSpacing);
-  result.rowsShow = rowsShowIn(planted, bed, result.bed);
+  result.rowsShowAbove = rowsShowAbove(planted, bed, result.bed);
+  result.rowsShow = result.bed.rows.rowiness > result.rowsShowAbove;
   const FillScore score = scoreBed(planted, catalogue, sun, id, bed.wildness);
   result.score = score.total;
   result.height = score.of(FillTerm::Height).value_or(1.0);

@@ -16,6 +16,7 @@ struct Measured {
   BedMeasures bed;
   double area = 0.0;             // square metres
   double widthInSpacings = 0.0;  // area over the longer side of the bed, in mean spacings
+  double rowsShowAbove = 0.0;    // the figure of rowsOf
   bool rowsShow = false;         // on beds with 300 pairs and more
   double score = 0.0, height = 1.0;
   std::map<CheckId, int> findings;
