@@ -13,6 +13,7 @@
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
 #include "core/planting/laid_flat.h"
+#include "core/planting/measures.h"
 
 namespace tussock {
 
@@ -40,7 +41,7 @@ class Filling {
 
   FillResult run(IdSource& ids) {
     takeOut();
-    list_ = listFor({kept_, catalogue_, sun_, bed_, wildness_, request_});
+    list_ = listFor({flat_, catalogue_, sun(), flatBed(flat_), wildness_, request_});
     result_.notes = list_.notes;
     result_.plants = list_.plants;
     result_.proposed = list_.proposed;
@@ -72,9 +73,7 @@ class Filling {
     flat_ = laidFlat(kept_);
   }
   [[nodiscard]] const Bed& flatBed(const Yard& flat) const { return *flat.beds.find(bed_.id); }
-  [[nodiscard]] FillSun sun() const {
-    return slope_.level() ? FillSun{sun_} : FillSun{sun_, slope_};
-  }
+  [[nodiscard]] FillSun sun() const { return sunOn(slope_, sun_); }
   [[nodiscard]] std::vector<KeptDrift> onPlan(std::vector<KeptDrift> drifts) const {
     for (KeptDrift& drift : drifts)
       for (Point& place : drift.places) place = slope_.onPlan(place);
@@ -101,16 +100,21 @@ class Filling {
     const int tries = triesFor(ground, list_.main);
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
-    double found = 0.0;
-    // Twice as many while something is still found in the best.
-    for (int i = 0; i < tries || (found > 0.0 && i < 2 * tries); ++i) {
+    bool lacking = false;  // something is found in the best, or it takes too little
+    for (int i = 0; i < tries || (lacking && i < 2 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
       std::vector<KeptDrift> next = onPlan(fillLayer(task, ground, chance, watch_));
       if (watch_.cancelled()) return {};
-      const double taken = takenBy(next, ground);
       const PlantingWorth improvement = improved(next);
-      const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken);
-      if (worth > most) most = worth, found = improvement.found, best_ = std::move(next);
+      const double taken = takenBy(next, ground);
+      const double nearest = meanNearestOf(next);
+      const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken) -
+                           4.0 * std::max(0.0, kLeastTaken - taken) -
+                           4.0 * std::max(0.0, kNearest - nearest);
+      if (worth > most) {
+        most = worth, best_ = std::move(next);
+        lacking = improvement.found > 0.0 || taken < kLeastTaken || nearest < kNearest;
+      }
       tell(std::min(0.9, 0.9 * (i + 1) / tries));
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
@@ -118,7 +122,18 @@ class Filling {
     }
     return best_;
   }
-  static constexpr double kTaken = 0.97;  // of the ground, that a fill strives for
+  static constexpr double kTaken = 0.96;  // of the ground, that a fill strives for
+  static constexpr double kLeastTaken = 0.935;
+  static constexpr double kNearest = 0.902;  // of the spacing to the nearest plant, on average
+  static double meanNearestOf(const std::vector<KeptDrift>& drifts) {
+    std::vector<Point> points;
+    std::vector<double> spacings;
+    for (const KeptDrift& drift : drifts) {
+      points.insert(points.end(), drift.places.begin(), drift.places.end());
+      spacings.resize(points.size(), drift.spacing.metres());
+    }
+    return distancesOf(points, spacings).meanNearest;
+  }
   static double takenBy(const std::vector<KeptDrift>& drifts, const FillGround& ground) {
     double taken = 0.0;
     for (const KeptDrift& drift : drifts)
@@ -155,8 +170,11 @@ class Filling {
     const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
     const PlantingWorth worth =
         exchangeSpecies({list_.main, request_.judge, score, tries}, mine, planted, watch_);
-    for (std::size_t i = 0; i < drifts.size(); ++i)
-      drifts[i].species = planted.drifts.find(mine[i])->species;
+    for (std::size_t i = 0; i < drifts.size(); ++i) {
+      const Drift& drift = *planted.drifts.find(mine[i]);
+      drifts[i].species = drift.species;
+      drifts[i].places = positionsOf(drift);
+    }
     return worth;
   }
 

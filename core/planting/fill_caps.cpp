@@ -18,11 +18,17 @@ ShareCaps::ShareCaps(const std::vector<FillKind>& kinds, const StandingPlants& s
                      const Quota& quota, const FillLimits& limits)
     : kinds_(kinds),
       hold_(quota.limited),
+      standing_(standing.all),
       sums_{standing.ofKind, standing.ofGenus, standing.ofFamily} {
   const FillLimits wider = limitsWithin(kinds, limits);
-  const std::array shares{wider.speciesShare, wider.genusShare, wider.familyShare};
-  for (std::size_t rank = 0; rank < shares.size(); ++rank)
-    most_[rank] = std::floor(kRoom * shares[rank] * (quota.total + standing.all) + 1e-9);
+  shares_ = {wider.speciesShare, wider.genusShare, wider.familyShare};
+  for (std::size_t rank = 0; rank < shares_.size(); ++rank)
+    most_[rank] = std::floor(kRoom * shares_[rank] * (quota.total + standing_) + 1e-9);
+}
+
+void ShareCaps::limitBy(double planted) {
+  for (std::size_t rank = 0; rank < shares_.size(); ++rank)
+    most_[rank] = std::floor(shares_[rank] * (planted + standing_) + 1e-9);
 }
 
 void ShareCaps::add(std::size_t kind, double count) {

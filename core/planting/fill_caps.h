@@ -20,13 +20,17 @@ class ShareCaps {
             const FillLimits& limits);
 
   void add(std::size_t kind, double count);
+  // From now on as many as so many plants in all allow, to the last.
+  void limitBy(double planted);
   // How many more of the kind there may be; below 0 where there are too many.
   [[nodiscard]] double room(std::size_t kind) const;
 
  private:
   const std::vector<FillKind>& kinds_;
   bool hold_;
-  std::array<double, 3> most_{};  // plants, by rank
+  double standing_;                 // plants that stay
+  std::array<double, 3> shares_{};  // by rank
+  std::array<double, 3> most_{};    // plants, by rank
   std::array<std::vector<double>, 3> sums_;
 };
 

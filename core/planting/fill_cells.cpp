@@ -88,10 +88,14 @@ void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usual
     }
 }
 
+double DriftCells::usualArea(std::size_t drifts) const {
+  return ground_.area() / std::max(1.0, static_cast<double>(drifts));
+}
+
 Owners DriftCells::owners(const std::vector<DriftCell>& drifts) const {
   Owners owners(ground_.cells().size(), -1);
   std::vector<double> nearest(owners.size(), std::numeric_limits<double>::infinity());
-  const double usual = ground_.area() / std::max(1.0, static_cast<double>(drifts.size()));
+  const double usual = usualArea(drifts.size());
   for (std::size_t i = 0; i < drifts.size(); ++i)
     claim(drifts[i], static_cast<std::int32_t>(i), usual, owners, nearest);
   return owners;
@@ -143,7 +147,9 @@ void DriftCells::joinPieces(Owners& owners, std::size_t count) const {
 }
 
 Owners DriftCells::share(std::vector<DriftCell>& drifts, int rounds, const WorkWatch& watch) const {
+  // A small drift among large ones gains as fast as they: else they swallow it.
   constexpr double kGain = 0.5, kMostGain = 0.35;
+  const double usual = usualArea(drifts.size());
   Owners result;
   for (int round = 0; round < rounds && !watch.halt(); ++round) {
     result = owners(drifts);
@@ -157,7 +163,7 @@ Owners DriftCells::share(std::vector<DriftCell>& drifts, int rounds, const WorkW
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       DriftCell& drift = drifts[i];
       const double short_ = drift.area - tallies[i].cells * ground_.cellArea();
-      const double most = kMostGain * drift.area;
+      const double most = kMostGain * std::max(drift.area, 0.5 * usual);
       drift.weight += kGain * std::clamp(short_, -most, most) / std::numbers::pi;
       if (tallies[i].cells < 1.0) continue;
       const Point centre = tallies[i].sum * (1.0 / tallies[i].cells);

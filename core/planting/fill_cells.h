@@ -35,6 +35,7 @@ class DriftCells {
                              const WorkWatch& watch) const;
 
  private:
+  [[nodiscard]] double usualArea(std::size_t drifts) const;  // square metres
   [[nodiscard]] Owners owners(const std::vector<DriftCell>& drifts) const;
   void claim(const DriftCell& drift, std::int32_t number, double usualArea, Owners& owners,
              std::vector<double>& nearest) const;

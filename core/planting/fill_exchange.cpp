@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
+
+#include "core/planting/enlarge.h"
+#include "core/planting/one_piece.h"
 
 namespace tussock {
 
@@ -56,7 +58,28 @@ class Exchange {
         continue;
       if (tryWith({as(drift, found->species), as(*found, drift.species)})) return true;
     }
-    return false;
+    return fewer(drift);
+  }
+  // Where there are a few plants too many of a species, a pair goes from the end of a drift.
+  bool fewer(Drift drift) {
+    constexpr std::size_t kLeast = 5;
+    if (drift.plants.size() < kLeast) return false;
+    const GrowRequest request = requestOf(drift);
+    const std::vector<std::size_t> kept = shrunk(request, positionsOf(drift));
+    std::vector<Plant> plants;
+    for (const std::size_t i : kept) plants.push_back(drift.plants[i]);
+    drift.plants = std::move(plants);
+    return inOnePiece(positionsOf(drift), drift.spacing) && tryWith({drift});
+  }
+  static GrowRequest requestOf(const Drift& drift) {
+    GrowRequest request;
+    request.spacing = drift.spacing;
+    request.count = static_cast<int>(drift.plants.size()) - 2;
+    for (const Point p : positionsOf(drift))
+      request.at = request.at + p * (1.0 / static_cast<double>(drift.plants.size()));
+    request.axis = drift.axis;
+    request.stretch = drift.stretch;
+    return request;
   }
   static Drift as(Drift drift, const std::string& species) {
     drift.species = species;

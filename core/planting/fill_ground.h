@@ -32,6 +32,10 @@ struct FillSun {
   }
 };
 
+[[nodiscard]] inline FillSun sunOn(const Slope& slope, const SunMap* map) {
+  return slope.level() ? FillSun{map} : FillSun{map, slope};
+}
+
 // Tells each cell's moisture, hours of sun and distance from the viewers by where it lies.
 void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, const FillSun& sun,
                 const SightLimits& limits);

@@ -10,6 +10,7 @@
 #include "core/planting/fill_choose.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_quota.h"
+#include "core/planting/laid_flat.h"
 
 namespace tussock {
 
@@ -36,7 +37,7 @@ class ListMaker {
       : request_(request),
         ground_(request.yard, request.bed, Layer::Main, 0.3,
                 cellSizeFor(request.bed, kUsualSpacing)) {
-    ground_.lookAt({request.sun}, request.fill.limits.sight);
+    ground_.lookAt(request.sun, request.fill.limits.sight);
   }
 
   FillList run() {
@@ -276,7 +277,8 @@ FillList listFor(const ListRequest& request) {
 std::vector<ListedSpecies> proposeList(const Yard& yard, const Catalogue& catalogue,
                                        const SunMap* sun, Id<Bed> id, int seed, double wildness,
                                        const FillLimits& limits) {
-  const Bed* found = yard.beds.find(id);
+  const Yard flat = laidFlat(yard);
+  const Bed* found = flat.beds.find(id);
   if (found == nullptr) return {};
   Bed bed = *found;
   bed.plantList.clear();
@@ -284,7 +286,8 @@ std::vector<ListedSpecies> proposeList(const Yard& yard, const Catalogue& catalo
   request.bed = id;
   request.seed = seed;
   request.limits = limits;
-  return listFor({yard, catalogue, sun, bed, wildness, request}).plants;
+  return listFor({flat, catalogue, sunOn(Slope(yard.settings), sun), bed, wildness, request})
+      .plants;
 }
 
 }  // namespace tussock

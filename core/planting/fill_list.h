@@ -18,9 +18,9 @@ struct FillList {
 };
 
 struct ListRequest {
-  const Yard& yard;  // without what is taken out
+  const Yard& yard;  // without what is taken out, laid flat: ground counts, not plan area
   const Catalogue& catalogue;
-  const SunMap* sun = nullptr;
+  FillSun sun;
   const Bed& bed;
   double wildness = 0.5;
   const FillRequest& fill;

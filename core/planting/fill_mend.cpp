@@ -40,6 +40,36 @@ class Mending {
       }
     }
   }
+  // Where others found less room, one kind may have come to more than its share: it gives up pairs.
+  void trimShares() {
+    const std::size_t most = settling_.size();
+    for (std::size_t i = 0; i < most; ++i) {
+      caps_.limitBy(planted());
+      std::size_t over = members_.size();
+      for (std::size_t drift = 0; drift < members_.size(); ++drift)
+        if (members_[drift].size() > 2 && caps_.room(drifts_[drift].kind) < 0.0 &&
+            (over == members_.size() || members_[drift].size() > members_[over].size()))
+          over = drift;
+      if (over == members_.size()) return;
+      for (int each = 0; each < 2; ++each) take(leastMissed(over));
+    }
+  }
+  // A pair of the drift whose plants stand nearest to others; false when there is none to take.
+  bool thin() {
+    std::size_t most = members_.size();
+    double least = 1.0;
+    for (std::size_t drift = 0; drift < members_.size(); ++drift) {
+      const auto& own = members_[drift];
+      if (own.size() < 5) continue;
+      double room = 0.0;
+      for (const std::size_t i : own)
+        room += settling_.roomFor(i, settling_.at(i)) / static_cast<double>(own.size());
+      if (room < least) least = room, most = drift;
+    }
+    if (most == members_.size()) return false;
+    for (int each = 0; each < 2; ++each) take(leastMissed(most));
+    return true;
+  }
   // Pairs of plants for drifts that have two holes beside them.
   void fillHoles(const FillGround& ground) {
     std::vector<std::vector<Point>> holes(members_.size());
@@ -70,6 +100,11 @@ class Mending {
   }
 
  private:
+  [[nodiscard]] double planted() const {
+    double sum = 0.0;
+    for (const auto& own : members_) sum += static_cast<double>(own.size());
+    return sum;
+  }
   void take(std::size_t i) {
     settling_.setStands(i, false);
     std::erase(members_[settling_.item(i).drift], i);
@@ -197,6 +232,15 @@ DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts, 
   mending.fillHoles(ground);
   mending.joinPieces();
   mending.makeOdd();
+  mending.trimShares();
+  return mending.places();
+}
+
+DriftPlaces thinned(Settling& settling, const std::vector<DriftToPlant>& drifts,
+                    const ShareCaps& caps, int pairs) {
+  Mending mending(settling, drifts, caps);
+  for (int i = 0; i < pairs && mending.thin(); ++i) continue;
+  mending.trimShares();
   return mending.places();
 }
 

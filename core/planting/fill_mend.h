@@ -10,4 +10,9 @@ namespace tussock {
 [[nodiscard]] DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts,
                                  ShareCaps caps, const FillGround& ground);
 
+// Without `pairs` pairs of plants, where they stand most crowded; drifts keep three plants at
+// least.
+[[nodiscard]] DriftPlaces thinned(Settling& settling, const std::vector<DriftToPlant>& drifts,
+                                  const ShareCaps& caps, int pairs);
+
 }  // namespace tussock

@@ -2,7 +2,9 @@
 #include "core/planting/fill_plant.h"
 
 #include <algorithm>
+#include <numbers>
 
+#include "core/planting/fill_loosen.h"
 #include "core/planting/fill_mend.h"
 #include "core/planting/fill_settle.h"
 
@@ -33,22 +35,24 @@ void settle(Settling& settling, const WorkWatch& watch) {
   }
 }
 
-// What holes are left are shared out among the plants around them.
-DriftPlaces eased(const PlantingPlace& place, const std::vector<DriftToPlant>& drifts,
-                  DriftPlaces places, const WorkWatch& watch) {
-  Settling settling(place, drifts, places);
-  for (int i = 0; i < kEaseRounds && !watch.halt(); ++i) settling.ease(kEase);
-  for (DriftPlaces::value_type& own : places) own.clear();
+DriftPlaces placesOf(const Settling& settling, std::size_t drifts) {
+  DriftPlaces places(drifts);
   for (std::size_t i = 0; i < settling.size(); ++i)
     places[settling.item(i).drift].push_back(settling.at(i));
   return places;
+}
+
+std::size_t plantsIn(const DriftPlaces& places) {
+  std::size_t count = 0;
+  for (const auto& own : places) count += own.size();
+  return count;
 }
 
 double groundOf(const std::vector<DriftToPlant>& drifts, const DriftPlaces& places) {
   double sum = 0.0;
   for (std::size_t i = 0; i < drifts.size(); ++i)
     sum += static_cast<double>(places[i].size()) * drifts[i].spacing * drifts[i].spacing;
-  return sum;
+  return 0.5 * std::numbers::sqrt3 * sum;
 }
 
 // Puts plants that found no room where there is most of it in their own cells.
@@ -95,6 +99,115 @@ class Return {
   double widest_ = 0.0;
 };
 
+// Gives plants that were put back a chance to find room among the others.
+DriftPlaces settledAgain(const PlantingPlace& place, const std::vector<DriftToPlant>& drifts,
+                         const DriftPlaces& places, const ShareCaps& caps, const WorkWatch& watch) {
+  Settling settling(place, drifts, places);
+  for (int i = 0; i < kReturnRounds && !watch.halt(); ++i)
+    settling.round(kStrive - 0.03, Settling::Distances::Even);
+  settle(settling, watch);
+  return mended(settling, drifts, caps, place.ground);
+}
+
+// Ground that should be taken at least, and how near plants may come to others on average, as
+// shares; a little over what docs/methods-planting.md asks of beds.
+constexpr double kLeastTaken = 0.936, kLeastNearest = 0.903;
+constexpr double kSpare = 0.92;  // as near as that, and there is room for more
+
+// A planting on the way to its last form.
+class Easing {
+ public:
+  Easing(const PlantingPlace& place, const Owners& owners, const std::vector<DriftToPlant>& drifts,
+         DriftPlaces places, const ShareCaps& caps, Chance& chance, const WorkWatch& watch)
+      : place_(place),
+        owners_(owners),
+        drifts_(drifts),
+        caps_(caps),
+        chance_(chance),
+        watch_(watch),
+        places_(std::move(places)),
+        best_(places_) {}
+
+  // What holes are left are shared out among the plants around them and lines are loosened. Where
+  // that has made room there are more plants; where they stand too near, fewer.
+  DriftPlaces run() {
+    constexpr int kTimes = 7;
+    for (int again = 0; again < kTimes; ++again) {
+      Settling settling(place_, drifts_, places_);
+      for (int i = 0; i < kEaseRounds && !watch_.halt(); ++i) settling.ease(kEase);
+      if (place_.layer == Layer::Main) loosen(settling, chance_, watch_);
+      places_ = placesOf(settling, drifts_.size());
+      keepIfBetter(settling);
+      if (watch_.halt() || !change(settling)) break;
+    }
+    return std::move(best_);
+  }
+
+ private:
+  [[nodiscard]] double taken() const {
+    return groundOf(drifts_, places_) / std::max(1e-6, place_.ground.area());
+  }
+  void keepIfBetter(const Settling& settling) {
+    const double lacks = std::max(0.0, kLeastTaken - taken()) +
+                         std::max(0.0, kLeastNearest - settling.meanNearest()) +
+                         0.01 * std::max(0.0, 1.0 - taken());
+    if (lacks < lacks_) lacks_ = lacks, best_ = places_;
+  }
+  // Adds or takes plants; false when there is nothing to do.
+  bool change(Settling& settling) {
+    const std::size_t before = plantsIn(places_);
+    if (const int tooMany = pairsTooMany(settling); tooMany > 0) {
+      places_ = thinned(settling, drifts_, caps_, tooMany);
+      return true;
+    }
+    places_ = mended(settling, drifts_, caps_, place_.ground);
+    if (plantsIn(places_) > before) return true;
+    if (taken() >= kLeastTaken || settling.meanNearest() < kSpare) return false;
+    places_ = pressedIn(settling);
+    return plantsIn(places_) > before;
+  }
+  // Pairs for drifts whose plants stand widest although there is no hole: all move up for them.
+  [[nodiscard]] DriftPlaces pressedIn(const Settling& settling) const {
+    std::vector<DriftToPlant> more = drifts_;
+    std::vector<std::pair<double, std::size_t>> byRoom;
+    std::vector<double> room(drifts_.size(), 0.0);
+    for (std::size_t i = 0; i < settling.size(); ++i)
+      room[settling.item(i).drift] += settling.roomFor(i, settling.at(i));
+    for (std::size_t drift = 0; drift < drifts_.size(); ++drift) {
+      const auto size = places_[drift].size();
+      more[drift].count = static_cast<int>(size);
+      if (size > 0) byRoom.emplace_back(-room[drift] / static_cast<double>(size), drift);
+    }
+    std::sort(byRoom.begin(), byRoom.end());
+    double lacks = (kLeastTaken + 0.01 - taken()) * place_.ground.area();
+    for (const auto& [unused, drift] : byRoom) {
+      if (lacks <= 0.0) break;
+      if (caps_.room(drifts_[drift].kind) < 2.0) continue;
+      more[drift].count += 2;
+      lacks -= std::numbers::sqrt3 * drifts_[drift].spacing * drifts_[drift].spacing;
+    }
+    const DriftPlaces all = Return(place_.ground, owners_, more, places_).run();
+    return settledAgain(place_, drifts_, all, caps_, watch_);
+  }
+  // Where plants stand nearer than they should although the ground is full.
+  [[nodiscard]] int pairsTooMany(const Settling& settling) const {
+    const double nearest = settling.meanNearest(), full = taken();
+    if (nearest >= kLeastNearest || full <= kLeastTaken || place_.layer != Layer::Main) return 0;
+    // Distances go with the root of the number; half of that at a time.
+    const double tooMany = std::min(kLeastNearest / nearest - 1.0, 1.0 - kLeastTaken / full);
+    return std::max(1, static_cast<int>(0.5 * tooMany * static_cast<double>(settling.size())));
+  }
+
+  const PlantingPlace& place_;
+  const Owners& owners_;
+  const std::vector<DriftToPlant>& drifts_;
+  const ShareCaps& caps_;
+  Chance& chance_;
+  const WorkWatch& watch_;
+  DriftPlaces places_, best_;
+  double lacks_ = 1e9;
+};
+
 }  // namespace
 
 DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
@@ -111,14 +224,10 @@ DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
   for (int again = 0; again < returns && !watch.halt(); ++again) {
     const DriftPlaces all = Return(place.ground, owners, drifts, last).run();
     if (groundOf(drifts, all) < 1.005 * groundOf(drifts, best)) break;
-    Settling next(place, drifts, all);
-    for (int i = 0; i < kReturnRounds && !watch.halt(); ++i)
-      next.round(kStrive - 0.03, Settling::Distances::Even);
-    settle(next, watch);
-    last = mended(next, drifts, caps, place.ground);
+    last = settledAgain(place, drifts, all, caps, watch);
     if (groundOf(drifts, last) > groundOf(drifts, best)) best = last;
   }
-  return eased(place, drifts, std::move(best), watch);
+  return Easing(place, owners, drifts, std::move(best), caps, chance, watch).run();
 }
 
 }  // namespace tussock

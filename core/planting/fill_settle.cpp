@@ -168,6 +168,13 @@ double Settling::roomFor(std::size_t i, Point to) const {
   return room;
 }
 
+double Settling::meanNearest() const {
+  double sum = 0.0, count = 0.0;
+  for (std::size_t i = 0; i < items_.size(); ++i)
+    if (items_[i].stands) sum += roomFor(i, grid_.at(i)), count += 1.0;
+  return count > 0.0 ? sum / count : 1.0;
+}
+
 void Settling::ease(double rest) {
   constexpr double kSnug = 0.95;  // nearer than this is not come for evenness
   for (std::size_t i = 0; i < items_.size(); ++i) {
@@ -176,8 +183,7 @@ void Settling::ease(double rest) {
     if (std::hypot(push.x, push.y) < 0.01 * spacing(i)) continue;
     const Point to = items_[i].free->inside(stepOf(i, push));
     const double least = std::min(kSnug, roomFor(i, grid_.at(i)));
-    if (roomFor(i, to) >= least && keepsTouch(i, to) && fits(items_[i].drift, to, i))
-      grid_.move(i, to);
+    if (roomFor(i, to) >= least && mayMove(i, to)) moveTo(i, to);
   }
 }
 

@@ -69,6 +69,15 @@ class Settling {
   [[nodiscard]] int breaches(std::size_t i) const;
   // Whether a plant of the drift may stand there; plant `without` is not asked.
   [[nodiscard]] bool fits(std::size_t drift, Point p, std::size_t without = kNobody) const;
+  // The same, and whether its drift stays whole when the plant moves there.
+  [[nodiscard]] bool mayMove(std::size_t i, Point to) const {
+    return fits(items_[i].drift, to, i) && keepsTouch(i, to);
+  }
+  void moveTo(std::size_t i, Point to) { grid_.move(i, to); }
+  // To the nearest plant from there, as a share of the usual distance; at most 1.
+  [[nodiscard]] double roomFor(std::size_t i, Point to) const;
+  // The mean of that over all plants; 1 without any.
+  [[nodiscard]] double meanNearest() const;
   void setStands(std::size_t i, bool stands) { items_[i].stands = stands; }
   void add(std::size_t drift, Point p);
 
@@ -79,8 +88,6 @@ class Settling {
   [[nodiscard]] Point stepOf(std::size_t i, Point push) const;
   void move(std::size_t i, Point push);
   [[nodiscard]] bool keepsTouch(std::size_t i, Point to) const;
-  // To the nearest plant from there, as a share of the usual distance; at most 1.
-  [[nodiscard]] double roomFor(std::size_t i, Point to) const;
   std::vector<DriftToPlant> drifts_;
   std::map<double, std::unique_ptr<FreeGround>> free_;  // by spacing
   std::vector<Item> items_;

@@ -36,30 +36,6 @@ double widestOf(const std::vector<Stand>& stands) {
   return widest;
 }
 
-void measureDistances(const std::vector<Stand>& stands, BedMeasures& out) {
-  if (stands.size() < 2) return;
-  std::vector<Point> points;
-  points.reserve(stands.size());
-  for (const Stand& stand : stands) points.push_back(stand.at);
-  const double widest = widestOf(stands);
-  DiscGrid grid(boundsOf(points), widest);
-  for (const Point p : points) grid.add(p);
-  double sum = 0.0;
-  out.leastDistance = 1e9;
-  for (std::size_t i = 0; i < stands.size(); ++i) {
-    double nearest = 3.0;
-    grid.near(points[i], 3.0 * widest, [&](std::size_t j) {
-      if (j == i) return true;
-      const double mean = 0.5 * (stands[i].spacing + stands[j].spacing);
-      nearest = std::min(nearest, distance(points[i], points[j]) / mean);
-      return true;
-    });
-    out.leastDistance = std::min(out.leastDistance, nearest);
-    sum += nearest;
-  }
-  out.meanNearest = sum / static_cast<double>(stands.size());
-}
-
 void measureCover(const Yard& yard, const Bed& bed, const std::vector<Stand>& stands,
                   BedMeasures& out) {
   // Without any plant in it the yard's ground is free wherever nothing else lies.
@@ -106,6 +82,26 @@ std::optional<OrientedRectangle> rectangleOf(const Drift& drift) {
   return smallestRectangle(positionsOf(drift), drift.spacing / 2.0);
 }
 
+Distances distancesOf(const std::vector<Point>& points, const std::vector<double>& spacings) {
+  if (points.size() < 2) return {};
+  const double widest = *std::max_element(spacings.begin(), spacings.end());
+  DiscGrid grid(boundsOf(points), widest);
+  for (const Point p : points) grid.add(p);
+  Distances distances{1e9, 0.0};
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    double nearest = 3.0;
+    grid.near(points[i], 3.0 * widest, [&](std::size_t j) {
+      if (j == i) return true;
+      const double mean = 0.5 * (spacings[i] + spacings[j]);
+      nearest = std::min(nearest, distance(points[i], points[j]) / mean);
+      return true;
+    });
+    distances.least = std::min(distances.least, nearest);
+    distances.meanNearest += nearest / static_cast<double>(points.size());
+  }
+  return distances;
+}
+
 Rows rowsOf(const std::vector<Point>& points, const std::vector<double>& spacings) {
   Rows rows;
   if (points.size() < 2) return rows;
@@ -149,7 +145,8 @@ BedMeasures measure(const Yard& yard, Id<Bed> id) {
     points.push_back(stand.at), spacings.push_back(stand.spacing);
     out.meanSpacing += stand.spacing / static_cast<double>(stands.size());
   }
-  measureDistances(stands, out);
+  const Distances distances = distancesOf(points, spacings);
+  out.leastDistance = distances.least, out.meanNearest = distances.meanNearest;
   measureCover(yard, *bed, stands, out);
   measureDrifts(drifts, out);
   out.rows = rowsOf(points, spacings);

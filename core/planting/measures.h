@@ -22,6 +22,14 @@ struct Rows {
 };
 [[nodiscard]] Rows rowsOf(const std::vector<Point>& points, const std::vector<double>& spacings);
 
+// How near plants stand, over the mean of the two spacings: 1 with fewer than two plants.
+struct Distances {
+  double least = 1.0;
+  double meanNearest = 1.0;  // mean over plants of that to the nearest
+};
+[[nodiscard]] Distances distancesOf(const std::vector<Point>& points,
+                                    const std::vector<double>& spacings);
+
 struct BedMeasures {
   int drifts = 0, plants = 0;
   int evenDrifts = 0;          // of the main layer, to be planted

@@ -54,5 +54,21 @@ TEST(FillSlope, LevelGroundIsLeftAsItIs) {
   EXPECT_EQ(laidFlat(yard), yard);
 }
 
+// A bank of 4 by 3 m on the plan, rise over run 3 : 4, has 4 by 3.75 m of ground: as much list.
+TEST(FillSlope, AListIsProposedForTheGroundNotThePlan) {
+  test::YardBuilder steep, level;
+  steep.bed("Bank", "POLYGON ((0 0, 4 0, 4 3, 0 3, 0 0))").viewing("S");
+  level.bed("Bed", "POLYGON ((0 0, 4 0, 4 3.75, 0 3.75, 0 0))").viewing("S");
+  Yard bank = steep.build();
+  const Yard bed = level.build();
+  bank.settings.slope = Angle::radians(std::atan(0.75));
+  bank.settings.aspect = Angle::degrees(180);
+  const auto listFor = [](const Yard& yard) {
+    return proposeList(yard, test::shippedFacts(), nullptr, yard.beds.begin()->id, 1, 0.5);
+  };
+  EXPECT_EQ(listFor(bank), listFor(bed));
+  EXPECT_GT(listFor(bed).size(), 5u);
+}
+
 }  // namespace
 }  // namespace tussock
