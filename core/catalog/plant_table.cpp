@@ -78,7 +78,9 @@ class PlantTableReader {
       return fail(row.line, "", fmt::format("{} fields", row.cells.size()),
                   fmt::format("{} fields, as the first line has", columns_));
     for (const std::string& cell : row.cells)
-      if (!isUtf8(cell)) return fail(row.line, "", "", "text in UTF-8");
+      if (!isUtf8(cell))
+        return fail(row.line, "", "text in another encoding",
+                    "text in UTF-8; save the file as CSV UTF-8");
     result_.rows.push_back(std::move(row));
   }
 

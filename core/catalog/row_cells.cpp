@@ -70,7 +70,8 @@ std::optional<double> RowCells::number(std::string_view column, double least, do
 }
 
 Length RowCells::centimetres(std::string_view column, double least, double most) {
-  if (text(column).empty()) fail(column, fmt::format("centimetres from {:g} to {:g}", least, most));
+  if (text(column).empty())
+    fail(column, fmt::format("a number of centimetres from {:g} to {:g}", least, most));
   return Length::centimetres(number(column, least, most).value_or(least));
 }
 

@@ -44,7 +44,8 @@ class RowCells {
       if (value)
         result.push_back(*value);
       else
-        return fail(column, allWords<E>() + ", joined with ';'"), std::vector<E>{};
+        return fail(column, "one or more of " + allWords<E>() + ", joined with ';'"),
+               std::vector<E>{};
     }
     return result;
   }
@@ -52,7 +53,7 @@ class RowCells {
   template <NamedEnum E>
   [[nodiscard]] std::vector<E> wordList(std::string_view column) {
     std::vector<E> result = words<E>(column);
-    if (text(column).empty()) fail(column, allWords<E>() + ", joined with ';'");
+    if (text(column).empty()) fail(column, "one or more of " + allWords<E>() + ", joined with ';'");
     return result;
   }
   // Cell split at the separator, blanks dropped, empty parts left out.

@@ -48,12 +48,13 @@ class OwnPlantsReader {
   void readRow(std::size_t line, const PlantCells& cells) {
     const auto at = cells.find(kName);
     if (at == cells.end()) return fail(line, kName, "", "some text");
-    if (!names_.insert(at->second).second)
+    if (names_.contains(at->second))
       return fail(line, kName, at->second, "a name that no earlier row has");
     const Species* published = published_.find(at->second);
     OwnSpecies own = differing(at->second, cells, published);
-    if (own.facts.empty() || !isWhole(line, own, published)) return;
-    result_.plants.push_back(std::move(own));
+    if (!own.facts.empty() && !isWhole(line, own, published)) return;
+    names_.insert(at->second);  // a row that cannot be used does not stand in the way of another
+    if (!own.facts.empty()) result_.plants.push_back(std::move(own));
   }
 
   static OwnSpecies differing(const std::string& name, const PlantCells& cells,

@@ -64,7 +64,7 @@ TEST(Catalogue, NamesFileLineColumnValueAndWhatWasExpected) {
 
 TEST(Catalogue, RefusesWhatCannotBe) {
   EXPECT_THAT(onlyError({{"spacing_cm", "nan"}}), HasSubstr("spacing_cm: 'nan'"));
-  EXPECT_THAT(onlyError({{"spread_cm", ""}}), HasSubstr("spread_cm: centimetres"));
+  EXPECT_THAT(onlyError({{"spread_cm", ""}}), HasSubstr("spread_cm: a number of centimetres"));
   EXPECT_THAT(onlyError({{"height_max_cm", "70"}}), HasSubstr("no less than height_min_cm"));
   EXPECT_THAT(onlyError({{"sun", "full;dusk"}}),
               AllOf(HasSubstr("'full;dusk'"), HasSubstr("shade")));

@@ -55,6 +55,25 @@ TEST(OwnPlantsCsv, NamesTheFaultsOfEachRowAndKeepsTheRest) {
                   HasSubstr("line 6, botanical_name: 'Liatris spicata' is not a name that no")));
 }
 
+TEST(OwnPlantsCsv, ABadRowDoesNotStandInTheWayOfAGoodOneOfItsName) {
+  const OwnPlantsReading reading = read(
+      "botanical_name,spacing_cm\nMonarda fistulosa,-20\nMonarda fistulosa,60\n"
+      "Monarda fistulosa,61\n");
+  EXPECT_THAT(textsOf(reading.errors),
+              ElementsAre(HasSubstr("line 2, spacing_cm"), HasSubstr("line 4, botanical_name")));
+  ASSERT_EQ(reading.plants.size(), 1u);
+  EXPECT_EQ(reading.plants.front().facts.front().value, "60");
+}
+
+TEST(OwnPlantsCsv, ARowInAnotherEncodingIsToldAndTheRestIsKept) {
+  const OwnPlantsReading reading =
+      read("botanical_name,notes\nMonarda fistulosa,caf\xE9\nSolidago caesia,by the gate\n");
+  EXPECT_THAT(textsOf(reading.errors),
+              ElementsAre("mine.csv, line 2: 'text in another encoding' is not text in UTF-8; save "
+                          "the file as CSV UTF-8."));
+  EXPECT_EQ(reading.plants.size(), 1u);
+}
+
 TEST(OwnPlantsCsv, SaysWhichColumnsItLeavesOut) {
   const OwnPlantsReading reading = read(
       "\xEF\xBB\xBF"
