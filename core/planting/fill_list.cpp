@@ -77,6 +77,7 @@ class ListMaker {
     place.moisture = std::nullopt;  // judged cell by cell
     place.state = request_.yard.settings.state;
     place.hardinessZone = request_.yard.settings.hardinessZone;
+    place.deer = request_.yard.settings.deerAbout;
     return place;
   }
   [[nodiscard]] std::vector<FillKind> fitting() const {
