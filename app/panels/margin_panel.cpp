@@ -29,6 +29,9 @@ namespace {
 
 constexpr int kLeastFindings = 232;  // pixels: the first finding with its buttons
 constexpr double kMostOfAll = 0.6;   // of a low margin: the rest shows what is selected
+constexpr double kFindingsShare = 0.4;
+constexpr int kLeastBesideSheet = 76;  // pixels: how many findings there are, and the first's name
+constexpr int kSheet = 560;            // pixels that a sheet takes where it can
 
 // Scrolls to a part of the list that asks for words, and again as it grows.
 void followAsking(FindingsList& list, QScrollArea& area) {
@@ -71,7 +74,6 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   halves_->addWidget(makeFindings());
   halves_->setChildrenCollapsible(false);
   halves_->setHandleWidth(1);
-  halves_->setSizes({600, 400});
   halves_->setStretchFactor(0, 3);
   halves_->setStretchFactor(1, 2);
   totals_->setObjectName(QStringLiteral("margin-totals"));
@@ -83,6 +85,8 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   column->setSpacing(0);
   column->addWidget(halves_, 1);
   column->addWidget(totals_);
+  connect(halves_, &QSplitter::splitterMoved, this, [this] { sharedByHand_ = true; });
+  connect(upper_, &QStackedWidget::currentChanged, this, &MarginPanel::shareHeight);
   connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
   connect(findings_, &FindingsList::countsChanged, this,
           [this] { counts_->setText(findings_->countWords()); });
@@ -176,13 +180,22 @@ void MarginPanel::showTotals() {
                        .arg(qRound(totals.share() * 100.0)));
 }
 
-// The splitter shares a low margin by its parts, and would leave a finding without its buttons.
+// Until someone moves the line between them: findings keep their first one with its buttons, and a
+// sheet of a plant gets as much as it can.
+void MarginPanel::shareHeight() {
+  if (sharedByHand_) return;
+  const int both = halves_->height();
+  const int least = std::min(kLeastFindings, int(both * kMostOfAll));
+  const bool sheet = upper_->currentIndex() != 0;
+  const int lower = sheet ? std::max(kLeastBesideSheet, both - kSheet)
+                          : std::max(least, int(both * kFindingsShare));
+  halves_->setSizes({both - lower, lower});
+}
+
 void MarginPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   layout()->activate();
-  const int both = halves_->height();
-  const int least = std::min(kLeastFindings, int(both * kMostOfAll));
-  if (halves_->sizes().last() < least) halves_->setSizes({both - least, least});
+  shareHeight();
 }
 
 void MarginPanel::paintEvent(QPaintEvent*) {

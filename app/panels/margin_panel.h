@@ -55,6 +55,7 @@ class MarginPanel : public QWidget {
   QWidget* makeFindings();
   QWidget* makeUpper();
   void showSelection();
+  void shareHeight();
   void showTotals();
 
   Document& document_;
@@ -68,6 +69,7 @@ class MarginPanel : public QWidget {
   FindingsList* findings_;
   QLabel* counts_ = nullptr;
   QSplitter* halves_;
+  bool sharedByHand_ = false;
   QLabel* totals_;
 };
 
