@@ -8,8 +8,11 @@
 #include <nlohmann/json.hpp>
 
 #include "app/cli/commands.h"
+#include "app/document/personal_plants.h"
 #include "core/catalog/bed_request.h"
 #include "core/catalog/choose.h"
+#include "core/catalog/edit_plants.h"
+#include "core/catalog/resources.h"
 #include "core/store/yard_file.h"
 #include "core/sun/map.h"
 
@@ -20,7 +23,7 @@ namespace {
 using Json = nlohmann::json;
 
 struct PlantsOptions {
-  std::string file, search, bed;
+  std::string file, search, bed, bringIn, ownOut, allOut;
   std::vector<double> at;
   bool leftOut = false, all = false, json = false;
   std::size_t count = 0;
@@ -78,18 +81,50 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
   }
 }
 
+// 1 when some of it could not be used, as the findings of a check are told.
+ExitCode bringIn(const std::string& path, Console& console) {
+  const Catalogue published = shippedFacts(console);
+  const OwnPlantsReading read = readOwnPlants(readFile(path), path, published);
+  for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
+  if (!read.plants.empty())
+    savePersonalPlants(withTaken(readPersonalPlants(published).plants, read.plants), published);
+  console.err << "Brought in for all your yards: " << counted(read.plants.size(), "plant")
+              << "; could not be used: " << counted(read.errors.size(), "thing") << ".\n";
+  if (read.errors.empty()) return ExitCode::Done;
+  return read.plants.empty() ? ExitCode::File : ExitCode::Findings;
+}
+
+// The yard's own before the personal ones.
+std::vector<OwnSpecies> ownPlants(const Yard& yard, const PlantLayers& layers) {
+  return withTaken(layers.personal, {yard.ownSpecies.begin(), yard.ownSpecies.end()});
+}
+
 void expectSensible(const PlantsOptions& options) {
   if (!options.file.empty()) return;
   if (!options.bed.empty() || !options.at.empty())
     throw UsageError("--bed and --at need the yard file that they are in.");
 }
 
+ExitCode writeOut(const std::string& path, const std::string& csv, const PlantsOptions& options,
+                  Console& console) {
+  if (!options.file.empty()) refuseOwnFile(path, options.file);
+  writeWhole(path, csv);
+  console.err << "Wrote " << path << '\n';
+  return ExitCode::Done;
+}
+
 ExitCode runPlants(const PlantsOptions& options, Console& console) {
   expectSensible(options);
+  if (!options.bringIn.empty()) return bringIn(options.bringIn, console);
   const Yard yard = options.file.empty()
                         ? Yard{}
                         : YardFile::open(options.file, YardFile::Access::ReadOnly).yard();
-  const Catalogue facts = factsFor(yard, console);
+  const PlantFacts plantFacts = plantsFor(yard, console);
+  const Catalogue& facts = plantFacts.catalogue();
+  if (!options.allOut.empty()) return writeOut(options.allOut, plantsCsv(facts), options, console);
+  if (!options.ownOut.empty())
+    return writeOut(options.ownOut, ownPlantsCsv(ownPlants(yard, plantFacts.layers(yard))), options,
+                    console);
   const Choice choice = choiceFrom(options, placeAsked(options, yard, facts));
   if (!choice.place && options.leftOut)
     throw UsageError("--left-out needs a place: give --bed or --at.");
@@ -123,6 +158,10 @@ void addPlants(CLI::App& app, Action& chosen) {
   command->add_flag("--all", options->all, "Both")->excludes(leftOut);
   command->add_option("--count", options->count, "So many at most")->check(CLI::PositiveNumber);
   command->add_flag("--json", options->json, "One JSON document");
+  command->add_option("--bring-in", options->bringIn,
+                      "Take the plants of a CSV file into those that hold in all your yards");
+  command->add_option("--write-own", options->ownOut, "Write your own plants to a CSV file");
+  command->add_option("--write-all", options->allOut, "Write every plant to a CSV file");
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runPlants(*options, console); };
   });

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/document/personal_catalogue.h"
 
-#include <algorithm>
-#include <map>
 #include <stdexcept>
 
 #include "app/document/personal_plants.h"
@@ -40,15 +38,7 @@ void PersonalCatalogue::make(const PersonalEdit& edit, const QString& label) {
 }
 
 void PersonalCatalogue::take(const std::vector<OwnSpecies>& more, const QString& label) {
-  std::vector<OwnSpecies> after = plants_;
-  std::map<std::string_view, const OwnSpecies*> taken;
-  for (const OwnSpecies& own : more) taken[own.botanicalName] = &own;
-  std::erase_if(after, [&](const OwnSpecies& old) { return taken.contains(old.botanicalName); });
-  after.insert(after.end(), more.begin(), more.end());
-  std::sort(after.begin(), after.end(), [](const OwnSpecies& a, const OwnSpecies& b) {
-    return a.botanicalName < b.botanicalName;
-  });
-  change(std::move(after), label);
+  change(withTaken(plants_, more), label);
 }
 
 void PersonalCatalogue::change(std::vector<OwnSpecies> after, const QString& label) {

@@ -78,6 +78,12 @@ PersonalPlantEdit put(const PlantLayers& layers, const OwnSpecies* before, OwnSp
   return {std::move(edit), {}};
 }
 
+void sortByName(std::vector<OwnSpecies>& plants) {
+  std::sort(plants.begin(), plants.end(), [](const OwnSpecies& a, const OwnSpecies& b) {
+    return a.botanicalName < b.botanicalName;
+  });
+}
+
 std::set<std::string> usedIn(const Yard& yard) {
   std::set<std::string> names;
   for (const Drift& drift : yard.drifts) names.insert(drift.species);
@@ -155,9 +161,17 @@ std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal, const Persona
       throw EditConflict("A personal plant of this name was added elsewhere.");
     personal.push_back(*edit.after);
   }
-  std::sort(personal.begin(), personal.end(), [](const OwnSpecies& a, const OwnSpecies& b) {
-    return a.botanicalName < b.botanicalName;
-  });
+  sortByName(personal);
+  return personal;
+}
+
+std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
+                                  const std::vector<OwnSpecies>& more) {
+  std::set<std::string_view> taken;
+  for (const OwnSpecies& own : more) taken.insert(own.botanicalName);
+  std::erase_if(personal, [&](const OwnSpecies& old) { return taken.contains(old.botanicalName); });
+  personal.insert(personal.end(), more.begin(), more.end());
+  sortByName(personal);
   return personal;
 }
 

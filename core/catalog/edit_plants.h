@@ -48,6 +48,9 @@ struct PersonalEdit {
 // Throws EditConflict when the plant is not as `before` says.
 [[nodiscard]] std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal,
                                                const PersonalEdit& edit);
+// Each of `more` in place of the plant of its name; by name.
+[[nodiscard]] std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
+                                                const std::vector<OwnSpecies>& more);
 struct PersonalPlantEdit {
   PersonalEdit edit;
   std::vector<CatalogueError> errors;

@@ -4,7 +4,6 @@
 #include <filesystem>
 #include <fstream>
 #include <QImage>
-#include <QTemporaryDir>
 #include <sstream>
 
 #include <gmock/gmock.h>
@@ -14,39 +13,22 @@
 #include "core/catalog/resources.h"
 #include "core/edit/draft.h"
 #include "core/store/yard_file.h"
+#include "tests/app/cli/cli_fixture.h"
 
 namespace tussock {
 namespace {
 
+using test::Outcome;
+using test::run;
 using testing::HasSubstr;
 using testing::StartsWith;
 
-struct Outcome {
-  ExitCode code;
-  std::string out, err;
-};
-
-class CommandLine : public testing::Test {
+class CommandLine : public test::CliTest {
  protected:
-  [[nodiscard]] std::string path(const std::string& name) const {
-    return (std::filesystem::path(folder_.path().toStdString()) / name).string();
-  }
-  static Outcome run(const std::vector<std::string>& arguments) {
-    std::ostringstream out;
-    std::ostringstream err;
-    const ExitCode code = runCommandLine(arguments, out, err);
-    return {code, out.str(), err.str()};
-  }
-  void write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-  }
   [[nodiscard]] std::string example() const {
     EXPECT_EQ(run({"example", path("example.yard")}).code, ExitCode::Done);
     return path("example.yard");
   }
-
- private:
-  QTemporaryDir folder_;
 };
 
 TEST_F(CommandLine, OpensAWindowForAYardFileOnly) {

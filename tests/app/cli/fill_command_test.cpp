@@ -2,28 +2,23 @@
 // Filling beds from the command line: what is in the file afterwards, and what is said.
 #include <filesystem>
 #include <fstream>
-#include <QTemporaryDir>
 #include <sstream>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "app/cli/command_line.h"
 #include "core/edit/draft.h"
 #include "core/store/yard_file.h"
+#include "tests/app/cli/cli_fixture.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock {
 namespace {
 
+using test::Outcome;
 using testing::HasSubstr;
 
-struct Outcome {
-  ExitCode code;
-  std::string out, err;
-};
-
-class FillCommand : public testing::Test {
+class FillCommand : public test::CliTest {
  protected:
   FillCommand() {
     test::YardBuilder builder;
@@ -31,16 +26,10 @@ class FillCommand : public testing::Test {
     builder.bed("Back", "POLYGON ((0 10, 4 10, 4 12, 0 12, 0 10))").viewing("N");
     (void)YardFile::create(path("two.yard"), builder.build());
   }
-  [[nodiscard]] std::string path(const std::string& name) const {
-    return (std::filesystem::path(folder_.path().toStdString()) / name).string();
-  }
   [[nodiscard]] Outcome fill(std::vector<std::string> more, const std::string& file = "two.yard") {
     std::vector<std::string> arguments{"fill", path(file)};
     arguments.insert(arguments.end(), more.begin(), more.end());
-    std::ostringstream out;
-    std::ostringstream err;
-    const ExitCode code = runCommandLine(arguments, out, err);
-    return {code, out.str(), err.str()};
+    return test::run(arguments);
   }
   [[nodiscard]] Yard yard(const std::string& file = "two.yard") const {
     return YardFile::open(path(file), YardFile::Access::ReadOnly).yard();
@@ -48,12 +37,6 @@ class FillCommand : public testing::Test {
   [[nodiscard]] std::size_t edits() const {
     return YardFile::open(path("two.yard"), YardFile::Access::ReadOnly).history().size();
   }
-  void write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-  }
-
- private:
-  QTemporaryDir folder_;
 };
 
 TEST_F(FillCommand, PlantsTheBedInOneEditAndTellsTheScore) {

@@ -5,52 +5,40 @@
 #include <fstream>
 #include <QDir>
 #include <QFileInfo>
-#include <QTemporaryDir>
 #include <sstream>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include "app/cli/command_line.h"
 #include "app/document/personal_plants.h"
 #include "core/catalog/own_plants.h"
+#include "core/catalog/resources.h"
 #include "core/store/yard_file.h"
+#include "tests/app/cli/cli_fixture.h"
 #include "tests/app/data_folder.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock {
 namespace {
 
+using test::Outcome;
+using test::run;
 using testing::AllOf;
 using testing::HasSubstr;
 using testing::Not;
 using testing::StartsWith;
 
-struct Outcome {
-  ExitCode code;
-  std::string out, err;
-};
-
-class PlantsCommand : public testing::Test {
+class PlantsCommand : public test::CliTest {
  protected:
   PlantsCommand() {
     test::YardBuilder builder;
     builder.bed("Walk", "POLYGON ((0 0, 6 0, 6 2.5, 0 2.5, 0 0))").viewing("S");
     (void)YardFile::create(file(), builder.build());
   }
-  [[nodiscard]] std::string path(const std::string& name) const {
-    return (std::filesystem::path(folder_.path().toStdString()) / name).string();
-  }
   [[nodiscard]] std::string file() const { return path("one.yard"); }
   [[nodiscard]] Yard yard() const {
     return YardFile::open(file(), YardFile::Access::ReadOnly).yard();
-  }
-  static Outcome run(const std::vector<std::string>& arguments) {
-    std::ostringstream out;
-    std::ostringstream err;
-    const ExitCode code = runCommandLine(arguments, out, err);
-    return {code, out.str(), err.str()};
   }
   static nlohmann::json plants(std::vector<std::string> arguments) {
     arguments.insert(arguments.begin(), "plants");
@@ -64,13 +52,9 @@ class PlantsCommand : public testing::Test {
     QDir().mkpath(QFileInfo(at).path());
     std::ofstream(at.toStdString(), std::ios::binary) << csv;
   }
-  void write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-  }
 
  private:
   test::DataFolder dataFolder_;
-  QTemporaryDir folder_;
 };
 
 constexpr auto kOwnPlant =
@@ -160,6 +144,29 @@ TEST_F(PlantsCommand, ANameThatTwoPlantsShareIsAskedAbout) {
   EXPECT_EQ(outcome.code, ExitCode::File);
   EXPECT_THAT(outcome.err, AllOf(HasSubstr("line 1"), HasSubstr("Monarda fistulosa"),
                                  HasSubstr("Monarda gardeniana")));
+}
+
+TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
+  write("more.csv",
+        "\xEF\xBB\xBF"
+        "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,75,\"=1+1\"\r\n"
+        "Echinacea purpurea,\"1,200\",\r\nAster laevis,-5,\r\nMonarda fistulosa,60,\r\n");
+  const Outcome outcome = run({"plants", "--bring-in", path("more.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Findings);
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("line 3, spacing_cm: '1,200'"), HasSubstr("line 4"),
+                                 HasSubstr("line 5, botanical_name")));
+  EXPECT_EQ(run({"plants", "--write-own", path("own.csv")}).code, ExitCode::Done);
+  EXPECT_EQ(readFile(path("own.csv")),
+            "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,75,'=1+1\r\n");
+  EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
+}
+
+TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
+  keepPersonal(kOwnPlant);
+  ASSERT_EQ(run({"plants", "--write-all", path("all.csv")}).code, ExitCode::Done);
+  const auto back = readCatalogue(readFile(path("all.csv")), "all.csv");
+  EXPECT_TRUE(back.errors.empty());
+  EXPECT_EQ(back.catalogue.species().size(), readShippedCatalogue().catalogue.species().size() + 1);
 }
 
 }  // namespace
