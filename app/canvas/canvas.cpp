@@ -294,6 +294,7 @@ void Canvas::setMapping(const SceneMapping& mapping) {
   lookedAround_ = true;
   update();
   emit zoomed();
+  if (pointer_) emit pointerMoved(mapping_.toSite(*pointer_));
 }
 
 void Canvas::resizeEvent(QResizeEvent*) {

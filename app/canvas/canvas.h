@@ -83,7 +83,7 @@ class Canvas : public QWidget {
   void panBy(QPointF pixels);
 
  signals:
-  void pointerMoved(tussock::Point at);
+  void pointerMoved(tussock::Point at);  // or the plan under it
   void pointerLeft();
   void hintChanged(const QString& hint);
   void countStepped(int direction);  // Ctrl and wheel
@@ -162,6 +162,7 @@ class Canvas : public QWidget {
   Tool* tool_ = nullptr;
   CanvasField* field_ = nullptr;
   std::optional<QPointF> panFrom_;
+  std::optional<QPointF> pointer_;  // pixels; none while it is elsewhere
   QTimer zooming_;  // runs until zooming has come to rest; then the plan is painted sharp
   int foot_ = 0;    // pixels
   bool spaceHeld_ = false;

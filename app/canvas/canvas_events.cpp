@@ -94,6 +94,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
 }
 
 void Canvas::mouseMoveEvent(QMouseEvent* event) {
+  pointer_ = event->position();
   if (panFrom_) {
     panBy(event->position() - *panFrom_);
     panFrom_ = event->position();
@@ -176,6 +177,7 @@ void Canvas::keyReleaseEvent(QKeyEvent* event) {
 }
 
 void Canvas::leaveEvent(QEvent*) {
+  pointer_.reset();
   emit pointerLeft();
 }
 

@@ -97,7 +97,11 @@ void SunStrip::follow() {
   connect(day_, &DayRibbon::minuteChosen, this,
           [this](int minute) { choose([minute](SunChoice& c) { c.minute = minute; }); });
   connect(&view(), &SunView::choiceChanged, this, &SunStrip::refresh);
-  connect(&view(), &SunView::mapChanged, this, &SunStrip::refreshSpans);
+  connect(&view(), &SunView::mapChanged, this, [this] {
+    refreshSpans();
+    readPointer();
+  });
+  connect(&view(), &SunView::yardChanged, this, &SunStrip::readPointer);
   connect(&canvas_.document(), &Document::changed, this, &SunStrip::refresh);
   connect(&canvas_, &Canvas::pointerMoved, this, &SunStrip::showPointer);
   connect(&canvas_, &Canvas::pointerLeft, this, &SunStrip::forgetPointer);
@@ -179,7 +183,6 @@ void SunStrip::refresh() {
   const SunChoice& choice = view().choice();
   const bool shadows = choice.look == SunLook::Shadows;
   trouble_.clear();
-  if (choice.look != SunLook::Hours) pointerWords_.clear();
   if (choice.look == SunLook::Hours) hours_->setChecked(true);
   if (shadows) shadows_->setChecked(true);
   if (QAbstractButton* years = years_->button(choice.yearsAhead)) years->setChecked(true);
@@ -191,7 +194,7 @@ void SunStrip::refresh() {
   if (choice.look == SunLook::Hours) refreshHours();
   if (shadows) refreshDay();
   if (!sameParts || isVisibleTo(&canvas_) != (choice.look != SunLook::Off)) place();
-  showWords();
+  readPointer();
 }
 
 void SunStrip::refreshHours() {
@@ -204,14 +207,21 @@ void SunStrip::refreshDay() {
   dayRow_->refresh();
 }
 
+// Built anew only when it would read otherwise, so that an open list is left alone.
 void SunStrip::refreshSpans() {
   const auto& months = view().months();
-  if (spans_->count() != int(months.size()) + (months.empty() ? 1 : 2) ||
-      (!months.empty() && spans_->itemData(1).toInt() != int(unsigned(months.front())))) {
+  const GrowingSeason season = growingSeason(canvas_.document().yard().settings);
+  QStringList words{tr("Growing season, mean")};
+  for (const auto month : months) words << monthWords(month, season);
+  if (!months.empty()) words << tr("Worst month of each spot");
+  if (words != spanWords_) {
+    spanWords_ = words;
     spans_->clear();
-    spans_->addItem(tr("Growing season, mean"), kSeason);
-    for (const auto month : months) spans_->addItem(monthWords(month), int(unsigned(month)));
-    if (!months.empty()) spans_->addItem(tr("Worst month of each spot"), kWorstMonth);
+    for (qsizetype i = 0; i < words.size(); ++i)
+      spans_->addItem(words[i], i == 0 ? kSeason
+                                : i == words.size() - 1
+                                    ? kWorstMonth
+                                    : int(unsigned(months[std::size_t(i - 1)])));
   }
   spans_->setCurrentIndex(std::max(0, spans_->findData(numberOf(view().choice()))));
 }
@@ -249,16 +259,20 @@ void SunStrip::place() {
 }
 
 void SunStrip::showPointer(Point at) {
-  if (view().choice().look != SunLook::Hours) return;
-  legend_->setPointer(view().grid().hoursAt(at));
-  const auto map = view().map();
-  pointerWords_ = map ? sunWordsAt(*map, at) : QString();
-  showWords();
+  pointer_ = at;
+  readPointer();
 }
 
 void SunStrip::forgetPointer() {
-  legend_->setPointer(std::nullopt);
-  pointerWords_.clear();
+  pointer_.reset();
+  readPointer();
+}
+
+// Whenever the pointer moves, and whenever the sun under a pointer that rests has changed.
+void SunStrip::readPointer() {
+  const bool reads = pointer_ && view().choice().look == SunLook::Hours;
+  legend_->setPointer(reads ? view().grid().hoursAt(*pointer_) : std::nullopt);
+  pointerWords_ = reads ? sunWordsAt(view(), *pointer_) : QString();
   showWords();
 }
 

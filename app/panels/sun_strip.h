@@ -3,7 +3,9 @@
 // the clock.
 #pragma once
 
+#include <optional>
 #include <QFrame>
+#include <QStringList>
 
 #include "app/canvas/canvas.h"
 
@@ -51,6 +53,7 @@ class SunStrip : public QFrame {
   void place();
   void showPointer(Point at);
   void forgetPointer();
+  void readPointer();
   [[nodiscard]] SunView& view() const { return canvas_.sunView(); }
 
   Canvas& canvas_;
@@ -63,7 +66,9 @@ class SunStrip : public QFrame {
   DayRibbon* day_ = nullptr;
   QLabel* words_ = nullptr;
   QString trouble_;
-  QString pointerWords_;  // of the ground under the pointer
+  QStringList spanWords_;
+  std::optional<Point> pointer_;  // where it is on the ground
+  QString pointerWords_;          // of the ground under it
 };
 
 }  // namespace tussock

@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "core/model/cover.h"
+
 namespace tussock {
 
 namespace {
@@ -18,27 +20,112 @@ QString hours(double value) {
   return QLocale().toString(value, 'f', 1);
 }
 
-QString monthHours(const MonthHours& month) {
-  return QStringLiteral("%1 %2").arg(monthWords(month.month), hours(month.hours.total()));
+QString monthHours(const MonthHours& month, const GrowingSeason& season) {
+  return QStringLiteral("%1 %2").arg(monthWords(month.month, season), hours(month.hours.total()));
+}
+
+const MonthHours* monthShown(const SunChoice& choice, const SunYear& year) {
+  if (choice.look != SunLook::Hours || choice.span == SunSpan::Season) return nullptr;
+  if (choice.span == SunSpan::WorstMonth) return year.worst();
+  const auto at = std::ranges::find(year.months, choice.month, &MonthHours::month);
+  return at == year.months.end() ? nullptr : &*at;
+}
+
+// A cell is covered as a whole where its middle is.
+Cover coverHere(const SunView& view, Point at) {
+  const Cover cover = coverAt(view.yard(), at);
+  const bool cellCovered = !view.grid().empty() && !view.grid().hoursAt(at);
+  return cover == Cover::Open && cellCovered ? Cover::Roof : cover;
+}
+
+QString seasonWordsAt(const SunYear& year, const GrowingSeason& season) {
+  const HourFigures figures = hourFigures(year.mean);
+  const QString words = tr("Growing season: %1 h of sun, %2 before noon and %3 after")
+                            .arg(figures.total, figures.before, figures.after);
+  if (year.months.size() < 2) return words;
+  const auto [least, most] = std::minmax_element(
+      year.months.begin(), year.months.end(),
+      [](const MonthHours& a, const MonthHours& b) { return a.hours.total() < b.hours.total(); });
+  return tr("%1; %2, %3").arg(words, monthHours(*most, season), monthHours(*least, season));
+}
+
+QString monthWordsAt(const SunYear& year, const MonthHours& month, const SunChoice& choice,
+                     const GrowingSeason& season) {
+  const HourFigures figures = hourFigures(month.hours);
+  const QString name = monthWords(month.month, season);
+  const QString span =
+      choice.span == SunSpan::WorstMonth ? tr("Worst month here, %1").arg(name) : name;
+  return tr("%1: %2 h of sun, %3 before noon and %4 after; growing season %5")
+      .arg(span, figures.total, figures.before, figures.after, hours(year.mean.total()));
 }
 
 }  // namespace
+
+// The tenths that are left over go to the half that lost more by being cut off.
+HourFigures hourFigures(const SunHours& each) {
+  const auto figure = [](double tenths) { return hours(tenths / 10.0); };
+  // As it is written elsewhere, also half way between two figures.
+  const double total = std::round(QString::number(each.total(), 'f', 1).toDouble() * 10.0);
+  double before = std::floor(each.beforeNoon * 10.0), after = std::floor(each.afterNoon * 10.0);
+  const bool morning = each.beforeNoon * 10.0 - before >= each.afterNoon * 10.0 - after;
+  const double rest = total - before - after;
+  before += rest > 1.0 ? 1.0 : (morning ? rest : 0.0);
+  after += rest > 1.0 ? 1.0 : (morning ? 0.0 : rest);
+  return {figure(before), figure(after), figure(total)};
+}
 
 QString monthWords(std::chrono::month month) {
   return QLocale().standaloneMonthName(int(unsigned(month)));
 }
 
-QString sunWordsAt(const SunMap& map, Point at) {
-  const auto year = map.yearAt(at);
+QString monthWords(std::chrono::month month, const GrowingSeason& season) {
+  const unsigned end = unsigned((std::chrono::year(2027) / month / std::chrono::last).day());
+  const bool starts = season.first.month() == month, ends = season.last.month() == month;
+  const unsigned from = starts ? unsigned(season.first.day()) : 1u;
+  const unsigned to = ends ? std::min(unsigned(season.last.day()), end) : end;
+  const QString name = QLocale().monthName(int(unsigned(month)));
+  if (starts && ends && season.first > season.last)  // all the year but some days of it
+    return tr("1–%1 and %2–%3 %4").arg(to).arg(from).arg(end).arg(name);
+  if (from == 1 && to == end) return monthWords(month);
+  return tr("%1–%2 %3").arg(from).arg(to).arg(name);
+}
+
+QString sunWordsAt(const SunView& view, Point at) {
+  const auto map = view.map();
+  const auto year = map ? map->yearAt(at) : std::nullopt;
   if (!year) return {};
-  const QString words = tr("%1 h of sun: %2 before noon, %3 after")
-                            .arg(hours(year->mean.total()), hours(year->mean.beforeNoon),
-                                 hours(year->mean.afterNoon));
-  if (year->months.size() < 2) return words;
-  const auto [least, most] = std::minmax_element(
-      year->months.begin(), year->months.end(),
-      [](const MonthHours& a, const MonthHours& b) { return a.hours.total() < b.hours.total(); });
-  return tr("%1; %2, %3").arg(words, monthHours(*most), monthHours(*least));
+  switch (coverHere(view, at)) {
+    case Cover::Roof:
+      return tr("Under a roof");
+    case Cover::Trunk:
+      return tr("On the trunk of a tree");
+    case Cover::Open:
+      break;
+  }
+  const GrowingSeason season = growingSeason(view.yard().settings);
+  const MonthHours* month = monthShown(view.choice(), *year);
+  return month ? monthWordsAt(*year, *month, view.choice(), season) : seasonWordsAt(*year, season);
+}
+
+QString briefSunWordsAt(const SunView& view, Point at) {
+  const auto map = view.map();
+  const auto year = map ? map->yearAt(at) : std::nullopt;
+  if (!year) return {};
+  switch (coverHere(view, at)) {
+    case Cover::Roof:
+      return tr("under a roof");
+    case Cover::Trunk:
+      return tr("on the trunk of a tree");
+    case Cover::Open:
+      break;
+  }
+  const MonthHours* month = monthShown(view.choice(), *year);
+  if (!month) return tr("%1 h of sun here").arg(hours(year->mean.total()));
+  const QString figure = hours(month->hours.total());
+  if (view.choice().span == SunSpan::WorstMonth)
+    return tr("%1 h of sun here in its worst month").arg(figure);
+  return tr("%1 h of sun here, %2")
+      .arg(figure, monthWords(month->month, growingSeason(view.yard().settings)));
 }
 
 QString differenceWords(double hours) {

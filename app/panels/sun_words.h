@@ -8,14 +8,24 @@
 
 namespace tussock {
 
-// "5.4 h of sun: 3.9 before noon, 1.5 after; June 6.8, September 3.9": the means of the season, and
-// its months with the most and the fewest hours. Empty where nothing is known.
-[[nodiscard]] QString sunWordsAt(const SunMap& map, Point at);
+// Hours under a point for the span that is shown, which is told first: "Growing season: 5.4 h of
+// sun, 3.9 before noon and 1.5 after; June 6.8, September 3.9". Says so where a roof or a trunk
+// covers the ground. Empty where nothing is known.
+[[nodiscard]] QString sunWordsAt(const SunView& view, Point at);
+// The same in brief: "5.4 h of sun here".
+[[nodiscard]] QString briefSunWordsAt(const SunView& view, Point at);
+// Hours as figures that add up: "6.3", "5.7" and "12.0", each within 0.1 of what it is.
+struct HourFigures {
+  QString before, after, total;
+};
+[[nodiscard]] HourFigures hourFigures(const SunHours& hours);
 // How much more was seen than computed, in hours: "+0.6 h".
 [[nodiscard]] QString differenceWords(double hours);
 // "Sunrise 05:28, sunset 20:27 EDT", or that the sun does not rise or set.
 [[nodiscard]] QString daylightWords(const CivilDay& day, const Settings& settings);
 [[nodiscard]] QString monthWords(std::chrono::month month);
+// The days of a month that lie in the season: "May", or "20–30 April".
+[[nodiscard]] QString monthWords(std::chrono::month month, const GrowingSeason& season);
 // How many trees stay as they are because no growth is told of them; empty when none do.
 [[nodiscard]] QString growthWords(const Yard& yard);
 

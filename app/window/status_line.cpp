@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/status_line.h"
 
-#include <algorithm>
+#include <cmath>
 #include <QDateTime>
 #include <QHBoxLayout>
 #include <QHelpEvent>
@@ -14,6 +14,7 @@
 #include "app/document/edit_order.h"
 #include "app/document/sun_view.h"
 #include "app/look/theme.h"
+#include "app/panels/sun_words.h"
 
 namespace tussock {
 
@@ -47,11 +48,6 @@ class ShortenedLabel : public QLabel {
     return fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width());
   }
 };
-
-bool underRoof(const Yard& yard, Point at) {
-  return std::any_of(yard.buildings.begin(), yard.buildings.end(),
-                     [at](const Building& b) { return contains(b.footprint, at); });
-}
 
 // Lengths are never negative; a coordinate may be.
 QString coordinate(double metres, UnitSystem units) {
@@ -90,6 +86,9 @@ StatusLine::StatusLine(Document& document, const EditOrder& order, const SunView
   connect(&document, &Document::saved, this, [this](const QDateTime& at) {
     saved_->setText(tr("Saved %1").arg(at.time().toString(QStringLiteral("HH:mm"))));
   });
+  connect(&sun_, &SunView::mapChanged, this, &StatusLine::showPlace);
+  connect(&sun_, &SunView::choiceChanged, this, &StatusLine::showPlace);
+  connect(&sun_, &SunView::yardChanged, this, &StatusLine::showPlace);
   connect(&document, &Document::sunProgress, this, &StatusLine::showSun);
   connect(&document, &Document::sunMapChanged, this, [this] { showSun(1.0); });
 }
@@ -99,18 +98,24 @@ void StatusLine::setHint(const QString& hint) {
 }
 
 void StatusLine::setPointer(Point at) {
-  const UnitSystem units = document_.yard().settings.units;
-  QString words = QStringLiteral("%1, %2").arg(coordinate(at.x, units), coordinate(at.y, units));
-  const auto map = sun_.map();
-  if (const auto hours = map ? map->hoursAt(at) : std::nullopt)
-    words += underRoof(document_.yard(), at)
-                 ? tr(" · under a roof")
-                 : tr(" · %1 h of sun here").arg(hours->total(), 0, 'f', 1);
-  place_->setText(words);
+  pointer_ = at;
+  showPlace();
 }
 
 void StatusLine::clearPointer() {
+  pointer_.reset();
   place_->clear();
+}
+
+// Also when the sun under a pointer that rests has changed.
+void StatusLine::showPlace() {
+  if (!pointer_) return;
+  const UnitSystem units = document_.yard().settings.units;
+  QString words =
+      QStringLiteral("%1, %2").arg(coordinate(pointer_->x, units), coordinate(pointer_->y, units));
+  const QString sun = briefSunWordsAt(sun_, *pointer_);
+  if (!sun.isEmpty()) words += tr(" · %1").arg(sun);
+  place_->setText(words);
 }
 
 void StatusLine::setLength(const QString& length) {

@@ -3,6 +3,7 @@
 // undone, when it was saved.
 #pragma once
 
+#include <optional>
 #include <QWidget>
 
 #include "app/document/document.h"
@@ -30,11 +31,13 @@ class StatusLine : public QWidget {
 
  private:
   void showUndo();
+  void showPlace();
   void showSun(double share);
 
   Document& document_;
   const EditOrder& order_;
   const SunView& sun_;
+  std::optional<Point> pointer_;  // where it is on the ground
   QLabel* hint_;
   QLabel* length_;
   QLabel* place_;

@@ -11,6 +11,7 @@
 #include "app/canvas/sun_compass.h"
 #include "app/look/motion.h"
 #include "app/panels/day_ribbon.h"
+#include "app/panels/sun_words.h"
 #include "core/sun/tree_growth.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -80,9 +81,10 @@ TEST_F(SunInTheWindow, ThePointerReadsTheHoursInWords) {
   const auto year = view().map()->yearAt(at);
   ASSERT_TRUE(year);
   const auto h = [](double hours) { return QString::number(hours, 'f', 1); };
+  const HourFigures figures = hourFigures(year->mean);
   EXPECT_TRUE(words().startsWith(
-      QStringLiteral("%1 h of sun: %2 before noon, %3 after; ")
-          .arg(h(year->mean.total()), h(year->mean.beforeNoon), h(year->mean.afterNoon))))
+      QStringLiteral("Growing season: %1 h of sun, %2 before noon and %3 after; ")
+          .arg(h(year->mean.total()), figures.before, figures.after)))
       << words().toStdString();
   EXPECT_TRUE(words().contains(QStringLiteral("June ")) ||
               words().contains(QStringLiteral("July ")));
@@ -103,6 +105,101 @@ TEST_F(SunInTheWindow, AMonthIsChosenFromTheList) {
   QTest::keyClick(spans, Qt::Key_Up);
   EXPECT_EQ(view().choice().span, SunSpan::Month);
   EXPECT_EQ(view().choice().month, std::chrono::October);
+}
+
+// Of the growing season from 20 April to 18 October, the first and the last month are only parts.
+TEST_F(SunInTheWindow, WordsTellTheSpanThatTheMapShows) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  const Point at{3.0, 1.0};
+  moveTo(at);
+  const auto year = view().map()->yearAt(at);
+  auto* spans = part<QComboBox>("sun-span");
+  EXPECT_EQ(spans->itemText(1), QStringLiteral("20–30 April"));
+  EXPECT_EQ(spans->itemText(2), QStringLiteral("May"));
+  spans->setFocus();
+  QTest::keyClick(spans, Qt::Key_Home);
+  QTest::keyClick(spans, Qt::Key_Down);
+  const auto h = [](double hours) { return QString::number(hours, 'f', 1); };
+  EXPECT_TRUE(words().startsWith(
+      QStringLiteral("20–30 April: %1 h of sun").arg(h(year->months[0].hours.total()))))
+      << words().toStdString();
+  EXPECT_TRUE(
+      part<QLabel>("statusPlace")->text().endsWith(QStringLiteral("h of sun here, 20–30 April")));
+  QTest::keyClick(spans, Qt::Key_End);
+  EXPECT_TRUE(words().startsWith(QStringLiteral("Worst month here, ")));
+  EXPECT_TRUE(words().contains(QStringLiteral(": %1 h of sun").arg(h(*view().grid().hoursAt(at)))))
+      << words().toStdString() << ": what the map shows there";
+  EXPECT_TRUE(part<QLabel>("statusPlace")->text().contains(h(*view().grid().hoursAt(at))));
+}
+
+TEST_F(SunInTheWindow, TheReadingFollowsTheMapUnderAPointerThatRests) {
+  startShaded();
+  key(Qt::Key_U);
+  settle();
+  const Point trunk{3.0, -2.0};
+  const auto place = [&] { return part<QLabel>("statusPlace")->text(); };
+  press(trunk);
+  moveTo({2.0, -2.0});
+  moveTo({1.1, -2.1});  // the tree is under the pointer, and the pointer rests
+  settle();
+  EXPECT_EQ(words(), QStringLiteral("On the trunk of a tree"));
+  EXPECT_TRUE(place().endsWith(QStringLiteral("on the trunk of a tree"))) << place().toStdString();
+  key(Qt::Key_Escape);
+  settle();
+  QTest::qWait(0);
+  const auto open = view().map()->hoursAt({1.1, -2.1});
+  EXPECT_TRUE(words().startsWith(
+      QStringLiteral("Growing season: %1 h of sun").arg(open->total(), 0, 'f', 1)))
+      << words().toStdString();
+  EXPECT_TRUE(place().contains(QStringLiteral("%1 h of sun here").arg(open->total(), 0, 'f', 1)));
+  moveTo({3.1, 0.6});
+  const QString before = words();
+  clickOn("sun-years-15");
+  settle();
+  EXPECT_NE(words(), before) << "other trees, other hours";
+  EXPECT_TRUE(words().contains(
+      QStringLiteral("%1 h of sun").arg(view().map()->hoursAt({3.1, 0.6})->total(), 0, 'f', 1)));
+}
+
+TEST_F(SunInTheWindow, NoHoursAreToldUnderARoof) {
+  start(YardBuilder()
+            .bed("Walk", "POLYGON((0 0,6 0,6 3,0 3,0 0))")
+            .building("Shed", "POLYGON((0 4, 4 4, 4 7, 0 7, 0 4))")
+            .build());
+  settle();
+  key(Qt::Key_U);
+  settle();
+  moveTo({2.0, 5.5});
+  EXPECT_EQ(words(), QStringLiteral("Under a roof"));
+  EXPECT_TRUE(part<QLabel>("statusPlace")->text().endsWith(QStringLiteral("under a roof")));
+}
+
+// Whatever is rounded, what is told adds up and is off by less than a tenth.
+TEST(SunWords, HoursBeforeAndAfterNoonAddUp) {
+  for (double before = 0.0; before < 7.0; before += 0.013)
+    for (double after = 0.0; after < 7.0; after += 0.37) {
+      const HourFigures figures = hourFigures({before, after});
+      ASSERT_NEAR(figures.before.toDouble() + figures.after.toDouble(), figures.total.toDouble(),
+                  1e-9)
+          << before << " and " << after;
+      ASSERT_NEAR(figures.before.toDouble(), before, 0.1001);
+      ASSERT_NEAR(figures.after.toDouble(), after, 0.1001);
+      ASSERT_NEAR(figures.total.toDouble(), before + after, 0.0501);
+    }
+}
+
+TEST(SunWords, MonthsTellWhichOfTheirDaysCount) {
+  using namespace std::chrono;
+  const auto words = [](month each, MonthDay first, MonthDay last) {
+    return monthWords(each, GrowingSeason{first, last, false}).toStdString();
+  };
+  EXPECT_EQ(words(April, April / 1, October / 31), "April");
+  EXPECT_EQ(words(October, April / 20, October / 18), "1–18 October");
+  EXPECT_EQ(words(April, April / 20, April / 28), "20–28 April");
+  EXPECT_EQ(words(May, May / 20, May / 3), "1–3 and 20–31 May") << "over the new year";
+  EXPECT_EQ(words(February, October / 1, February / 29), "February");
 }
 
 TEST_F(SunInTheWindow, TheClockIsThatOfThePlace) {
