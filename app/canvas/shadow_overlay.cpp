@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "app/canvas/item.h"
 #include "app/look/sun_scale.h"
@@ -13,8 +14,11 @@ namespace tussock {
 namespace {
 
 constexpr double kDeepest = 0.50;  // how much of the plan a full shadow covers
-constexpr int kShrink = 2;         // the picture is this much coarser than the canvas: soft edges
-constexpr int kBlur = 1;           // pixels of the picture, each way
+// On a dark ground nothing darker can be seen, so that shade is bluer instead.
+const QColor kShadeInDark(58, 60, 132);
+constexpr double kDeepestInDark = 0.58;
+constexpr int kShrink = 2;  // the picture is this much coarser than the canvas: soft edges
+constexpr int kBlur = 1;    // pixels of the picture, each way
 
 QPainterPath outlinePath(const Ring& ring) {
   QPainterPath path;
@@ -42,10 +46,11 @@ void soften(QImage& mask) {
     smooth(mask.bits() + x, mask.height(), mask.bytesPerLine(), line);
 }
 
-QImage coloured(const QImage& mask, const QColor& colour) {
+QImage coloured(const QImage& mask, const QColor& colour, double deepest) {
   std::array<QRgb, 256> shades{};
   for (int i = 0; i < 256; ++i)
-    shades[std::size_t(i)] = qPremultiply(qRgba(colour.red(), colour.green(), colour.blue(), i));
+    shades[std::size_t(i)] = qPremultiply(
+        qRgba(colour.red(), colour.green(), colour.blue(), int(std::lround(i * deepest))));
   QImage picture(mask.size(), QImage::Format_ARGB32_Premultiplied);
   for (int y = 0; y < mask.height(); ++y) {
     const uchar* from = mask.constScanLine(y);
@@ -80,10 +85,12 @@ void ShadowOverlay::take(const Yard& yard, const SunPosition& sun, MonthDay day)
     roofs_.addPath(tussock::pathOf(building.footprint));
 }
 
-QImage ShadowOverlay::pictureFor(const SceneMapping& mapping) const {
+// In the mask is the share of the sun that is kept off: laid over one another, 1 - a and 1 - b
+// leave a b, as the sun map has it. It is made faint only when it is given its colour.
+QImage ShadowOverlay::pictureFor(const SceneMapping& mapping, const Theme& theme) const {
   const QSize size = (mapping.view() / kShrink).toSize().expandedTo(QSize(1, 1));
   QImage mask(size, QImage::Format_Alpha8);
-  const auto cover = [](double share) { return QColor(0, 0, 0, int(share * kDeepest * 255.0)); };
+  const auto cover = [](double share) { return QColor(0, 0, 0, int(std::lround(share * 255.0))); };
   mask.fill(dark_ ? cover(1.0) : QColor(0, 0, 0, 0));
   const auto begin = [&](QPainter& painter) {
     painter.setRenderHint(QPainter::Antialiasing);
@@ -96,19 +103,22 @@ QImage ShadowOverlay::pictureFor(const SceneMapping& mapping) const {
     for (const Cast& cast : casts_) painter.fillPath(cast.path, cover(1.0 - cast.openness));
   }
   soften(mask);
-  QPainter painter(&mask);
-  begin(painter);
-  painter.setCompositionMode(QPainter::CompositionMode_Clear);
-  painter.fillPath(roofs_, Qt::black);
-  painter.end();
-  return coloured(mask, sunColour(0.0).darker(140));
+  if (!dark_) {  // roofs are as dark as the ground when there is no sun
+    QPainter painter(&mask);
+    begin(painter);
+    painter.setCompositionMode(QPainter::CompositionMode_Clear);
+    painter.fillPath(roofs_, Qt::black);
+  }
+  return theme.dark ? coloured(mask, kShadeInDark, kDeepestInDark)
+                    : coloured(mask, sunColour(0.0).darker(140), kDeepest);
 }
 
-void ShadowOverlay::paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook&) {
+void ShadowOverlay::paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
   if (casts_.empty() && !dark_) return;
-  if (picture_.isNull() || !(pictureFor_ == mapping)) {
-    picture_ = pictureFor(mapping);
+  if (picture_.isNull() || !(pictureFor_ == mapping) || pictureDark_ != look.theme.dark) {
+    picture_ = pictureFor(mapping, look.theme);
     pictureFor_ = mapping;
+    pictureDark_ = look.theme.dark;
   }
   painter.save();
   painter.setRenderHint(QPainter::SmoothPixmapTransform);

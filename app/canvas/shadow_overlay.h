@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// The shadows on the ground at one instant, as soft shapes. Where two lie over one another the
-// ground is darker, as it is under two crowns.
+// The shadows on the ground at one instant, as soft shapes. Where the shadows of two objects lie
+// over one another the sun they let through is multiplied: two walls shade no more than one, two
+// crowns more than either.
 #pragma once
 
 #include <QImage>
@@ -27,13 +28,14 @@ class ShadowOverlay {
     QPainterPath path;
     double openness = 0.0;
   };
-  [[nodiscard]] QImage pictureFor(const SceneMapping& mapping) const;
+  [[nodiscard]] QImage pictureFor(const SceneMapping& mapping, const Theme& theme) const;
 
   bool dark_ = false;  // no direct sun anywhere
   std::vector<Cast> casts_;
   QPainterPath roofs_;  // seen from above, not the ground under them
   QImage picture_;
   SceneMapping pictureFor_;
+  bool pictureDark_ = false;
 };
 
 }  // namespace tussock
