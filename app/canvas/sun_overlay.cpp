@@ -7,7 +7,7 @@
 #include <QLocale>
 
 #include "app/canvas/item.h"
-#include "app/look/sun_scale.h"
+#include "app/look/hour_image.h"
 #include "core/sun/contours.h"
 
 namespace tussock {
@@ -17,24 +17,6 @@ namespace {
 constexpr double kStrength = 0.66;       // of the map over the plan
 constexpr double kLabelledFrom = 110.0;  // pixels: shorter lines carry no label
 constexpr double kShortest = 2.5;  // metres: smaller islands are trunks and noise of the cells
-
-QImage imageOf(const HourGrid& grid) {
-  QImage image(grid.columns, grid.rows, QImage::Format_ARGB32_Premultiplied);
-  static const QList<QRgb> ramp = sunRamp();
-  for (int row = 0; row < grid.rows; ++row) {
-    auto* line = reinterpret_cast<QRgb*>(image.scanLine(grid.rows - 1 - row));
-    for (int column = 0; column < grid.columns; ++column) {
-      const double hours = grid.at(column, row);
-      if (std::isnan(hours)) {
-        line[column] = qRgba(0, 0, 0, 0);
-        continue;
-      }
-      const auto step = std::clamp<qsizetype>(qsizetype(hours * 10.0 + 0.5), 0, ramp.size() - 1);
-      line[column] = ramp[step] | 0xFF000000u;
-    }
-  }
-  return image;
-}
 
 void addTo(QPainterPath& path, const ContourLine& line) {
   path.moveTo(line.points.front().x, line.points.front().y);
@@ -55,7 +37,7 @@ void SunOverlay::take(const HourGrid& grid, const SunProfile& profile) {
   clear();
   if (grid.empty()) return;
   area_ = grid.area;
-  image_ = imageOf(grid);
+  image_ = hourImage(grid, UntoldCells::Clear);
   addLimit(grid, profile.partFrom);
   addLimit(grid, profile.fullFrom);
 }

@@ -3,11 +3,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <QFontMetrics>
 #include <QImage>
 #include <QPainter>
 #include <QPainterPath>
+#include <vector>
 
 #include "app/files/whole_file.h"
+#include "app/look/hour_image.h"
 #include "app/look/sun_scale.h"
 #include "app/look/theme.h"
 
@@ -18,9 +21,10 @@ namespace {
 constexpr int kMapPixels = 1400;  // the longer side of the map
 constexpr int kHeaderHeight = 64;
 constexpr int kLegendHeight = 92;
-constexpr int kLeastWidth = 640;
-constexpr int kNoteLine = 18;
-constexpr int kNoteColumns = 2;
+constexpr int kLeastWidth = 640;    // of a map that has its legend below it
+constexpr int kBesideWidth = 600;   // of the legend beside a narrower one
+constexpr int kScaleRoom = 200;     // beside the title, for north and the scale
+constexpr double kBarPixels = 120;  // the scale's length at most
 
 // Where the map lies in the picture, and metres to pixels with y turned.
 struct Frame {
@@ -34,15 +38,12 @@ struct Frame {
   [[nodiscard]] int height() const { return qRound(area.height() * pixelsPerMetre); }
 };
 
-QImage cellsOf(const SunMap& map, const Theme& theme) {
-  QImage image(map.columns(), map.rows(), QImage::Format_RGB32);
-  for (int row = 0; row < map.rows(); ++row)
-    for (int column = 0; column < map.columns(); ++column) {
-      const QColor colour =
-          map.underBuilding(column, row) ? theme.building : sunColour(map.at(column, row).total());
-      image.setPixelColor(column, map.rows() - 1 - row, colour);
-    }
-  return image;
+// The cells reach up to one beyond the ground asked for, where their side does not divide it.
+void paintHours(QPainter& painter, const SunMap& map, const Frame& frame) {
+  const HourGrid grid = hourGridOf(map);
+  painter.drawImage(QRectF(frame({grid.area.low.x, grid.area.high.y}),
+                           frame({grid.area.high.x, grid.area.low.y})),
+                    hourImage(grid, UntoldCells::AsBeside));
 }
 
 QPainterPath pathOf(const Polygon& polygon, const Frame& frame) {
@@ -68,10 +69,12 @@ void paintBeds(QPainter& painter, const Yard& yard, const Frame& frame, const Th
 
 // Walls as they are drawn, crowns as circles around their trunks.
 void paintSolids(QPainter& painter, const Yard& yard, const Frame& frame, const Theme& theme) {
-  painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(theme.ink, 1.5));
-  for (const Building& building : yard.buildings)
+  for (const Building& building : yard.buildings) {
+    painter.setBrush(building.base > Length() ? QBrush() : QBrush(theme.building));
     painter.drawPath(pathOf(building.footprint, frame));
+  }
+  painter.setBrush(Qt::NoBrush);
   for (const Barrier& barrier : yard.barriers) {
     if (!barrier.footprint.empty()) {
       painter.drawPath(pathOf(barrier.footprint, frame));
@@ -97,8 +100,9 @@ void paintSolids(QPainter& painter, const Yard& yard, const Frame& frame, const 
 void paintHeader(QPainter& painter, const SunPictureText& text, int width, const Theme& theme) {
   painter.setPen(theme.ink);
   painter.setFont(fontFor(TextRole::LargeHeading));
-  painter.drawText(QRect(kSpace5, kSpace2, width, 28), Qt::AlignVCenter,
-                   QString::fromStdString(text.title));
+  painter.drawText(
+      QRect(kSpace5, kSpace2, width, 28), Qt::AlignVCenter,
+      painter.fontMetrics().elidedText(QString::fromStdString(text.title), Qt::ElideRight, width));
   painter.setFont(fontFor(TextRole::Body));
   painter.setPen(theme.quietInk);
   painter.drawText(
@@ -106,17 +110,24 @@ void paintHeader(QPainter& painter, const SunPictureText& text, int width, const
       QObject::tr("Mean hours of direct sun a day, %1").arg(QString::fromStdString(text.span)));
 }
 
-// A round length of which about an eighth of the picture's width is left.
-double barMetres(double metresAcross) {
-  const double most = metresAcross / 8.0;
-  const double power = std::pow(10.0, std::floor(std::log10(most)));
-  for (const double step : {5.0, 2.0})
-    if (step * power <= most) return step * power;
-  return power;
+// A round length in the yard's units that takes up no more than kBarPixels.
+struct Bar {
+  double pixels = 0.0;
+  QString words;
+};
+
+Bar barFor(const Frame& frame, UnitSystem units) {
+  const bool feet = units == UnitSystem::FeetInches;
+  const double unit = frame.pixelsPerMetre * (feet ? kMetresPerFoot : 1.0);
+  const double power = std::pow(10.0, std::floor(std::log10(kBarPixels / unit)));
+  double length = power;
+  for (const double step : {2.0, 5.0})
+    if (step * power * unit <= kBarPixels) length = step * power;
+  return {length * unit, (feet ? QObject::tr("%1 ft") : QObject::tr("%1 m")).arg(length)};
 }
 
 // North is up. Beside the arrow, a length to go by.
-void paintNorthAndScale(QPainter& painter, const Frame& frame, int right, const Theme& theme) {
+void paintNorthAndScale(QPainter& painter, const Bar& bar, int right, const Theme& theme) {
   painter.setPen(QPen(theme.ink, 1.5));
   painter.setFont(fontFor(TextRole::Body));
   const int foot = kHeaderHeight - kSpace3;
@@ -126,13 +137,11 @@ void paintNorthAndScale(QPainter& painter, const Frame& frame, int right, const 
   painter.drawPolygon(arrow);
   painter.setBrush(Qt::NoBrush);
   painter.drawText(QRect(right - 15, foot - 40, 20, 20), Qt::AlignCenter, QObject::tr("N"));
-  const double metres = barMetres(frame.area.width());
   const int end = right - kSpace6 - kSpace2;
-  const int start = end - qRound(metres * frame.pixelsPerMetre);
+  const int start = end - qRound(bar.pixels);
   painter.drawLine(start, foot, end, foot);
   for (const int x : {start, end}) painter.drawLine(x, foot - kSpace1, x, foot);
-  painter.drawText(QRect(start - 60, foot - 26, end - start + 120, 20), Qt::AlignCenter,
-                   QObject::tr("%1 m").arg(metres));
+  painter.drawText(QRect(start - 60, foot - 26, end - start + 120, 20), Qt::AlignCenter, bar.words);
 }
 
 void paintLegend(QPainter& painter, QRect strip, const Theme& theme) {
@@ -167,59 +176,101 @@ void paintClasses(QPainter& painter, QRect strip, const SunProfile& classes, con
   mark(classes.fullFrom, QObject::tr("full sun from %1 h").arg(classes.fullFrom));
 }
 
-int noteRows(const SunPictureText& text) {
-  return (static_cast<int>(text.notes.size()) + kNoteColumns - 1) / kNoteColumns;
-}
-
-void paintNotes(QPainter& painter, const SunPictureText& text, QRect area, const Theme& theme) {
-  painter.setFont(fontFor(TextRole::Note));
-  const int rows = noteRows(text);
-  const int width = area.width() / kNoteColumns;
-  for (int i = 0; i < static_cast<int>(text.notes.size()); ++i) {
-    const SunNote& note = text.notes[static_cast<std::size_t>(i)];
-    const QPoint at(area.left() + i / rows * width, area.top() + i % rows * kNoteLine);
-    painter.setPen(theme.quietInk);
-    painter.drawText(QRect(at, QSize(64, kNoteLine)), Qt::AlignVCenter,
-                     QString::fromStdString(note.name));
-    painter.setPen(theme.ink);
-    const QRect rest(at + QPoint(64, 0), QSize(width - 64 - kSpace4, kNoteLine));
-    painter.drawText(rest, Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(QString::fromStdString(note.value),
-                                                      Qt::ElideRight, rest.width()));
+// Notes in columns of one width, each as many lines as its words need.
+class Notes {
+ public:
+  Notes(const std::vector<SunNote>& notes, int columns, int width)
+      : width_(width / columns), metrics_(fontFor(TextRole::Note)) {
+    int all = 0;
+    for (const SunNote& note : notes) all += heightOf(note);
+    int column = 0, top = 0;
+    for (const SunNote& note : notes) {
+      placed_.push_back({&note, {column * width_, top, width_, heightOf(note)}});
+      top += heightOf(note);
+      height_ = std::max(height_, top);
+      if (column + 1 < columns && top * columns >= all) ++column, top = 0;
+    }
   }
-}
+  [[nodiscard]] int height() const { return height_; }
+  void paint(QPainter& painter, QPoint at, const Theme& theme) const {
+    painter.setFont(fontFor(TextRole::Note));
+    for (const Placed& each : placed_) {
+      const QRect box = each.box.translated(at);
+      painter.setPen(theme.quietInk);
+      painter.drawText(box, Qt::AlignTop, QString::fromStdString(each.note->name));
+      painter.setPen(theme.ink);
+      painter.drawText(box.adjusted(kNameWidth, 0, -kSpace4, 0), Qt::AlignTop | Qt::TextWordWrap,
+                       QString::fromStdString(each.note->value));
+    }
+  }
+
+ private:
+  static constexpr int kNameWidth = 64;
+  struct Placed {
+    const SunNote* note;
+    QRect box;
+  };
+  [[nodiscard]] int heightOf(const SunNote& note) const {
+    const QRect room(0, 0, width_ - kNameWidth - kSpace4, 10000);
+    return metrics_.boundingRect(room, Qt::TextWordWrap, QString::fromStdString(note.value))
+               .height() +
+           kSpace1;
+  }
+
+  int width_, height_ = 0;
+  QFontMetrics metrics_;
+  std::vector<Placed> placed_;
+};
+
+// The legend and the notes under the map, or beside one that is too narrow for them.
+struct Page {
+  Page(const Frame& frame, const std::vector<SunNote>& texts)
+      : map(kSpace5, kHeaderHeight, frame.width(), frame.height()),
+        beside(frame.width() < kLeastWidth),
+        legend(beside ? QPoint(map.right() + 1 + kSpace6, map.top())
+                      : QPoint(map.left(), map.bottom() + 1 + kSpace4)),
+        width(beside ? kBesideWidth : map.width()),
+        notes(texts, beside ? 1 : 2, width) {
+    const int foot = std::max(map.bottom() + 1, notesAt().y() + notes.height());
+    size = {legend.x() + width + kSpace5, foot + kSpace4};
+  }
+  [[nodiscard]] QRect strip() const {
+    return {legend.x() + 60, legend.y() + kSpace1, width - 120, kSpace4};
+  }
+  [[nodiscard]] QPoint notesAt() const { return legend + QPoint(0, kLegendHeight - kSpace4); }
+
+  QRect map;
+  bool beside;
+  QPoint legend;
+  int width;
+  Notes notes;
+  QSize size;
+};
 
 }  // namespace
 
 void writeSunPicture(const SunMap& map, const Yard& yard, const SunPictureText& text,
                      const QString& path) {
   const Theme theme = Theme::light();
-  const double longer = std::max(map.area().width(), map.area().height());
-  const Frame frame{map.area(), kMapPixels / longer};
-  const QRect area(kSpace5, kHeaderHeight, frame.width(), frame.height());
-  const int width = std::max(frame.width(), kLeastWidth);
-  const int legend = area.bottom() + 1 + kSpace4;
-  const int notes = area.bottom() + 1 + kLegendHeight;
-  QImage image(width + 2 * kSpace5, notes + noteRows(text) * kNoteLine + kSpace4,
-               QImage::Format_RGB32);
+  const Frame frame{map.area(), kMapPixels / std::max(map.area().width(), map.area().height())};
+  const Page page(frame, text.notes);
+  QImage image(page.size, QImage::Format_RGB32);
   image.fill(theme.paper);
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
-  painter.drawImage(QRectF(area), cellsOf(map, theme));
-  painter.setClipRect(area);
+  painter.setClipRect(page.map);
+  paintHours(painter, map, frame);
   paintSolids(painter, yard, frame, theme);
   paintBeds(painter, yard, frame, theme);
   painter.setClipping(false);
-  paintHeader(painter, text, width, theme);
-  paintNorthAndScale(painter, frame, kSpace5 + width, theme);
-  const QRect strip(kSpace5 + 60, legend, width - 120, kSpace4);
-  paintLegend(painter, strip, theme);
-  paintClasses(painter, strip, text.classes, theme);
-  paintNotes(painter, text, QRect(kSpace5, notes, width, 0), theme);
+  const int right = page.size.width() - kSpace5;
+  paintHeader(painter, text, right - kSpace5 - kScaleRoom, theme);
+  paintNorthAndScale(painter, barFor(frame, yard.settings.units), right, theme);
+  paintLegend(painter, page.strip(), theme);
+  paintClasses(painter, page.strip(), text.classes, theme);
+  page.notes.paint(painter, page.notesAt(), theme);
   painter.end();
-  if (!image.save(path))
-    throw std::runtime_error("Cannot write " + path.toStdString() +
-                             ". Choose a folder that exists and can be written to.");
+  savePng(path, image);
 }
 
 }  // namespace tussock

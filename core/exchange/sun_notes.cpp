@@ -6,8 +6,10 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/fit.h"
 #include "core/sun/horizon.h"
 #include "core/sun/sun_days.h"
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -74,6 +76,23 @@ std::string treesText(const Yard& yard) {
   return text;
 }
 
+std::string lengthText(double metres, UnitSystem units) {
+  return formatLength(Length::metres(metres), units);
+}
+
+// Cells are asked for in metres, whatever the yard is measured in.
+std::string cellText(Length cell, UnitSystem units) {
+  const std::string metres = fmt::format("{:g} m", cell.metres());
+  if (units == UnitSystem::Metres) return metres;
+  return fmt::format("{} ({:.1f} in)", metres, cell.metres() / kMetresPerFoot * 12.0);
+}
+
+std::string classesText(const Settings& settings) {
+  const SunProfile& profile = sunProfile(settings.sunProfile);
+  return fmt::format("full sun from {:g} h a day, part sun from {:g} h. Source: {}",
+                     profile.fullFrom, profile.partFrom, profile.source);
+}
+
 // Trees without a rate of growth stay as they are, which is worth knowing.
 std::string grownText(const Yard& yard, double years) {
   if (years <= 0.0) return "trees as drawn";
@@ -101,8 +120,9 @@ std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, do
           {"Place", placeText(yard.settings)},
           {"Ground", groundText(yard.settings)},
           {"Skyline", skylineText(yard.settings)},
-          {"Area", fmt::format("{:.1f} m by {:.1f} m", area.width(), area.height())},
-          {"Cell", fmt::format("{:g} m", request.cell.metres())},
+          {"Area", fmt::format("{} by {}", lengthText(area.width(), yard.settings.units),
+                               lengthText(area.height(), yard.settings.units))},
+          {"Cell", cellText(request.cell, yard.settings.units)},
           {"Step", fmt::format("{} min", request.stepMinutes)},
           {"Solids",
            counted(yard.buildings.size(), "building", "buildings") + ", " +
@@ -110,7 +130,8 @@ std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, do
                ", " + counted(yard.trees.size(), "tree", "trees")},
           {"Leaves", treesText(yard)},
           {"Growth", grownText(yard, years)},
-          {"Sun", "its centre above 0° true altitude; clear sky"}};
+          {"Sun", "its centre above 0° true altitude; clear sky"},
+          {"Classes", classesText(yard.settings)}};
 }
 
 }  // namespace tussock

@@ -15,8 +15,9 @@ struct SunNote {
 
 // "20 June 2027", or the season's first and last day with the year, and whether it is a guess.
 [[nodiscard]] std::string sunSpan(const Yard& yard, const SunMapRequest& request);
-// Days, place, ground, skyline, cells, steps, trees and their leaf dates. `years` is how many the
-// trees of the yard have been grown by.
+// Days, place, ground, skyline, cells, steps, trees and their leaf dates, and the source of the sun
+// classes; figures in the yard's units. `years` is how many the trees of the yard have been grown
+// by.
 [[nodiscard]] std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request,
                                             double years);
 

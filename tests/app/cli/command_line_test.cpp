@@ -247,7 +247,9 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   EXPECT_EQ(about["tableSchema"]["columns"].size(), 5U);
   EXPECT_EQ(about["tableSchema"]["columns"][2]["name"], "hours");
   EXPECT_EQ(noteIn(about, "Days"), "21 June 2027");
-  EXPECT_EQ(noteIn(about, "Cell"), "0.5 m");
+  EXPECT_EQ(noteIn(about, "Cell"), "0.5 m (19.7 in)") << "of a yard in feet";
+  EXPECT_THAT(noteIn(about, "Area"), HasSubstr("' "));
+  EXPECT_THAT(noteIn(about, "Classes"), HasSubstr("Central Michigan University"));
   EXPECT_EQ(noteIn(about, "Step"), "15 min");
   EXPECT_EQ(noteIn(about, "Growth"), "trees as drawn");
   const Outcome png =
