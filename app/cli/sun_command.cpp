@@ -69,7 +69,7 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   const Yard yard = grownBy(file.yard(), options.years);
   const SunMapRequest request = requestFrom(options, yard);
   for (const ShadeProblem& problem : shadeProblems(yard))
-    console.err << sentenceOf(problem) << '\n';
+    console.err << sentenceOf(problem, yard.settings.units) << '\n';
   writeMap(mapOf(yard, request), request, options, yard);
   console.err << "Wrote " << options.out;
   if (extension == ".csv") console.err << " and " << options.out << kCsvMetadataSuffix;

@@ -106,11 +106,14 @@ Point placeOf(const Barrier& barrier) {
 
 }  // namespace
 
-std::string sentenceOf(const ShadeProblem& problem) {
+std::string sentenceOf(const ShadeProblem& problem, UnitSystem units) {
+  const auto coordinate = [units](double metres) {
+    return (metres < 0.0 ? "−" : "") + formatLength(Length::metres(std::abs(metres)), units);
+  };
   std::string who = problem.subject;
   who.front() = 'T';
   const Point at = problem.at;
-  return (isFinite(at) ? fmt::format("{} at {:.1f}, {:.1f} m", who, at.x, at.y)
+  return (isFinite(at) ? fmt::format("{} at {}, {}", who, coordinate(at.x), coordinate(at.y))
                        : who + ", which has no place,") +
          problem.trouble;
 }

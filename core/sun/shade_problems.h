@@ -17,8 +17,8 @@ struct ShadeProblem {
   std::string trouble;   // what follows it: what it does to the shade, and what to do
   bool asDrawn = false;  // shaded as it was drawn, which may be right
 };
-// With its place: "The building “Barn” at 3.0, 4.0 m has no height and casts no shade. ..."
-[[nodiscard]] std::string sentenceOf(const ShadeProblem& problem);
+// With its place: "The building “Barn” at 3.00 m, 4.00 m has no height and casts no shade. ..."
+[[nodiscard]] std::string sentenceOf(const ShadeProblem& problem, UnitSystem units);
 
 // Outlines that cross themselves or have no ground; heights, sizes and crowns that are none; crowns
 // wider than their tree is high; leaf dates that are one or run over the new year north of the

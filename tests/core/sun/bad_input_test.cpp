@@ -52,7 +52,7 @@ struct BadInput : testing::Test {
     const auto map = computeSunMap(yard, overview(20, 1));
     EXPECT_GT(map->hoursAt({18, 18})->total(), 12.0);
     EXPECT_EQ(problems.size(), 1u);
-    return problems.empty() ? std::string() : sentenceOf(problems[0]);
+    return problems.empty() ? std::string() : sentenceOf(problems[0], UnitSystem::Metres);
   }
   std::string problemWith(Building building) {
     yard.buildings = yard.buildings.with(std::move(building));
@@ -84,16 +84,24 @@ TEST_F(BadInput, BuildingWithoutHeight) {
   building.eave = building.ridge = Length();
   EXPECT_EQ(
       problemWith(building),
-      "The building “Shed” at 3.0, 4.0 m has no height and casts no shade. Give it the height "
+      "The building “Shed” at 3.00 m, 4.00 m has no height and casts no shade. Give it the height "
       "of its eave.");
   EXPECT_TRUE(solidsOf(yard).bodies.empty());
+}
+
+TEST_F(BadInput, PlacesAreToldInTheUnitsOfTheYard) {
+  Building building = shed();
+  building.eave = building.ridge = Length();
+  yard.buildings = yard.buildings.with(building);
+  EXPECT_THAT(sentenceOf(shadeProblems(yard)[0], UnitSystem::FeetInches),
+              HasSubstr("at 9' 10\", 13' 1\" has no height"));
 }
 
 TEST_F(BadInput, BuildingThatCrossesItself) {
   Building building = shed();
   building.footprint = {{{2, 2}, {6, 6}, {6, 2}, {2, 5}}, {}};
   const std::string text = problemWith(building);
-  EXPECT_THAT(text, HasSubstr("The building “Shed” at 4.0, 4.0 m"));
+  EXPECT_THAT(text, HasSubstr("The building “Shed” at 4.00 m, 4.00 m"));
   EXPECT_THAT(text, HasSubstr("crosses or touches itself. Move its corners"));
   // No shade is thrown from outside of what was drawn.
   for (const ConvexSolid& body : solidsOf(yard).bodies)
@@ -121,7 +129,7 @@ TEST_F(BadInput, WallWithoutHeightOrLength) {
   wall.line = {{2, 2}, {5, 5}};
   wall.height = Length();
   EXPECT_EQ(problemWith(wall),
-            "The hedge at 2.0, 2.0 m has no height and casts no shade. Give it a height.");
+            "The hedge at 2.00 m, 2.00 m has no height and casts no shade. Give it a height.");
   wall.height = Length::metres(2);
   wall.line = {{2, 2}, {2, 2}};
   EXPECT_THAT(problemWith(wall), HasSubstr("has no length"));
