@@ -13,6 +13,7 @@
 #include "app/panels/species_marks.h"
 #include "core/catalog/fact_choices.h"
 #include "core/catalog/fact_words.h"
+#include "core/catalog/source_names.h"
 
 namespace tussock {
 
@@ -28,6 +29,18 @@ QLabel* label(const QString& words, const char* look, QWidget* parent) {
   made->setWordWrap(true);
   made->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
   return made;
+}
+
+// What the keys stand for, a line each.
+QString sourceTip(const std::string& keys) {
+  if (keys == "memory") return PlantFields::tr("Not read in a source: general knowledge");
+  QStringList lines;
+  for (const QString& key : text(keys).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    const auto known = shippedSourceNames().find(key.toStdString());
+    if (known != shippedSourceNames().end())
+      lines << QStringLiteral("%1: %2").arg(key, text(known->second));
+  }
+  return plainTip(lines.join(QLatin1Char('\n')));
 }
 
 }  // namespace
@@ -78,7 +91,6 @@ void PlantFields::addField(QWidget* box, const PlantColumn& column) {
   grid->addWidget(field, row, 1);
   QLabel* note = label({}, "source", box);
   note->setObjectName(QStringLiteral("plant-note-") + text(name));
-  note->setToolTip(tr("The keys of sources are those of resources/plants-sources.md"));
   grid->addWidget(note, row + 1, 1);
   fields_.push_back({name, field, note});
   offerChoices(fields_.back());
@@ -101,8 +113,10 @@ void PlantFields::offerChoices(const Field& field) {
 void PlantFields::refresh() {
   for (const Field& one : fields_) {
     one.field->refresh();
-    const QString note = noteFor(desk_.value(one.column));
+    const PlantValue value = desk_.value(one.column);
+    const QString note = noteFor(value);
     one.note->setText(note);
+    one.note->setToolTip(sourceTip(value.sources));
     one.note->setVisible(!note.isEmpty());
   }
 }

@@ -148,6 +148,9 @@ TEST_F(OwnPlants, WhereAPublishedValueIsFromIsSaidAndMemoryIsNoSource) {
   click("drift-facts");
   EXPECT_EQ(note("family"), QStringLiteral("source: USDA"));
   EXPECT_EQ(note("flower_hex"), QStringLiteral("general knowledge"));
+  const auto* family = shown<QLabel>(QStringLiteral("plant-note-family"));
+  EXPECT_TRUE(family->toolTip().contains(QStringLiteral("The PLANTS Database")))
+      << qPrintable(family->toolTip());
 }
 
 TEST_F(OwnPlants, ANewPlantIsKeptOnceAllThatIsNeededIsThere) {
