@@ -1,43 +1,31 @@
 // SPDX-License-Identifier: MIT
-// A line to type in, with room under it for what is wrong. Escape puts back what was so.
+// A line to type in, with room under it for what is wrong. Written with Enter or on leaving it.
 #pragma once
 
-#include <functional>
-#include <QWidget>
+#include "app/panels/inline_edit.h"
 
-class QLabel;
 class QLineEdit;
 
 namespace tussock {
 
-class InlineField : public QWidget {
+class InlineField : public InlineEdit {
   Q_OBJECT
 
  public:
-  InlineField(std::function<QString()> read, std::function<QString(const QString&)> write,
-              QWidget* parent = nullptr);
-  ~InlineField() override;
+  InlineField(Read read, Write write, QWidget* parent = nullptr);
 
   [[nodiscard]] QLineEdit* line() const { return line_; }
-  // Shows what is so now; leaves alone what someone is typing.
-  void refresh();
-  void forgetRefused();  // and shows what is so instead
 
  protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
+  [[nodiscard]] QString typed() const override;
+  void display(const QString& words) override;
+  [[nodiscard]] bool isModified() const override;
+  void setModified(bool modified) override;
 
  private:
-  [[nodiscard]] bool isMeantForWindow(QEvent* event) const;
-  void finish();
-  void putBack();
-  void say(const QString& wrong);
+  InlineField(Read read, Write write, QLineEdit* line, QWidget* parent);
 
-  std::function<QString()> read_;
-  std::function<QString(const QString&)> write_;
-  QString shown_;
   QLineEdit* line_;
-  QLabel* wrong_;
-  bool finishing_ = false;
 };
 
 }  // namespace tussock

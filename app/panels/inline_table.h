@@ -1,41 +1,34 @@
 // SPDX-License-Identifier: MIT
 // Lines to type in or to paste, with room under them for what is wrong. Written on leaving them or
-// with Ctrl and Enter; Escape puts back what was so.
+// with Ctrl and Enter.
 #pragma once
 
-#include <functional>
-#include <QWidget>
+#include "app/panels/inline_edit.h"
 
-class QLabel;
 class QPlainTextEdit;
 
 namespace tussock {
 
-class InlineTable : public QWidget {
+class InlineTable : public InlineEdit {
   Q_OBJECT
 
  public:
-  InlineTable(std::function<QString()> read, std::function<QString(const QString&)> write,
-              QWidget* parent = nullptr);
-  ~InlineTable() override;
+  InlineTable(Read read, Write write, QWidget* parent = nullptr);
 
   [[nodiscard]] QPlainTextEdit* lines() const { return lines_; }
-  void refresh();
 
  protected:
+  [[nodiscard]] QString typed() const override;
+  void display(const QString& words) override;
+  [[nodiscard]] bool isModified() const override;
+  void setModified(bool modified) override;
+  [[nodiscard]] bool finishes(const QKeyEvent& key) const override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  bool takeKey(const QEvent& event);
-  void finish();
-  void putBack();
-  void say(const QString& wrong);
+  InlineTable(Read read, Write write, QPlainTextEdit* lines, QWidget* parent);
 
-  std::function<QString()> read_;
-  std::function<QString(const QString&)> write_;
-  QString shown_;
   QPlainTextEdit* lines_;
-  QLabel* wrong_;
 };
 
 }  // namespace tussock

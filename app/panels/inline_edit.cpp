@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "app/panels/inline_edit.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QScopedValueRollback>
+#include <QStyle>
+#include <QVBoxLayout>
+
+namespace tussock {
+
+InlineEdit::InlineEdit(Read read, Write write, QWidget* editor, QWidget* parent)
+    : QWidget(parent),
+      read_(std::move(read)),
+      write_(std::move(write)),
+      editor_(editor),
+      wrong_(new QLabel(this)) {
+  wrong_->setProperty("look", QStringLiteral("error"));
+  wrong_->setWordWrap(true);
+  wrong_->hide();
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  column->addWidget(editor_);
+  column->addWidget(wrong_);
+  setFocusProxy(editor_);
+  editor_->installEventFilter(this);
+}
+
+// It loses the focus while it is being deleted; by then there is nothing to read or write.
+InlineEdit::~InlineEdit() {
+  editor_->removeEventFilter(this);
+  editor_->disconnect(this);
+}
+
+void InlineEdit::refresh() {
+  const bool refused = !wrong_->isHidden();
+  const bool typing = editor_->hasFocus() && isModified();
+  if (refused ? read_() == shown_ : typing) return;
+  putBack();
+}
+
+void InlineEdit::forgetRefused() {
+  if (!wrong_->isHidden()) putBack();
+}
+
+void InlineEdit::putBack() {
+  shown_ = read_();
+  display(shown_);
+  say({});
+}
+
+void InlineEdit::finish() {
+  if (finishing_) return;  // an edit may move the focus and so finish the field again
+  const QScopedValueRollback guard(finishing_, true);
+  if (typed() == shown_) return putBack();
+  const QString wrong = write_(typed());
+  if (!wrong.isEmpty()) return say(wrong);
+  putBack();
+}
+
+void InlineEdit::say(const QString& wrong) {
+  wrong_->setObjectName(editor_->objectName() + QStringLiteral("-wrong"));
+  wrong_->setText(wrong);
+  wrong_->setVisible(!wrong.isEmpty());
+  editor_->setAccessibleDescription(wrong);
+  setModified(!wrong.isEmpty());
+  if (editor_->property("wrong").toBool() == !wrong.isEmpty()) return;
+  editor_->setProperty("wrong", !wrong.isEmpty());
+  editor_->style()->unpolish(editor_);
+  editor_->style()->polish(editor_);
+}
+
+bool InlineEdit::finishes(const QKeyEvent&) const {
+  return false;
+}
+
+// Where nothing is being typed, the keys of undo and redo are meant for the last edit.
+bool InlineEdit::isMeantForWindow(const QEvent& event) const {
+  if (event.type() != QEvent::ShortcutOverride || isModified()) return false;
+  const auto& key = static_cast<const QKeyEvent&>(event);
+  return key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo);
+}
+
+bool InlineEdit::takeKey(const QEvent& event) {
+  const auto& key = static_cast<const QKeyEvent&>(event);
+  const bool pressed = event.type() == QEvent::KeyPress;
+  if (key.key() == Qt::Key_Escape) {
+    if (typed() == shown_ && wrong_->isHidden()) return false;
+    if (pressed) putBack();
+    return true;
+  }
+  if (!pressed || !finishes(key)) return false;
+  finish();
+  return true;
+}
+
+bool InlineEdit::eventFilter(QObject* watched, QEvent* event) {
+  if (isMeantForWindow(*event)) {
+    event->ignore();
+    return true;
+  }
+  const bool key = event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
+  if (!key || !takeKey(*event)) return QWidget::eventFilter(watched, event);
+  event->accept();
+  return event->type() == QEvent::KeyPress;
+}
+
+}  // namespace tussock
