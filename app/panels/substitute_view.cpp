@@ -61,6 +61,7 @@ void SubstituteView::refresh() {
   if (!found) return;
   const bool ours = substitutes_.species() == found->species;
   const auto state = ours ? substitutes_.state() : Substitutes::State::Idle;
+  if (ask_->hasFocus() && state != Substitutes::State::Idle) setFocus();  // it is about to hide
   ask_->setVisible(state == Substitutes::State::Idle);
   ask_->setEnabled(!document_.isReadOnly() && document_.facts().find(found->species) != nullptr);
   said_->setVisible(state != Substitutes::State::Idle);
@@ -87,6 +88,8 @@ void SubstituteView::showFound() {
   for (const Substitute& one : found) column->addWidget(rowFor(one));
   column_->addWidget(rows_);
   rows_->show();
+  auto* first = rows_->findChild<QPushButton*>(QStringLiteral("substitute-put"));
+  if (first && hasFocus()) first->setFocus();
 }
 
 QWidget* SubstituteView::rowFor(const Substitute& one) {

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/bloom.h"
+#include "core/catalog/fact_words.h"
 #include "core/catalog/oklab.h"
 
 namespace tussock {
@@ -57,10 +58,13 @@ std::string monthsOf(const Species& species) {
                      kMonths[static_cast<std::size_t>(*species.bloomLastMonth - 1)]);
 }
 
+// "full sun or part shade".
 template <class E>
-std::string wordsOf(const std::vector<E>& values) {
+std::string wordsOf(std::string_view column, const std::vector<E>& values) {
   std::string all;
-  for (const E value : values) all.append(all.empty() ? "" : ", ").append(wordOf(value));
+  for (const E value : values)
+    all.append(all.empty() ? "" : " or ")
+        .append(shownFact(column, wordOf(value), UnitSystem::FeetInches));
   return all;
 }
 
@@ -97,10 +101,12 @@ std::vector<std::string> differencesOf(const Species& of, const Species& with, U
   if (likeness.colour < kMuch && of.flowerColourWord != with.flowerColourWord)
     words.push_back(fmt::format("{} in place of {}", with.flowerColourWord, of.flowerColourWord));
   if (likeness.sun < kMuch)
-    words.push_back(fmt::format("takes {} sun, not {}", wordsOf(with.sun), wordsOf(of.sun)));
-  if (likeness.moisture < kMuch)
     words.push_back(
-        fmt::format("takes {} ground, not {}", wordsOf(with.moisture), wordsOf(of.moisture)));
+        fmt::format("takes {} in place of {}", wordsOf("sun", with.sun), wordsOf("sun", of.sun)));
+  if (likeness.moisture < kMuch)
+    words.push_back(fmt::format("takes {} ground in place of {}",
+                                wordsOf("moisture", with.moisture),
+                                wordsOf("moisture", of.moisture)));
   return words;
 }
 
