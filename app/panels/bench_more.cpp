@@ -78,7 +78,7 @@ void BenchMore::makeTraitChips(QWidget* row) {
 
 void BenchMore::makeCombos(QWidget* row) {
   order_ = makeCombo(row, "bench-order", tr("Order of the cards"));
-  order_->addItem(tr("Order: as found"));
+  order_->addItem(tr("Order: usual"));
   const std::array<std::pair<RankOrder, QString>, 6> orders{
       {{RankOrder::Fit, tr("Best fit first")},
        {RankOrder::BotanicalName, tr("Botanical name")},

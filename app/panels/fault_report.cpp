@@ -71,10 +71,11 @@ FaultReport::FaultReport(QWidget* parent)
 void FaultReport::take(const QString& title, const std::vector<CatalogueError>& faults) {
   faults_ = faults;
   title_->setText(title);
-  count_->setText(
-      tr("%n thing(s) could not be used. The rest is in use, and the file stays as it "
-         "is. Mend these lines and bring the file in again.",
-         "", int(faults.size())));
+  const QString many =
+      faults.size() == 1 ? tr("One thing") : tr("%1 things").arg(int(faults.size()));
+  count_->setText(tr("%1 could not be used. The rest is in use, and the file stays as it is. Mend "
+                     "these lines and bring the file in again.")
+                      .arg(many));
   lines_->setPlainText(QString::fromStdString(faultsText(faults)));
 }
 

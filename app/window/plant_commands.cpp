@@ -46,8 +46,7 @@ void PlantCommands::bringIn() {
       readOwnPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
                     document_.plantLayers().published);
   try {
-    if (!read.plants.empty())
-      personal_.take(read.plants, tr("Bring in %n plant(s)", "", int(read.plants.size())));
+    if (!read.plants.empty()) personal_.take(read.plants, tr("Bring in plants"));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
