@@ -20,6 +20,7 @@ struct NewOptions {
   std::string file;
   double latitude = 0.0, longitude = 0.0;
   std::string zone, state, hardiness, lastFrost, firstFrost, site, name;
+  bool deer = false;
 };
 
 std::optional<MonthDay> frostDate(const std::string& text, const char* option) {
@@ -72,6 +73,7 @@ Settings settingsFrom(const NewOptions& options) {
       options.zone.empty() ? ownZoneFor(settings.longitude) : timeZoneFrom(options.zone);
   settings.state = stateFrom(options.state);
   settings.hardinessZone = hardinessFrom(options.hardiness);
+  if (options.deer) settings.deerAbout = DeerAbout::Yes;
   settings.lastFrost = frostDate(options.lastFrost, "--last-frost");
   settings.firstFrost = frostDate(options.firstFrost, "--first-frost");
   if (const std::string trouble = frostTrouble(settings); !trouble.empty())
@@ -112,6 +114,7 @@ void addNew(CLI::App& app, Action& chosen) {
                       "Time zone, such as America/Chicago; this computer's where it suits");
   command->add_option("--state", options->state, "State, two letters");
   command->add_option("--hardiness", options->hardiness, "Hardiness zone, such as 6b");
+  command->add_flag("--deer", options->deer, "Deer are about, and not fenced out");
   command->add_option("--last-frost", options->lastFrost,
                       "Last frost of spring, MM-DD (south of the equator 10-05, say)");
   command->add_option("--first-frost", options->firstFrost,

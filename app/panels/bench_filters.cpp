@@ -116,7 +116,7 @@ void BenchFilters::setPlace(PlaceKind kind) {
   fits_->setEnabled(any);
   fits_->setChecked(any && fitsWanted_);
   fits_->setToolTip(
-      any ? tr("Only what suits the sun, moisture, soil, state, zone and height limit")
+      any ? tr("Only what suits the sun, moisture, soil, state, zone, height limit and deer")
           : tr("Select a bed to see what suits it"));
   more_->setPlace(any);
 }

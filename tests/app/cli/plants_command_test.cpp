@@ -92,6 +92,15 @@ TEST_F(PlantsCommand, RanksForABedAndSaysWhyNot) {
   EXPECT_FALSE(plants({file(), "--at", "1", "-1"}).empty());
 }
 
+TEST_F(PlantsCommand, WhereDeerAreAboutWhatTheyEatIsLeftOut) {
+  const std::string yard = path("deer.yard");
+  ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9", "--deer"}).code, ExitCode::Done);
+  bool eaten = false;
+  for (const auto& one : plants({yard, "--at", "0", "0", "--left-out"}))
+    for (const auto& why : one.at("why_not")) eaten = eaten || why == "deer eat it";
+  EXPECT_TRUE(eaten);
+}
+
 TEST_F(PlantsCommand, AsksForWhatItNeeds) {
   EXPECT_EQ(run({"plants", "--bed", "Walk"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plants", file(), "--bed", "Nowhere"}).code, ExitCode::Usage);
