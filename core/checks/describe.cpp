@@ -80,6 +80,7 @@ std::string limitLine(const Finding& finding, const Wording& words) {
   const Settings& settings = words.yard().settings;
   if (finding.check == CheckId::SunNeed) return limitOfSun(settings);
   if (finding.check == CheckId::SetBack) return limitOfSetBack(finding, words);
+  if (finding.check == CheckId::DoubtfulShade) return {};  // "no such solid" tells nobody anything
   const Threshold* threshold = findThreshold(finding.thresholdId);
   if (threshold == nullptr) return {};
   const bool season = finding.check == CheckId::BloomGap;

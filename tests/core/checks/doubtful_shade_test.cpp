@@ -20,6 +20,7 @@ TEST(DoubtfulShade, AWallOfNoHeightIsTold) {
   EXPECT_EQ(findings[0].severity, Severity::Caution);
   EXPECT_EQ(describe(findings[0], yard, tinyCatalogue()).text,
             "The wall “Old wall” has no height and casts no shade. Give it a height.");
+  EXPECT_EQ(describe(findings[0], yard, tinyCatalogue()).limit, "") << "no such limit as none";
 }
 
 TEST(DoubtfulShade, ASpreadingTreeIsOnlyHintedAtInTheYardsUnits) {
