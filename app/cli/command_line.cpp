@@ -35,6 +35,12 @@ bool isCommandName(const std::string& word) {
                      [&](const CLI::App* command) { return command->get_name() == word; });
 }
 
+// "help", or "help sun", as most would try it first.
+void askForHelp(std::vector<std::string>& words) {
+  words.erase(words.begin());
+  words.emplace_back("--help");
+}
+
 ExitCode reportUsage(CLI::App& app, const CLI::ParseError& error, Console& console) {
   const int code = app.exit(error, console.out, console.err);
   return code == 0 ? ExitCode::Done : ExitCode::Usage;
@@ -57,7 +63,9 @@ ExitCode runGuarded(const Action& action, Console& console) {
 bool asksForWindow(const std::vector<std::string>& arguments) {
   if (arguments.empty()) return true;
   const std::string& first = arguments.front();
-  if (arguments.size() > 1 || first.empty() || first.starts_with('-') || isCommandName(first))
+  const bool help = first == "help" && !std::filesystem::exists(first);
+  if (arguments.size() > 1 || first.empty() || first.starts_with('-') || help ||
+      isCommandName(first))
     return false;
   return lowerExtension(first) == ".yard" || std::filesystem::exists(first);
 }
@@ -70,8 +78,10 @@ ExitCode runCommandLine(const std::vector<std::string>& arguments, std::ostream&
   for (const auto add : kAdders) add(app, chosen);
   Console console{out, err};
   try {
+    std::vector<std::string> words = arguments;
+    if (!words.empty() && words.front() == "help") askForHelp(words);
     // CLI11 takes the arguments last first.
-    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    app.parse(std::vector<std::string>(words.rbegin(), words.rend()));
   } catch (const CLI::ParseError& error) {
     return reportUsage(app, error, console);
   }

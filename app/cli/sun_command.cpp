@@ -4,6 +4,7 @@
 #include <ostream>
 
 #include "app/cli/commands.h"
+#include "app/document/civil_day.h"
 #include "app/print/sun_picture.h"
 #include "core/exchange/sun_csv.h"
 #include "core/store/yard_file.h"
@@ -32,7 +33,9 @@ SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
   if (options.date.empty()) return request;
   request.day = parseDate(options.date);
   if (!request.day)
-    throw UsageError("--date is '" + options.date + "', which is no date. Give it as 2027-06-21.");
+    throw UsageError("--date is '" + options.date +
+                     "', which is no date. Give it as year-month-day, such as " +
+                     formatDate(CivilDay::today(yard.settings)) + ".");
   return request;
 }
 

@@ -111,6 +111,11 @@ TEST_F(CommandLine, HelpNamesEveryCommandAndExitsDone) {
   for (const char* name :
        {"example", "new", "import", "export", "sun", "check", "plan", "history", "verify"})
     EXPECT_THAT(help.out, HasSubstr(name));
+  const Outcome word = run({"help"});
+  EXPECT_EQ(word.code, ExitCode::Done);
+  EXPECT_EQ(word.out, help.out);
+  EXPECT_FALSE(asksForWindow({"help"}));
+  EXPECT_EQ(run({"help", "sun"}).out, run({"sun", "--help"}).out);
 }
 
 TEST_F(CommandLine, NewWritesTheSettingsGiven) {
