@@ -101,21 +101,39 @@ void Canvas::takeFindings() {
 
 void Canvas::takeSun() {
   if (sunView_.choice().look == SunLook::Hours)
-    sun_.take(sunView_.grid(), sunProfile(document_.yard().settings.sunProfile));
+    sun_.take(sunView_.grid(), sunProfile(document_.yard().settings.sunProfile), sunGround());
   else
     sun_.clear();
   update();
 }
 
+// The map's area is in whole metres; the lot, and beds beyond it, may not be.
+Box Canvas::sunGround() const {
+  Box ground = siteBox(document_.yard());
+  for (const Bed& bed : document_.yard().beds) ground.include(boundsOf(bed.outline));
+  return ground;
+}
+
 void Canvas::takeShadows() {
   if (sunView_.choice().look == SunLook::Shadows) {
-    const Date day = sunView_.choice().day;
-    shadows_.take(sunView_.yard(), sunView_.sun(), MonthDay(day.month(), day.day()));
+    const Date date = sunView_.choice().day;
+    const MonthDay day(date.month(), date.day());
+    showLeavesOf(day);
+    shadows_.take(sunView_.yard(), sunView_.sun(), day);
     compass_ = sunCompassFor(sunView_.civilDay(), sunView_.instant(), document_.yard().settings);
+    compass_.radius = compassRadius();
   } else {
+    showLeavesOf(std::nullopt);
     shadows_.clear();
   }
   update();
+}
+
+// The plan is painted anew only where a tree comes into leaf or is bare.
+void Canvas::showLeavesOf(std::optional<MonthDay> day) {
+  if (day == look_.day) return;
+  look_.day = day;
+  if (!document_.yard().trees.empty()) repaintPlan();
 }
 
 // Only what casts shade moves the sun.
@@ -153,6 +171,7 @@ void Canvas::show(const ChangeSet& edit) {
   preview_.show(document_.yard(), edit);
   previewSun(edit);
   hideReplaced();
+  emit previewed(edit);
 }
 
 void Canvas::showMoved(std::vector<ObjectRef> refs, Point step) {
@@ -165,6 +184,7 @@ void Canvas::clearPreview() {
   preview_.clear();
   sunView_.preview(std::nullopt);
   hideReplaced();
+  emit previewed({});
 }
 
 void Canvas::hideReplaced() {
@@ -227,13 +247,14 @@ void Canvas::markPoint(std::optional<Point> at) {
 }
 
 void Canvas::showReadings(const std::vector<ReadingCompared>& compared) {
-  readings_.take(compared, document_.yard());
-  update();
+  look_.readings = compared;
+  repaintPlan();
 }
 
 void Canvas::setFoot(int pixels) {
   if (pixels == foot_) return;
   foot_ = pixels;
+  compass_.radius = compassRadius();
   if (!lookedAround_) fit();
   update();
 }
@@ -299,6 +320,7 @@ void Canvas::setMapping(const SceneMapping& mapping) {
 
 void Canvas::resizeEvent(QResizeEvent*) {
   mapping_ = mapping_.resized(size());
+  compass_.radius = compassRadius();
   if (!lookedAround_) fit();
   frame_.forget();
 }

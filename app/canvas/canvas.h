@@ -14,7 +14,6 @@
 #include "app/canvas/plan_frame.h"
 #include "app/canvas/plan_painter.h"
 #include "app/canvas/preview.h"
-#include "app/canvas/reading_marks.h"
 #include "app/canvas/shadow_overlay.h"
 #include "app/canvas/sun_compass.h"
 #include "app/canvas/sun_overlay.h"
@@ -42,6 +41,7 @@ class Canvas : public QWidget {
   [[nodiscard]] SunView& sunView() { return sunView_; }
   // Of true north and the sun's path, in pixels.
   [[nodiscard]] QPointF compassMiddle() const;
+  [[nodiscard]] const SunCompass& compass() const { return compass_; }
   [[nodiscard]] const SunView& sunView() const { return sunView_; }
 
   // What the pointer and the keys do whichever tool is in hand.
@@ -55,9 +55,9 @@ class Canvas : public QWidget {
   void showMoved(std::vector<ObjectRef> refs, Point step);
   void clearPreview();
   void showFigure(Point at, const QString& figure, const QString& note);
-  // What is computed beside the sun readings.
   // A mark at a point that is asked about, or none.
   void markPoint(std::optional<Point> at);
+  // What is computed beside the sun readings.
   void showReadings(const std::vector<ReadingCompared>& compared);
   void clearFigure();
   void refreshOverlay() { update(); }
@@ -85,6 +85,7 @@ class Canvas : public QWidget {
  signals:
   void pointerMoved(tussock::Point at);  // or the plan under it
   void pointerLeft();
+  void previewed(const tussock::ChangeSet& edit);  // what is being dragged; empty when none is
   void hintChanged(const QString& hint);
   void countStepped(int direction);  // Ctrl and wheel
   void picturesDropped(const QStringList& paths, tussock::Point at);
@@ -116,7 +117,10 @@ class Canvas : public QWidget {
   void takeInLook();
   void takeFindings();
   void takeSun();
+  [[nodiscard]] Box sunGround() const;
   void takeShadows();
+  void showLeavesOf(std::optional<MonthDay> day);
+  [[nodiscard]] double compassRadius() const;
   void previewSun(const ChangeSet& edit);
   void repaintPlan();
   void setMapping(const SceneMapping& mapping);
@@ -126,6 +130,7 @@ class Canvas : public QWidget {
   void afterToolEvent();
   void paintSun(QPainter& painter);
   void paintGrowth(QPainter& painter) const;
+  void paintReadings(QPainter& painter) const;
   void paintOverlay(QPainter& painter);
   void paintFurniture(QPainter& painter);
   void paintSelection(QPainter& painter);
@@ -146,7 +151,6 @@ class Canvas : public QWidget {
   ShadowOverlay shadows_;
   SunCompass compass_;
   bool sunHeld_ = false;
-  ReadingMarks readings_;
   std::optional<Point> marked_;
   FindingMarks marks_;
   PlanPainter painter_;

@@ -17,9 +17,10 @@ namespace tussock {
 namespace {
 
 constexpr double kWheelNotch = 120.0;
-constexpr double kWheelZoom = 1.18;      // a notch
-constexpr double kKeyPan = 60.0;         // pixels
-constexpr double kCompassPlace = 112.0;  // pixels from the top and right edges to its middle
+constexpr double kWheelZoom = 1.18;    // a notch
+constexpr double kKeyPan = 60.0;       // pixels
+constexpr double kCompassApart = 6.0;  // pixels from the top and right edges to its plate
+constexpr double kRoomy = 460.0;       // pixels: on a lower canvas the sky is drawn smaller
 
 QStringList picturesIn(const QMimeData& data) {
   QStringList paths;
@@ -57,7 +58,12 @@ void Canvas::afterToolEvent() {
 }
 
 QPointF Canvas::compassMiddle() const {
-  return {width() - kCompassPlace, kCompassPlace};
+  const double away = compassRadius() + kCompassPlate + kCompassApart;
+  return {width() - away, away};
+}
+
+double Canvas::compassRadius() const {
+  return height() - foot_ < kRoomy ? kSmallCompass : kCompassRadius;
 }
 
 bool Canvas::overSun(QPointF at) const {

@@ -5,10 +5,13 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "app/look/theme.h"
 #include "core/catalog/catalogue.h"
 #include "core/catalog/growth.h"
+#include "core/sun/survey_fit.h"
+#include "core/units/date.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
@@ -19,11 +22,13 @@ struct CanvasLook {
   Theme theme = currentTheme();
   Catalogue facts;
   UnitSystem units = UnitSystem::FeetInches;
-  std::optional<int> week;  // 0 to 51; none: summer, with everything in flower
+  std::optional<int> week;        // 0 to 51; none: summer, with everything in flower
+  std::optional<MonthDay> day{};  // of the shadows, while they are shown: decides the leaves
   GrowthYear year = GrowthYear::Mature;
   double dpr = 1.0;
-  bool tracing = false;   // over a photo: what covers ground lets it through
-  bool allNames = false;  // names in full, and every label
+  bool tracing = false;                     // over a photo: what covers ground lets it through
+  std::vector<ReadingCompared> readings{};  // what is computed where the sun was seen
+  bool allNames = false;                    // names in full, and every label
   // The picture of a content hash, or null.
   std::function<const PhotoPyramid*(const std::string&)> picture;
 };

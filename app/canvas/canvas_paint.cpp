@@ -7,8 +7,7 @@
 
 namespace tussock {
 
-namespace {
-}
+namespace {}
 
 void Canvas::paintEvent(QPaintEvent*) {
   QPainter painter(this);
@@ -34,16 +33,29 @@ void Canvas::paintSun(QPainter& painter) {
     case SunLook::Off:
       return;
     case SunLook::Hours:
-      sun_.paint(painter, mapping_, look_);
+      sun_.paint(painter, mapping_, look_, painter_.takenByLabels());
       break;
     case SunLook::Shadows:
       shadows_.paint(painter, mapping_, look_);
       break;
   }
   paintGrowth(painter);
+  paintReadings(painter);
   if (zooming_.isActive()) return;
   painter_.paintLabels(painter, rect(), mapping_, look_);
-  readings_.paint(painter, mapping_, look_);
+}
+
+// Where the sun was seen, over the map that it is held against.
+void Canvas::paintReadings(QPainter& painter) const {
+  for (const SunReading& reading : document_.yard().sunReadings) {
+    const ObjectRef ref = refTo(reading.id);
+    const Item* item = painter_.hidden().contains(ref) ? nullptr : scene_.find(ref);
+    if (!item) continue;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    item->paint(painter, mapping_, look_);
+    painter.restore();
+  }
 }
 
 // How far the crowns reach that have grown on.

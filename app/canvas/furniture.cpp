@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/canvas/furniture.h"
 
+#include <algorithm>
 #include <QCoreApplication>
 #include <QPainter>
 #include <QPainterPath>
@@ -97,7 +98,10 @@ void paintFigure(QPainter& painter, QPointF above, const QString& figure, const 
                                QFontMetricsF(small).horizontalAdvance(note)) +
                       2.0 * kSpace3;
   const double high = note.isEmpty() ? 48.0 : 66.0;
-  const QRectF plate(above.x() - wide / 2.0, above.y() - high - kSpace3, wide, high);
+  QRectF plate(above.x() - wide / 2.0, above.y() - high - kSpace3, wide, high);
+  const QRectF view = QRectF(painter.viewport()).adjusted(kSpace1, kSpace1, -kSpace1, -kSpace1);
+  plate.moveTop(std::max(plate.top(), view.top()));
+  plate.moveLeft(std::max(view.left(), std::min(plate.left(), view.right() - wide)));
   painter.setRenderHint(QPainter::Antialiasing);
   paintPlate(painter, plate, theme);
   painter.setPen(theme.ink);

@@ -75,6 +75,13 @@ void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const Scene
       paintLabel(painter, placed, origin, look.theme.paper);
 }
 
+std::vector<QRectF> PlanPainter::takenByLabels() const {
+  std::vector<QRectF> boxes;
+  boxes.reserve(labels_.size());
+  for (const PlacedLabel& placed : labels_) boxes.push_back(placed.box);
+  return boxes;
+}
+
 void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& look) {
   const SceneMapping fromOrigin(Point{}, mapping.scale(), QSizeF(0.0, 0.0));
   Box everywhere;

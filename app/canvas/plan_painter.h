@@ -19,6 +19,7 @@ class PlanPainter {
   [[nodiscard]] const std::set<ObjectRef>& hidden() const { return hidden_; }
   // As last painted, in pixels from the site's origin at that scale.
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
+  [[nodiscard]] std::vector<QRectF> takenByLabels() const;
   void forgetLabels() { labelScale_ = 0.0; }
 
   void paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,

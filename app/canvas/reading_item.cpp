@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Where someone has seen how long the sun shines.
-#include <QCoreApplication>
-#include <QLocale>
+#include <algorithm>
+#include <optional>
 
 #include "app/canvas/items.h"
+#include "app/canvas/reading_words.h"
 
 namespace tussock {
 
@@ -11,6 +12,7 @@ namespace {
 
 constexpr Length kReach = Length::centimetres(15);  // so that it can be picked
 constexpr double kRing = 6.0;                       // pixels
+constexpr double kBelow = 17.0;                     // pixels from the ring to its words
 
 class ReadingItem : public Item {
  public:
@@ -22,6 +24,9 @@ class ReadingItem : public Item {
   void paint(QPainter& painter, const SceneMapping& mapping,
              const CanvasLook& look) const override {
     const QPointF at = mapping.toPixels(reading_.at);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(look.theme.paper);
+    painter.drawEllipse(at, kRing + 2.5, kRing + 2.5);
     painter.setPen(QPen(look.theme.ink, 1.6));
     painter.setBrush(look.theme.raised);
     painter.drawEllipse(at, kRing, kRing);
@@ -32,11 +37,14 @@ class ReadingItem : public Item {
 
   void addLabels(std::vector<Label>& labels, const SceneMapping& mapping,
                  const CanvasLook& look) const override {
-    const QString seen = QCoreApplication::translate("Sun", "%1 h seen")
-                             .arg(QLocale().toString(reading_.hours, 'f', 1));
-    Label label{{seen}, fontFor(TextRole::Note), {}, look.theme.ink};
-    label.middle = mapping.toPixels(reading_.at) + QPointF(0.0, 16.0);
-    label.weight = 15.0;
+    const auto at = std::ranges::find(look.readings, reading_.id, &ReadingCompared::reading);
+    const auto computed = at == look.readings.end() ? std::nullopt : std::optional(at->computed);
+    Label label{
+        {readingWords(reading_.hours, computed)}, fontFor(TextRole::Note), {}, look.theme.ink};
+    label.middle = mapping.toPixels(reading_.at) + QPointF(0.0, kBelow);
+    label.weight = 90.0;
+    label.slide = 2.0 * kBelow;
+    label.always = true;  // what was measured is never left out
     labels.push_back(label);
   }
 

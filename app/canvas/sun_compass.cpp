@@ -10,14 +10,16 @@
 #include "app/canvas/item.h"
 #include "app/document/civil_day.h"
 #include "app/look/sun_scale.h"
+#include "core/sun/horizon.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr int kPathStep = 5;     // minutes
-constexpr double kPlate = 44.0;  // pixels around the horizon
-constexpr double kHold = 12.0;   // pixels from the path within which it is taken hold of
+constexpr int kPathStep = 5;           // minutes
+constexpr int kSkyline = 120;          // directions in which the skyline is drawn
+constexpr double kBesideNorth = 22.0;  // pixels: a time keeps clear of the arrow
+constexpr double kHold = 12.0;         // pixels from the path within which it is taken hold of
 
 Angle azimuthAt(std::optional<UtcTime> time, const Settings& settings) {
   return time ? sunPosition(*time, settings.latitude, settings.longitude).azimuth : Angle();
@@ -29,32 +31,52 @@ std::optional<SunCompass::Mark> markAt(std::optional<UtcTime> time, const CivilD
   return SunCompass::Mark{{azimuthAt(time, settings), Angle()}, day.clock(*time)};
 }
 
-void paintHorizon(QPainter& painter, QPointF middle, const Theme& theme) {
-  const double plate = kCompassRadius + kPlate;
+// Hills and far buildings stand up from the rim.
+void paintSkyline(QPainter& painter, QPointF middle, const SunCompass& compass,
+                  const Theme& theme) {
+  if (compass.skyline.empty()) return;
+  QPainterPath rim;
+  rim.addEllipse(middle, compass.radius, compass.radius);
+  QPolygonF sky;
+  for (std::size_t i = 0; i < compass.skyline.size(); ++i)
+    sky << onCompass(compass, middle,
+                     {Angle::degrees(360.0 * double(i) / kSkyline), compass.skyline[i]});
+  QPainterPath open;
+  open.addPolygon(sky);
+  open.closeSubpath();
+  painter.fillPath(rim.subtracted(open), faded(theme.quietInk, 0.45));
+}
+
+void paintHorizon(QPainter& painter, QPointF middle, const SunCompass& compass,
+                  const Theme& theme) {
+  const double horizon = compass.radius;
+  const double plate = horizon + kCompassPlate;
   painter.setPen(Qt::NoPen);
   painter.setBrush(faded(theme.paper, 0.88));
   painter.drawEllipse(middle, plate, plate);
+  paintSkyline(painter, middle, compass, theme);
   painter.setPen(QPen(theme.edge, 1.0));
   painter.setBrush(Qt::NoBrush);
-  painter.drawEllipse(middle, kCompassRadius, kCompassRadius);
+  painter.drawEllipse(middle, horizon, horizon);
   painter.setPen(QPen(theme.line, 1.0));
   for (const double altitude : {30.0, 60.0}) {
-    const double radius = kCompassRadius * (1.0 - altitude / 90.0);
+    const double radius = horizon * (1.0 - altitude / 90.0);
     painter.drawEllipse(middle, radius, radius);
   }
   painter.setPen(QPen(theme.edge, 1.0));
   for (int degrees = 30; degrees < 360; degrees += 30) {
     const Point way = directionOf(Angle::degrees(degrees));
     const QPointF out(way.x, -way.y);
-    painter.drawLine(middle + out * (kCompassRadius - (degrees % 90 == 0 ? 7 : 4)),
-                     middle + out * kCompassRadius);
+    painter.drawLine(middle + out * (horizon - (degrees % 90 == 0 ? 7 : 4)),
+                     middle + out * horizon);
   }
 }
 
-void paintNorth(QPainter& painter, QPointF middle, const Theme& theme) {
-  const QPointF top = middle - QPointF(0.0, kCompassRadius + 11.0);
-  const QPolygonF west({top, top + QPointF(-6, 19), top + QPointF(0, 15)});
-  const QPolygonF east({top, top + QPointF(6, 19), top + QPointF(0, 15)});
+// Beyond the rim, where the midnight sun does not pass under it.
+void paintNorth(QPainter& painter, QPointF middle, double horizon, const Theme& theme) {
+  const QPointF top = middle - QPointF(0.0, horizon + 21.0);
+  const QPolygonF west({top, top + QPointF(-6, 17), top + QPointF(0, 14)});
+  const QPolygonF east({top, top + QPointF(6, 17), top + QPointF(0, 14)});
   painter.setPen(QPen(theme.ink, 1.1));
   painter.setBrush(theme.paper);
   painter.drawPolygon(east);
@@ -68,43 +90,48 @@ void paintNorth(QPainter& painter, QPointF middle, const Theme& theme) {
 }
 
 void paintPath(QPainter& painter, QPointF middle, const SunCompass& compass, const Theme& theme) {
+  const QPen shining(theme.caution, 2.0, Qt::SolidLine, Qt::RoundCap);
+  const QPen hidden(theme.quietInk, 1.4, Qt::DotLine, Qt::RoundCap);
   for (const auto& stretch : compass.paths) {
-    QPainterPath path;
-    for (const SunCompass::Step& step : stretch) {
-      const QPointF at = onCompass(middle, step.sun);
-      path.elementCount() == 0 ? path.moveTo(at) : path.lineTo(at);
+    QPainterPath seen, unseen;
+    for (std::size_t i = 1; i < stretch.size(); ++i) {
+      QPainterPath& path = stretch[i].hidden ? unseen : seen;
+      path.moveTo(onCompass(compass, middle, stretch[i - 1].sun));
+      path.lineTo(onCompass(compass, middle, stretch[i].sun));
     }
-    painter.strokePath(path, QPen(theme.caution, 2.0, Qt::SolidLine, Qt::RoundCap));
+    painter.strokePath(unseen, hidden);
+    painter.strokePath(seen, shining);
   }
   painter.setPen(QPen(theme.caution, 1.4));
   painter.setBrush(theme.paper);
   for (const SunCompass::Mark& hour : compass.hours)
-    painter.drawEllipse(onCompass(middle, hour.sun), 2.2, 2.2);
+    painter.drawEllipse(onCompass(compass, middle, hour.sun), 2.2, 2.2);
 }
 
 // A time outside the horizon, on the side where the sun crosses it.
-void paintCrossing(QPainter& painter, QPointF middle, const SunCompass::Mark& mark,
-                   const Theme& theme) {
-  const QPointF at = onCompass(middle, mark.sun);
-  const QPointF out = (at - middle) / kCompassRadius;
+void paintCrossing(QPainter& painter, QPointF middle, const SunCompass& compass,
+                   const SunCompass::Mark& mark, const Theme& theme) {
+  const double horizon = compass.radius;
+  const QPointF at = onCompass(compass, middle, mark.sun);
+  const QPointF out = (at - middle) / horizon;
   painter.setPen(QPen(theme.caution, 2.0));
-  painter.drawLine(middle + out * (kCompassRadius - 4.0), middle + out * (kCompassRadius + 5.0));
-  const QPointF words = middle + out * (kCompassRadius + 25.0);
+  painter.drawLine(middle + out * (horizon - 4.0), middle + out * (horizon + 5.0));
+  QPointF words = middle + out * (horizon + 23.0);
+  if (out.y() < -0.85) words.rx() += out.x() < 0.0 ? -kBesideNorth : kBesideNorth;
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(theme.ink);
   painter.drawText(QRectF(words.x() - 24.0, words.y() - 8.0, 48.0, 16.0), Qt::AlignCenter,
                    mark.words);
 }
 
-void paintSun(QPainter& painter, QPointF middle, const SunPosition& sun, const Theme& theme) {
-  const bool up = sun.altitude > Angle();
-  const QPointF at = onCompass(middle, sun);
-  if (up) {
+void paintSun(QPainter& painter, QPointF middle, const SunCompass& compass, const Theme& theme) {
+  const QPointF at = onCompass(compass, middle, compass.now);
+  if (compass.shining) {
     painter.setPen(QPen(faded(theme.ink, 0.55), 1.2, Qt::DashLine));
     painter.drawLine(at, middle);
   }
   painter.setPen(QPen(theme.ink, 1.4));
-  painter.setBrush(up ? sunColour(kSunScaleTop) : theme.paper);
+  painter.setBrush(compass.shining ? sunColour(kSunScaleTop) : theme.paper);
   painter.drawEllipse(at, 6.0, 6.0);
 }
 
@@ -115,13 +142,17 @@ SunCompass sunCompassFor(const CivilDay& day, UtcTime now, const Settings& setti
   const auto sunAt = [&](UtcTime time) {
     return sunPosition(time, settings.latitude, settings.longitude);
   };
+  const Horizon horizon(settings);
+  if (!settings.skyline.empty())
+    for (int i = 0; i < kSkyline; ++i)
+      compass.skyline.push_back(horizon.elevationAt(Angle::degrees(360.0 * i / kSkyline)));
   bool wasUp = false;
   const UtcTime end = day.at(kMinutesInDay);
   for (UtcTime time = day.at(0); time <= end; time += std::chrono::minutes(kPathStep)) {
     const SunPosition sun = sunAt(time);
     const bool up = sun.altitude > Angle();
     if (up && !wasUp) compass.paths.emplace_back();
-    if (up) compass.paths.back().push_back({sun, day.minuteOf(time)});
+    if (up) compass.paths.back().push_back({sun, day.minuteOf(time), !horizon.clears(sun)});
     if (up && day.minuteOf(time) % 60 == 0) compass.hours.push_back({sun, day.clock(time)});
     wasUp = up;
   }
@@ -129,12 +160,13 @@ SunCompass sunCompassFor(const CivilDay& day, UtcTime now, const Settings& setti
   compass.rise = markAt(light.sunrise, day, settings);
   compass.set = markAt(light.sunset, day, settings);
   compass.now = sunAt(now);
+  compass.shining = horizon.clears(compass.now);
   return compass;
 }
 
-QPointF onCompass(QPointF middle, const SunPosition& sun) {
+QPointF onCompass(const SunCompass& compass, QPointF middle, const SunPosition& sun) {
   const double altitude = std::clamp(sun.altitude.degrees(), 0.0, 90.0);
-  const Point way = directionOf(sun.azimuth) * (kCompassRadius * (1.0 - altitude / 90.0));
+  const Point way = directionOf(sun.azimuth) * (compass.radius * (1.0 - altitude / 90.0));
   return middle + QPointF(way.x, -way.y);
 }
 
@@ -149,7 +181,7 @@ const SunCompass::Step* nearestStep(const SunCompass& compass, QPointF middle, Q
   double least = 0.0;
   for (const auto& stretch : compass.paths)
     for (const SunCompass::Step& step : stretch) {
-      const double away = distance(onCompass(middle, step.sun), at);
+      const double away = distance(onCompass(compass, middle, step.sun), at);
       if (nearest == nullptr || away < least) nearest = &step, least = away;
     }
   return nearest;
@@ -158,9 +190,9 @@ const SunCompass::Step* nearestStep(const SunCompass& compass, QPointF middle, Q
 }  // namespace
 
 bool holdsSun(const SunCompass& compass, QPointF middle, QPointF at) {
-  if (distance(onCompass(middle, compass.now), at) <= kHold) return true;
+  if (distance(onCompass(compass, middle, compass.now), at) <= kHold) return true;
   const SunCompass::Step* step = nearestStep(compass, middle, at);
-  return step != nullptr && distance(onCompass(middle, step->sun), at) <= kHold;
+  return step != nullptr && distance(onCompass(compass, middle, step->sun), at) <= kHold;
 }
 
 std::optional<int> minuteNear(const SunCompass& compass, QPointF middle, QPointF at) {
@@ -173,12 +205,12 @@ void paintSunCompass(QPainter& painter, QPointF middle, const SunCompass& compas
                      const Theme& theme) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  paintHorizon(painter, middle, theme);
-  paintNorth(painter, middle, theme);
+  paintHorizon(painter, middle, compass, theme);
+  paintNorth(painter, middle, compass.radius, theme);
   paintPath(painter, middle, compass, theme);
   for (const auto& crossing : {compass.rise, compass.set})
-    if (crossing) paintCrossing(painter, middle, *crossing, theme);
-  paintSun(painter, middle, compass.now, theme);
+    if (crossing) paintCrossing(painter, middle, compass, *crossing, theme);
+  paintSun(painter, middle, compass, theme);
   painter.restore();
 }
 

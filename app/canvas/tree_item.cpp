@@ -5,6 +5,8 @@
 #include <QRadialGradient>
 
 #include "app/canvas/items.h"
+#include "core/sun/solids.h"
+#include "core/units/date.h"
 
 namespace tussock {
 
@@ -23,10 +25,27 @@ QPointF onCircle(Point at, double radius, double turn) {
   return {at.x + radius * std::cos(turn), at.y + radius * std::sin(turn)};
 }
 
+MonthDay middleOfWeek(int week) {
+  const std::chrono::sys_days first = std::chrono::year(2027) / std::chrono::January / 1;
+  const Date day(first + std::chrono::days(7 * week + 3));
+  return {day.month(), day.day()};
+}
+
+Crown leavesOf(const Tree& tree) {
+  Crown crown;
+  crown.leafOn = tree.leafOn;
+  crown.leafOff = tree.leafOff;
+  crown.evergreen = tree.evergreen;
+  return crown;
+}
+
 class TreeItem : public Item {
  public:
   explicit TreeItem(const Tree& tree)
-      : Item(refTo(tree.id), Depth::Tree), tree_(tree), strokes_(strokesOf(tree)) {
+      : Item(refTo(tree.id), Depth::Tree),
+        tree_(tree),
+        leaves_(leavesOf(tree)),
+        strokes_(strokesOf(tree)) {
     setArea({disc(tree.at, tree.crownRadius, kCrownSides)});
   }
 
@@ -39,7 +58,7 @@ class TreeItem : public Item {
 
   void paint(QPainter& painter, const SceneMapping& mapping,
              const CanvasLook& look) const override {
-    const double leaves = inLeaf(look.week) ? 1.0 : 0.35;
+    const double leaves = inLeaf(look) ? 1.0 : 0.35;
     const QColor green = look.theme.leaf;
     const double radius = tree_.crownRadius.metres();
     QRadialGradient wash(QPointF(tree_.at.x, tree_.at.y), radius);
@@ -84,12 +103,13 @@ class TreeItem : public Item {
     return path;
   }
 
-  [[nodiscard]] bool inLeaf(std::optional<int> week) const {
-    if (!week || tree_.evergreen) return true;
-    return *week >= weekOf(tree_.leafOn) && *week <= weekOf(tree_.leafOff);
+  [[nodiscard]] bool inLeaf(const CanvasLook& look) const {
+    if (!look.day && !look.week) return true;
+    return tussock::inLeaf(leaves_, look.day ? *look.day : middleOfWeek(*look.week));
   }
 
   Tree tree_;
+  Crown leaves_;  // as the shade has them
   QPainterPath strokes_;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/document/sun_view.h"
 
+#include "core/sun/horizon.h"
 #include "core/sun/tree_growth.h"
 
 namespace tussock {
@@ -139,10 +140,10 @@ SunPosition SunView::sun() const {
   return sunPosition(instant(), settings.latitude, settings.longitude);
 }
 
-bool SunView::isUpAt(int minute) const {
+bool SunView::isLitAt(int minute) const {
   const Settings& settings = document_.yard().settings;
   const UtcTime time = civilDay().at(minute);
-  return sunPosition(time, settings.latitude, settings.longitude).altitude > Angle();
+  return Horizon(settings).clears(sunPosition(time, settings.latitude, settings.longitude));
 }
 
 void SunView::waitForMap() {

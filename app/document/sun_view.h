@@ -54,9 +54,10 @@ class SunView : public QObject {
   [[nodiscard]] const std::vector<std::chrono::month>& months() const { return months_; }
 
   [[nodiscard]] CivilDay civilDay() const;
-  [[nodiscard]] UtcTime instant() const;        // of day and clock
-  [[nodiscard]] SunPosition sun() const;        // at that instant
-  [[nodiscard]] bool isUpAt(int minute) const;  // the sun's centre, on the day chosen
+  [[nodiscard]] UtcTime instant() const;  // of day and clock
+  [[nodiscard]] SunPosition sun() const;  // at that instant
+  // Whether open ground has direct sun, by the clock of the day chosen.
+  [[nodiscard]] bool isLitAt(int minute) const;
 
   void waitForMap();  // for tests
 

@@ -2,19 +2,20 @@
 #include "app/panels/day_ribbon.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
 
 #include "app/look/sun_scale.h"
 #include "app/look/theme.h"
-#include "core/sun/position.h"
+#include "app/panels/dial_paint.h"
+#include "core/sun/horizon.h"
 
 namespace tussock {
 
 namespace {
 constexpr int kPart = 5;  // minutes
-constexpr double kSide = 14.0, kTop = 8.0, kHigh = 16.0;
 }  // namespace
 
 DayRibbon::DayRibbon(QWidget* parent) : QWidget(parent) {
@@ -27,16 +28,20 @@ DayRibbon::DayRibbon(QWidget* parent) : QWidget(parent) {
 void DayRibbon::show(const CivilDay& day, const Settings& settings, int minute) {
   minute_ = minute;
   light_.clear();
-  for (int part = 0; part < kMinutesInDay; part += kPart)
-    light_.push_back(
-        sunPosition(day.at(part + kPart / 2), settings.latitude, settings.longitude).altitude >
-        Angle());
+  const Horizon horizon(settings);
+  for (int part = 0; part < kMinutesInDay; part += kPart) {
+    const SunPosition sun =
+        sunPosition(day.at(part + kPart / 2), settings.latitude, settings.longitude);
+    light_.push_back(horizon.clears(sun)      ? Light::Sun
+                     : sun.altitude > Angle() ? Light::Hidden
+                                              : Light::Night);
+  }
   setAccessibleName(tr("Time of day: %1").arg(day.clock(day.at(minute))));
   update();
 }
 
 double DayRibbon::xOf(int minute) const {
-  return kSide + (width() - 2.0 * kSide) * minute / kMinutesInDay;
+  return kDialSide + (width() - 2.0 * kDialSide) * minute / kMinutesInDay;
 }
 
 void DayRibbon::choose(int minute) {
@@ -45,7 +50,7 @@ void DayRibbon::choose(int minute) {
 }
 
 void DayRibbon::chooseAt(double x) {
-  const double share = (x - kSide) / std::max(1.0, width() - 2.0 * kSide);
+  const double share = (x - kDialSide) / std::max(1.0, width() - 2.0 * kDialSide);
   choose(int(std::clamp(share, 0.0, 1.0) * kMinutesInDay / kPart + 0.5) * kPart);
 }
 
@@ -54,30 +59,22 @@ void DayRibbon::paintEvent(QPaintEvent*) {
   const Theme& theme = currentTheme();
   for (std::size_t i = 0; i < light_.size(); ++i) {
     const double from = xOf(int(i) * kPart), to = xOf(int(i + 1) * kPart);
-    painter.fillRect(QRectF(from, kTop, to - from + 0.5, kHigh),
-                     sunColour(light_[i] ? kSunScaleTop : 0.6));
+    painter.fillRect(QRectF(from, kDialTop, to - from + 0.5, kDialHigh),
+                     sunColour(light_[i] == Light::Sun      ? kSunScaleTop
+                               : light_[i] == Light::Hidden ? kHiddenHours
+                                                            : kNightHours));
   }
   painter.setFont(fontFor(TextRole::Note));
-  painter.setPen(theme.quietInk);
-  for (int hour = 0; hour <= 24; hour += 3) {
+  const double wide = painter.fontMetrics().horizontalAdvance(QStringLiteral("00:00"));
+  const int stride = xOf(180) - xOf(0) > wide + kSpace2 ? 3 : 6;  // hours between two ticks
+  for (int hour = 0; hour <= 24; hour += stride) {
     const double x = xOf(hour * 60);
-    painter.drawLine(QPointF(x, kTop + kHigh), QPointF(x, kTop + kHigh + 3));
-    painter.drawText(QRectF(x - 24, kTop + kHigh + 4, 48, 14), Qt::AlignCenter,
+    paintDialTick(painter, int(std::lround(x)));
+    painter.setPen(theme.quietInk);
+    painter.drawText(QRectF(x - 24, kDialTop + kDialHigh + 4, 48, 14), Qt::AlignCenter,
                      QStringLiteral("%1:00").arg(hour));
   }
-  paintHandle(painter);
-}
-
-void DayRibbon::paintHandle(QPainter& painter) const {
-  const Theme& theme = currentTheme();
-  painter.setRenderHint(QPainter::Antialiasing);
-  const QPointF at(xOf(minute_), kTop + kHigh / 2.0);
-  painter.setPen(QPen(hasFocus() ? theme.sky : theme.ink, hasFocus() ? 2.4 : 1.4));
-  painter.setBrush(theme.raised);
-  painter.drawEllipse(at, 8.0, 8.0);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(theme.caution);
-  painter.drawEllipse(at, 4.0, 4.0);
+  paintDialHandle(painter, {xOf(minute_), kDialTop + kDialHigh / 2.0}, hasFocus());
 }
 
 void DayRibbon::mousePressEvent(QMouseEvent* event) {

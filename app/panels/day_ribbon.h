@@ -17,7 +17,7 @@ class DayRibbon : public QWidget {
   void show(const CivilDay& day, const Settings& settings, int minute);
   [[nodiscard]] double xOf(int minute) const;
   [[nodiscard]] QSize sizeHint() const override { return {420, 44}; }
-  [[nodiscard]] QSize minimumSizeHint() const override { return {220, 44}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {160, 44}; }
 
  signals:
   void minuteChosen(int minute);
@@ -33,10 +33,10 @@ class DayRibbon : public QWidget {
  private:
   void choose(int minute);
   void chooseAt(double x);
-  void paintHandle(QPainter& painter) const;
 
   int minute_ = kMinutesInDay / 2;
-  std::vector<bool> light_;  // by parts of kPart minutes
+  enum class Light { Night, Hidden, Sun };  // hidden: up, but not over the skyline or the slope
+  std::vector<Light> light_;                // by parts of kPart minutes
 };
 
 }  // namespace tussock

@@ -159,6 +159,12 @@ void FieldForm::refresh() {
   for (const auto& refresher : refreshers_) refresher();
 }
 
+void FieldForm::preview(std::optional<Object> object) {
+  if (!object && !previewed_) return;
+  previewed_ = std::move(object);
+  refresh();
+}
+
 void FieldForm::forgetRefused() {
   for (InlineField* field : fields_) field->forgetRefused();
 }

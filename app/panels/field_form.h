@@ -4,10 +4,13 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <QString>
 #include <QStringList>
 #include <QWidget>
 #include <vector>
+
+#include "core/edit/change.h"
 
 class QCheckBox;
 class QComboBox;
@@ -49,12 +52,16 @@ class FieldForm : public QWidget {
   // Shows what is so now; leaves alone what someone is typing.
   void refresh();
   void forgetRefused();  // values that could not be taken
+  // Shows the object as an edit in hand would make it; nothing ends that.
+  void preview(std::optional<Object> object);
+  [[nodiscard]] const std::optional<Object>& previewed() const { return previewed_; }
 
  private:
   QLabel* addLabel(const QString& label);
   void addValue(QWidget* label, QWidget* value);
 
   QGridLayout* grid_;
+  std::optional<Object> previewed_;
   std::vector<std::function<void()>> refreshers_;
   std::vector<InlineField*> fields_;
 };

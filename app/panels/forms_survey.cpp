@@ -15,7 +15,9 @@ QString tr(const char* source) {
 
 QString readDate(const QString& typed, Date& value) {
   const auto read = parseDate(typed.trimmed().toStdString());
-  if (!read) return tr("Write a date as year-month-day, such as 2027-06-21.");
+  if (!read)
+    return tr("Write a date as year-month-day, such as %1.")
+        .arg(QString::fromStdString(formatDate(value)));
   value = *read;
   return {};
 }

@@ -138,7 +138,7 @@ void addSunProfile(FieldForm& form, Document& document, const ObjectForm<Setting
         yard.edit(tr("Sun classes"),
                   [index](Settings& s) { s.sunProfile = sunProfiles()[std::size_t(index)].id; });
       });
-  form.addFact(QStringLiteral("yard-sun-source"), tr("after"), [&document] {
+  form.addFact(QStringLiteral("yard-sun-source"), tr("Source"), [&document] {
     return QString::fromStdString(sunProfile(document.yard().settings.sunProfile).source);
   });
 }

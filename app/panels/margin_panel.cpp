@@ -145,6 +145,10 @@ Survey& MarginPanel::survey() const {
   return selection_->survey();
 }
 
+void MarginPanel::preview(const ChangeSet& edit) {
+  selection_->preview(edit);
+}
+
 void MarginPanel::setWeek(std::optional<int> week) {
   selection_->setWeek(week);
 }

@@ -34,6 +34,7 @@ class MarginPanel : public QWidget {
   [[nodiscard]] Filling& filling() const;
   [[nodiscard]] Survey& survey() const;
   [[nodiscard]] PersonalCatalogue& personal() const { return *personal_; }
+  void preview(const ChangeSet& edit);
   void setWeek(std::optional<int> week);
   // All that is known of a plant, in the place of what is selected until something else is.
   void showPlant(const QString& botanicalName);

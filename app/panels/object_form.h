@@ -91,8 +91,8 @@ class ObjectForm {
   void field(const char* name, const QString& label, Show show, Take take) {
     form_.addField(
         QLatin1String(name), label,
-        [get = get(), show] {
-          const T* o = get();
+        [shown = shown(), show] {
+          const T* o = shown();
           return o ? show(*o) : QString();
         },
         [*this, label, take](const QString& typed) {
@@ -106,8 +106,8 @@ class ObjectForm {
   }
   template <class Show>
   void fact(const char* name, const QString& label, Show show) {
-    form_.addFact(QLatin1String(name), label, [get = get(), show] {
-      const T* o = get();
+    form_.addFact(QLatin1String(name), label, [shown = shown(), show] {
+      const T* o = shown();
       return o ? show(*o) : QString();
     });
   }
@@ -121,6 +121,16 @@ class ObjectForm {
  private:
   [[nodiscard]] auto get() const {
     return [&document = document_, id = id_] { return objectIn(document.yard(), id); };
+  }
+
+  // With the edit in hand made.
+  [[nodiscard]] auto shown() const {
+    return [get = get(), &form = form_, id = id_]() -> const T* {
+      if constexpr (!std::is_same_v<T, Settings>)
+        if (form.previewed())
+          if (const T* o = std::get_if<T>(&*form.previewed()); o && o->id == id) return o;
+      return get();
+    };
   }
 
   FieldForm& form_;

@@ -86,6 +86,15 @@ void SelectionView::followEdit() {
   refresh();
 }
 
+void SelectionView::preview(const ChangeSet& edit) {
+  if (!form_) return;
+  const auto& selection = document_.selection();
+  for (const Change& change : edit.changes)
+    if (selection.size() == 1 && subjectOf(change) == selection.front())
+      return form_->preview(change.after);
+  form_->preview(std::nullopt);
+}
+
 void SelectionView::setWeek(std::optional<int> week) {
   week_ = week;
   if (standing_) standing_->setWeek(week);

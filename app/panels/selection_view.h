@@ -30,6 +30,7 @@ class SelectionView : public QWidget {
   [[nodiscard]] Filling& filling() const { return *filling_; }
   [[nodiscard]] Survey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
+  void preview(const ChangeSet& edit);    // what is being dragged; empty when nothing is
 
  signals:
   void factsWanted(const QString& botanicalName);

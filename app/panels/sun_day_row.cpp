@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/sun_day_row.h"
 
+#include <algorithm>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -9,6 +10,7 @@
 
 #include "app/look/motion.h"
 #include "app/look/theme.h"
+#include "app/panels/dial_paint.h"
 
 namespace tussock {
 
@@ -16,13 +18,6 @@ namespace {
 
 constexpr int kPlayStep = 5, kPlayBeat = 50;  // minutes of the day, milliseconds
 constexpr int kStillStep = 60;                // minutes, where nothing is to move by itself
-
-// A day that the month does not have becomes its last.
-Date stepped(Date from, int days, int months) {
-  Date day = from + std::chrono::months(months);
-  if (!day.ok()) day = day.year() / day.month() / std::chrono::last;
-  return Date(std::chrono::sys_days(day) + std::chrono::days(days));
-}
 
 }  // namespace
 
@@ -42,6 +37,7 @@ SunDayRow::SunDayRow(SunView& view, QWidget* parent)
   clock_->setMinimumWidth(84);
   play_->setObjectName(QStringLiteral("sun-play"));
   play_->setFocusPolicy(Qt::TabFocus);
+  reserveWidth();
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kSpace2);
@@ -52,6 +48,14 @@ SunDayRow::SunDayRow(SunView& view, QWidget* parent)
   connect(date_, &QLineEdit::editingFinished, this, &SunDayRow::takeDate);
   connect(play_, &QPushButton::clicked, this, &SunDayRow::play);
   connect(&playing_, &QTimer::timeout, this, &SunDayRow::playOn);
+}
+
+// As wide as the longest of its words, so that nothing beside it moves.
+void SunDayRow::reserveWidth() {
+  for (const QString& words : {tr("An hour on"), tr("Play the day"), tr("Stop")}) {
+    play_->setText(words);
+    play_->setMinimumWidth(std::max(play_->minimumWidth(), play_->sizeHint().width()));
+  }
 }
 
 void SunDayRow::refresh() {
@@ -75,8 +79,8 @@ void SunDayRow::takeDate() {
   const QString typed = date_->text().trimmed();
   const auto day = parseDate(typed.toStdString());
   if (!day)
-    return emit troubled(
-        tr("“%1” is no date. Write it as year-month-day, such as 2027-06-21.").arg(typed));
+    return emit troubled(tr("“%1” is no date. Write it as year-month-day, such as %2.")
+                             .arg(typed, QString::fromStdString(formatDate(view_.choice().day))));
   date_->setModified(false);
   SunChoice choice = view_.choice();
   choice.day = *day;
@@ -105,6 +109,7 @@ void SunDayRow::play() {
   }
   if (playing_.isActive()) return stopPlaying();
   playing_.start();
+  playOn();
   refresh();
 }
 
@@ -113,9 +118,14 @@ void SunDayRow::playOn() {
   SunChoice choice = view_.choice();
   for (int step = 0; step < kMinutesInDay / kPlayStep; ++step) {
     choice.minute = (choice.minute + kPlayStep) % kMinutesInDay;
-    if (view_.isUpAt(choice.minute)) break;
+    if (!view_.isLitAt(choice.minute)) continue;
+    view_.choose(choice);
+    return emit troubled({});
   }
-  view_.choose(choice);
+  stopPlaying();
+  emit troubled(
+      tr("The sun reaches the ground at no time of this day, so there is nothing to "
+         "play. Choose another date."));
 }
 
 void SunDayRow::stopPlaying() {

@@ -29,6 +29,7 @@ class SunDayRow : public QWidget {
   void hideEvent(QHideEvent* event) override;
 
  private:
+  void reserveWidth();
   void takeDate();
   void stepDate(int days, int months);
   void play();

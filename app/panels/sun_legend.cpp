@@ -2,6 +2,7 @@
 #include "app/panels/sun_legend.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QLocale>
 #include <QPainter>
 
@@ -75,8 +76,8 @@ void SunLegend::paintClasses(QPainter& painter) const {
   name(xOf(0.0), part, tr("shade"));
   name(part, full, tr("part sun"));
   name(full, xOf(kSunScaleTop), tr("full sun"));
-  painter.setPen(QPen(theme.ink, 1.4));
-  for (const double x : {part, full}) painter.drawLine(QPointF(x, 2.0), QPointF(x, kTop + kHigh));
+  for (const double x : {part, full})
+    painter.fillRect(QRectF(std::round(x), 2.0, 1.0, kTop + kHigh - 2.0), theme.ink);
 }
 
 }  // namespace tussock

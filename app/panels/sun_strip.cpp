@@ -16,6 +16,7 @@
 #include "app/panels/sun_day_row.h"
 #include "app/panels/sun_legend.h"
 #include "app/panels/sun_words.h"
+#include "app/panels/year_dial.h"
 
 namespace tussock {
 
@@ -66,7 +67,6 @@ SunStrip::SunStrip(Canvas& canvas) : QFrame(&canvas), canvas_(canvas) {
 void SunStrip::layOut() {
   dayRow_ = new SunDayRow(view());
   legend_ = new SunLegend;
-  day_ = new DayRibbon;
   words_ = new QLabel;
   words_->setObjectName(QStringLiteral("sun-words"));
   words_->setProperty("look", QStringLiteral("note"));
@@ -85,7 +85,7 @@ void SunStrip::layOut() {
   column->setSpacing(kSpace1);
   column->addLayout(top);
   column->addWidget(legend_);
-  column->addWidget(day_);
+  column->addWidget(makeDials());
   column->addWidget(words_);
 }
 
@@ -164,6 +164,20 @@ QWidget* SunStrip::makeTrees() {
   return box;
 }
 
+QWidget* SunStrip::makeDials() {
+  day_ = new DayRibbon;
+  year_ = new YearDial;
+  dials_ = new QWidget;
+  QHBoxLayout* row = rowIn(dials_);
+  row->addWidget(day_, 1);
+  row->addWidget(year_, 1);
+  connect(year_, &YearDial::dayChosen, this, [this](Date day) {
+    trouble_.clear();
+    choose([day](SunChoice& c) { c.day = day; });
+  });
+  return dials_;
+}
+
 void SunStrip::toggle(SunLook look) {
   choose([look](SunChoice& c) { c.look = c.look == look ? SunLook::Off : look; });
 }
@@ -187,8 +201,7 @@ void SunStrip::refresh() {
   if (shadows) shadows_->setChecked(true);
   if (QAbstractButton* years = years_->button(choice.yearsAhead)) years->setChecked(true);
   const bool sameParts = dayRow_->isVisibleTo(this) == shadows;
-  for (QWidget* part : {static_cast<QWidget*>(dayRow_), static_cast<QWidget*>(day_)})
-    part->setVisible(shadows);
+  for (QWidget* part : {static_cast<QWidget*>(dayRow_), dials_}) part->setVisible(shadows);
   for (QWidget* part : {static_cast<QWidget*>(spans_), static_cast<QWidget*>(legend_)})
     part->setVisible(!shadows);
   if (choice.look == SunLook::Hours) refreshHours();
@@ -204,6 +217,7 @@ void SunStrip::refreshHours() {
 
 void SunStrip::refreshDay() {
   day_->show(view().civilDay(), canvas_.document().yard().settings, view().choice().minute);
+  year_->show(view().choice().day, canvas_.document().yard().settings);
   dayRow_->refresh();
 }
 
@@ -228,11 +242,9 @@ void SunStrip::refreshSpans() {
 
 QString SunStrip::wordsOfChoice() const {
   const Yard& yard = canvas_.document().yard();
-  const QString words =
-      view().choice().look == SunLook::Shadows
-          ? daylightWords(view().civilDay(), yard.settings)
-          : tr("Limits: %1")
-                .arg(QString::fromStdString(sunProfile(yard.settings.sunProfile).source));
+  const QString words = view().choice().look == SunLook::Shadows
+                            ? daylightWords(view().civilDay(), yard.settings)
+                            : limitWords(sunProfile(yard.settings.sunProfile));
   const QString growth = view().choice().yearsAhead > 0 ? growthWords(yard) : QString();
   return growth.isEmpty() ? words : tr("%1. %2").arg(growth, words);
 }

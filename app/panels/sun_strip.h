@@ -17,6 +17,7 @@ class QPushButton;
 namespace tussock {
 
 class DayRibbon;
+class YearDial;
 class SunDayRow;
 class SunLegend;
 
@@ -39,6 +40,7 @@ class SunStrip : public QFrame {
   QWidget* makeLooks();
   QWidget* makeSpans();
   QWidget* makeTrees();
+  QWidget* makeDials();
   void layOut();
   void follow();
   QPushButton* chip(const QString& name, const QString& words);
@@ -63,7 +65,9 @@ class SunStrip : public QFrame {
   QButtonGroup* years_ = nullptr;
   SunDayRow* dayRow_ = nullptr;
   SunLegend* legend_ = nullptr;
+  QWidget* dials_ = nullptr;  // of the day and the year, side by side
   DayRibbon* day_ = nullptr;
+  YearDial* year_ = nullptr;
   QLabel* words_ = nullptr;
   QString trouble_;
   QStringList spanWords_;

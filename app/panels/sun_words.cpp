@@ -7,6 +7,8 @@
 #include <QLocale>
 
 #include "core/model/cover.h"
+#include "core/sun/direct_light.h"
+#include "core/sun/horizon.h"
 
 namespace tussock {
 
@@ -128,19 +130,47 @@ QString briefSunWordsAt(const SunView& view, Point at) {
       .arg(figure, monthWords(month->month, growingSeason(view.yard().settings)));
 }
 
-QString differenceWords(double hours) {
-  const QString figure = QLocale().toString(std::abs(hours), 'f', 1);
-  if (figure == QLocale().toString(0.0, 'f', 1)) return tr("%1 h").arg(figure);
-  return tr("%1%2 h").arg(hours < 0.0 ? QStringLiteral("−") : QStringLiteral("+"), figure);
+namespace {
+
+// Where the sun is while it is up and the ground has none; nothing when that is never.
+QString hiddenWords(const CivilDay& day, const Settings& settings, const Daylight& up) {
+  if (Horizon(settings).isOpen()) return {};
+  const UtcTime from = up.sunrise.value_or(day.at(0)),
+                to = up.sunset.value_or(day.at(kMinutesInDay));
+  const QString where =
+      settings.skyline.empty() ? tr("no sun on the slope") : tr("behind the skyline");
+  const std::vector<LightSpan> lit = directLight(from, to, settings);
+  if (lit.empty()) return tr("%1 all day").arg(where);
+  constexpr std::chrono::minutes kNoticed{5};
+  QStringList times;
+  if (lit.front().from - from > kNoticed) times << tr("until %1").arg(day.clock(lit.front().from));
+  for (std::size_t i = 1; i < lit.size(); ++i)
+    times << tr("from %1 to %2").arg(day.clock(lit[i - 1].to), day.clock(lit[i].from));
+  if (to - lit.back().to > kNoticed) times << tr("from %1 on").arg(day.clock(lit.back().to));
+  return times.isEmpty() ? QString() : tr("%1 %2").arg(where, times.join(QStringLiteral(", ")));
 }
+
+}  // namespace
 
 QString daylightWords(const CivilDay& day, const Settings& settings) {
   const Daylight light = daylight(day.date(), settings.latitude, settings.longitude);
-  if (light.sunrise && light.sunset)
-    return tr("Sunrise %1, sunset %2 %3")
-        .arg(day.clock(*light.sunrise), day.clock(*light.sunset), day.zone(light.transit));
-  return light.hours > 12.0 ? tr("Midnight sun: it does not set on this day")
-                            : tr("Polar night: the sun does not rise on this day");
+  if (!light.sunrise && light.hours < 12.0)
+    return tr("Polar night: the sun does not rise on this day");
+  const QString words =
+      light.sunrise && light.sunset
+          ? tr("Sunrise %1, sunset %2 %3")
+                .arg(day.clock(*light.sunrise), day.clock(*light.sunset), day.zone(light.transit))
+          : tr("Midnight sun: it does not set on this day");
+  const Daylight up = timeAbove(Angle(), day.date(), settings.latitude, settings.longitude);
+  const QString hidden = hiddenWords(day, settings, up);
+  return hidden.isEmpty() ? words : tr("%1; %2").arg(words, hidden);
+}
+
+QString limitWords(const SunProfile& profile) {
+  const std::string name = profile.source.substr(0, profile.source.find_first_of(":,"));
+  return tr("Limits from %1 h and %2 h: %3")
+      .arg(QLocale().toString(profile.partFrom), QLocale().toString(profile.fullFrom),
+           QString::fromStdString(name));
 }
 
 QString growthWords(const Yard& yard) {

@@ -5,6 +5,7 @@
 #include <QString>
 
 #include "app/document/sun_view.h"
+#include "core/catalog/fit.h"
 
 namespace tussock {
 
@@ -19,13 +20,14 @@ struct HourFigures {
   QString before, after, total;
 };
 [[nodiscard]] HourFigures hourFigures(const SunHours& hours);
-// How much more was seen than computed, in hours: "+0.6 h".
-[[nodiscard]] QString differenceWords(double hours);
-// "Sunrise 05:28, sunset 20:27 EDT", or that the sun does not rise or set.
+// "Sunrise 05:28, sunset 20:27 EDT", or that the sun does not rise or set; and when it is behind
+// the skyline: "behind the skyline until 09:50".
 [[nodiscard]] QString daylightWords(const CivilDay& day, const Settings& settings);
 [[nodiscard]] QString monthWords(std::chrono::month month);
 // The days of a month that lie in the season: "May", or "20–30 April".
 [[nodiscard]] QString monthWords(std::chrono::month month, const GrowingSeason& season);
+// Where the limits of the sun classes are from, in brief: the whole of it stands with the yard.
+[[nodiscard]] QString limitWords(const SunProfile& profile);
 // How many trees stay as they are because no growth is told of them; empty when none do.
 [[nodiscard]] QString growthWords(const Yard& yard);
 

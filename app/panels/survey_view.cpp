@@ -8,9 +8,9 @@
 #include <QLocale>
 #include <QPushButton>
 
+#include "app/canvas/reading_words.h"
 #include "app/look/theme.h"
 #include "app/panels/field_text.h"
-#include "app/panels/sun_words.h"
 
 namespace tussock {
 
@@ -21,6 +21,19 @@ QLabel* cell(const QString& words, const char* look, Qt::Alignment at = Qt::Alig
   label->setProperty("look", QLatin1String(look));
   label->setAlignment(at | Qt::AlignVCenter);
   return label;
+}
+
+// Heights are held between 0.3 and 3 times that drawn, light between none and all.
+QString endWords(const FittedValue& value) {
+  switch (value.end) {
+    case FittedValue::End::None:
+      return {};
+    case FittedValue::End::Least:
+      return SurveyView::tr(" (the least that is tried)");
+    case FittedValue::End::Most:
+      return SurveyView::tr(" (the most that is tried)");
+  }
+  return {};
 }
 
 }  // namespace
@@ -114,15 +127,16 @@ QString SurveyView::wordsOf(const FittedValue& value) const {
   const auto height = [this](double metres) {
     return lengthText(Length::metres(metres), document_.yard().settings.units);
   };
+  const QString end = endWords(value);
   switch (value.quantity) {
     case TreeQuantity::Height:
-      return tr("%1: height %2, now %3").arg(name, height(value.to), height(value.from));
+      return tr("%1: height %2, now %3%4").arg(name, height(value.to), height(value.from), end);
     case TreeQuantity::OpennessLeaf:
-      return tr("%1: light in leaf %2, now %3")
-          .arg(name, shareText(value.to), shareText(value.from));
+      return tr("%1: light in leaf %2, now %3%4")
+          .arg(name, shareText(value.to), shareText(value.from), end);
     case TreeQuantity::OpennessBare:
-      return tr("%1: light when bare %2, now %3")
-          .arg(name, shareText(value.to), shareText(value.from));
+      return tr("%1: light when bare %2, now %3%4")
+          .arg(name, shareText(value.to), shareText(value.from), end);
   }
   return {};
 }

@@ -86,11 +86,7 @@ QWidget* YearPanel::makeHead() {
   anyWeek_ = new QPushButton(tr("Show all in flower"), head);
   anyWeek_->setObjectName(QStringLiteral("year-any-week"));
   anyWeek_->setProperty("look", QStringLiteral("link"));
-  connect(anyWeek_, &QPushButton::clicked, this, [this] {
-    ruler_->setWeek(std::nullopt);
-    showWeek();
-    emit weekChanged(std::nullopt);
-  });
+  connect(anyWeek_, &QPushButton::clicked, this, [this] { setWeek(std::nullopt); });
   under_ = new QStackedWidget(head);
   under_->setFixedHeight(22);
   under_->addWidget(place_);
@@ -132,6 +128,13 @@ QWidget* YearPanel::makeYears() {
 
 std::optional<int> YearPanel::week() const {
   return ruler_->week();
+}
+
+void YearPanel::setWeek(std::optional<int> week) {
+  if (week == ruler_->week()) return;
+  ruler_->setWeek(week);
+  showWeek();
+  emit weekChanged(week);
 }
 
 GrowthYear YearPanel::year() const {

@@ -26,6 +26,7 @@ class YearPanel : public QWidget {
 
   [[nodiscard]] YearRuler* ruler() const { return ruler_; }
   [[nodiscard]] std::optional<int> week() const;
+  void setWeek(std::optional<int> week);
   [[nodiscard]] GrowthYear year() const;
   [[nodiscard]] bool isFolded() const { return folded_; }
   void fold();

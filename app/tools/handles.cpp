@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/handles.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/tools/size_gesture.h"
@@ -12,6 +13,7 @@ namespace {
 constexpr double kReach = 8.0;       // pixels
 constexpr double kTurnAbove = 26.0;  // pixels above the drift
 constexpr double kEndBeyond = 8.0;   // pixels
+constexpr double kHeightTop = 18.0;  // pixels from the top, so that its arrows stay in sight
 constexpr double kSideRoom = 44.0;   // pixels: shorter sides show no middle handle
 }  // namespace
 
@@ -65,7 +67,10 @@ void Handles::addHeight(std::vector<Handle>& handles, ObjectRef ref) const {
   const Item* item = canvas_.scene().find(ref);
   if (!item) return;
   const QRectF box = canvas_.mapping().toPixels(item->bounds());
-  handles.push_back({Kind::Height, QPointF(box.center().x(), box.top() - kTurnAbove), {}});
+  const QRectF view(QPointF(), canvas_.mapping().view());
+  QPointF at(box.center().x(), box.top() - kTurnAbove);
+  if (box.intersects(view)) at.setY(std::max(at.y(), kHeightTop));
+  handles.push_back({Kind::Height, at, {}});
 }
 
 // Where the drift's axis leaves it, a little outside.

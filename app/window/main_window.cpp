@@ -22,6 +22,7 @@
 #include "app/panels/year_panel.h"
 #include "app/tools/drift_in_hand.h"
 #include "app/window/actions.h"
+#include "app/window/day_shown.h"
 #include "app/window/drift_commands.h"
 #include "app/window/first_steps.h"
 #include "app/window/key_list.h"
@@ -225,6 +226,8 @@ void MainWindow::wirePanels() {
   connect(&margin_->survey(), &Survey::changed, canvas_,
           [this] { canvas_->showReadings(margin_->survey().compared()); });
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
+  connect(canvas_, &Canvas::previewed, margin_, &MarginPanel::preview);
+  new DayShown(canvas_->sunView(), *year_, this);
   canvas_->setWeek(year_->week());
   margin_->setWeek(year_->week());
   canvas_->setYear(year_->year());

@@ -101,6 +101,14 @@ double rounded(TreeQuantity quantity, double value) {
   return std::round(value * steps) / steps;
 }
 
+// To the last figure that is told.
+FittedValue::End endOf(const Unknown& unknown, TreeQuantity quantity, double to) {
+  const double figure = quantity == TreeQuantity::Height ? 0.1 : 0.01;
+  if (to <= unknown.low + figure) return FittedValue::End::Least;
+  if (to >= unknown.high - figure) return FittedValue::End::Most;
+  return FittedValue::End::None;
+}
+
 void fit(SurveyModel& model, const std::vector<Tree>& trees, const std::vector<Wanted>& wanted,
          std::stop_token stop, SurveyFit& result) {
   std::vector<Unknown> unknowns;
@@ -128,7 +136,9 @@ void fit(SurveyModel& model, const std::vector<Tree>& trees, const std::vector<W
     const bool changes =
         std::abs(to - from) > (wanted[i].quantity == TreeQuantity::Height ? 0.05 : 0.005);
     offered.push_back(changes ? to : from);
-    if (changes) result.values.push_back({trees[wanted[i].tree].id, wanted[i].quantity, from, to});
+    if (changes)
+      result.values.push_back({trees[wanted[i].tree].id, wanted[i].quantity, from, to,
+                               endOf(unknowns[i], wanted[i].quantity, to)});
   }
   result.after = compared(model, with(offered));
 }
@@ -141,6 +151,10 @@ ChangeSet proposalOf(const Yard& yard, const std::vector<FittedValue>& values) {
     draft.put(std::move(tree));
   }
   return draft.finish("Fit trees to the sun survey");
+}
+
+std::string counted(std::size_t count, const char* one, const char* many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
 }
 
 std::string textOf(const SurveyFit& fit) {
@@ -160,11 +174,20 @@ std::string textOf(const SurveyFit& fit) {
           ? fmt::format("What is drawn fits best: {:.1f} h off at a reading.", rmsOf(fit.before))
           : fmt::format("Readings are {:.1f} h off as drawn, {:.1f} h with these trees.",
                         rmsOf(fit.before), rmsOf(fit.after));
+  const auto atEnd = std::count_if(fit.values.begin(), fit.values.end(), [](const FittedValue& v) {
+    return v.end != FittedValue::End::None;
+  });
   if (fit.verdict == SurveyVerdict::TooFew)
     text += fmt::format(
-        " {} readings cannot settle {} unknowns: this is the change nearest to what is drawn. Add "
-        "readings at other points and dates.",
-        readings, fit.unknowns);
+        " {} cannot settle {}{}.", counted(readings, "reading", "readings"),
+        counted(static_cast<std::size_t>(fit.unknowns), "unknown", "unknowns"),
+        fit.values.empty() || atEnd > 0 ? "" : ": this is the change nearest to what is drawn");
+  if (atEnd > 0)
+    text += fmt::format(
+        " {} to the end of what a tree can be, so that something else is likely to be amiss: a "
+        "reading, a place, or a tree that is not drawn.",
+        atEnd == 1 ? "One value went" : "Some values went");
+  if (fit.verdict == SurveyVerdict::TooFew) text += " Add readings at other points and dates.";
   return text;
 }
 

@@ -27,6 +27,8 @@ struct FittedValue {
   Id<Tree> tree;
   TreeQuantity quantity = TreeQuantity::Height;
   double from = 0.0, to = 0.0;  // metres, or share of sun let through
+  enum class End { None, Least, Most };
+  End end = End::None;  // of what is taken for possible, where `to` lies at it
 };
 
 enum class SurveyVerdict {

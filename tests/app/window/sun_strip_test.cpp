@@ -11,7 +11,11 @@
 #include "app/canvas/sun_compass.h"
 #include "app/look/motion.h"
 #include "app/panels/day_ribbon.h"
+#include "app/panels/field_text.h"
 #include "app/panels/sun_words.h"
+#include "app/panels/year_dial.h"
+#include "app/panels/year_ruler.h"
+#include "app/tools/handles.h"
 #include "core/sun/tree_growth.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -255,7 +259,7 @@ TEST_F(SunInTheWindow, TheSunIsDraggedAlongItsPath) {
   const Settings settings = yard().settings;
   const auto at = [&](int hour) {
     const UtcTime time = view().civilDay().at(hour * 60);
-    return onCompass(canvas().compassMiddle(),
+    return onCompass(canvas().compass(), canvas().compassMiddle(),
                      sunPosition(time, settings.latitude, settings.longitude))
         .toPoint();
   };
@@ -266,7 +270,7 @@ TEST_F(SunInTheWindow, TheSunIsDraggedAlongItsPath) {
   EXPECT_NEAR(view().choice().minute, 16 * 60, 10) << "whole pixels";
   EXPECT_EQ(yard(), before);
   const int now = view().choice().minute;
-  const QPointF south = canvas().compassMiddle() + QPointF(0.0, kCompassRadius - 4.0);
+  const QPointF south = canvas().compassMiddle() + QPointF(0.0, canvas().compass().radius - 4.0);
   QTest::mouseClick(&canvas(), Qt::LeftButton, {}, south.toPoint());
   EXPECT_EQ(view().choice().minute, now) << "not the sun, nor its path";
 }
@@ -289,6 +293,144 @@ TEST_F(SunInTheWindow, PlayRunsTheDayUnlessLessMotionIsAskedFor) {
   EXPECT_EQ(view().choice().minute, now + 60);
 }
 
+TEST_F(SunInTheWindow, PlaySaysThatPolarNightHasNothingToShow) {
+  Yard north = YardBuilder().bed("Walk", "POLYGON((0 0,6 0,6 3,0 3,0 0))").build();
+  north.settings.latitude = Angle::degrees(80);
+  start(north);
+  settle();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  if (lessMotion()) GTEST_SKIP() << "the system moves nothing by itself";
+  typeDate(QStringLiteral("2027-12-21"));
+  EXPECT_TRUE(words().startsWith(QStringLiteral("Polar night")));
+  const int now = view().choice().minute;
+  clickOn("sun-play");
+  EXPECT_TRUE(words().contains(QStringLiteral("nothing to play"))) << words().toStdString();
+  QTest::qWait(200);
+  EXPECT_EQ(view().choice().minute, now);
+  EXPECT_EQ(part<QPushButton>("sun-play")->text(), QStringLiteral("Play the day"));
+}
+
+TEST_F(SunInTheWindow, NothingMovesAsideWhenPlayBecomesStop) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  if (lessMotion()) GTEST_SKIP() << "the system moves nothing by itself";
+  QTest::qWait(0);
+  const QRect before = part<QPushButton>("sun-play")->geometry();
+  clickOn("sun-play");
+  QTest::qWait(0);
+  EXPECT_EQ(part<QPushButton>("sun-play")->text(), QStringLiteral("Stop"));
+  EXPECT_EQ(part<QPushButton>("sun-play")->geometry(), before);
+  clickOn("sun-play");
+}
+
+// A hill of 20 degrees in the east. At 38.4° N the sun stands that high in March two hours after it
+// has risen: about 1.7 h for 20° at 51.6° of slant (sin 20° / (15°/h cos 38.4°), by hand).
+TEST_F(SunInTheWindow, TheSkylineIsToldAndShown) {
+  Yard valley = YardBuilder().bed("Walk", "POLYGON((0 0,6 0,6 3,0 3,0 0))").build();
+  const Angle high = Angle::degrees(20);
+  valley.settings.skyline = {{Angle::degrees(1), high},
+                             {Angle::degrees(150), high},
+                             {Angle::degrees(160), Angle()},
+                             {Angle::degrees(359), Angle()}};
+  start(valley);
+  settle();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-03-20"));
+  EXPECT_TRUE(words().contains(QStringLiteral("; behind the skyline until ")))
+      << words().toStdString();
+  int first = 0, up = 0;
+  for (int minute = 0; minute < kMinutesInDay && first == 0; ++minute) {
+    const SunPosition sun = sunPosition(view().civilDay().at(minute), valley.settings.latitude,
+                                        valley.settings.longitude);
+    if (up == 0 && sun.altitude > Angle()) up = minute;
+    if (view().isLitAt(minute)) first = minute;
+  }
+  EXPECT_NEAR(first - up, 102, 12);
+  auto* day = part<DayRibbon>("sun-day");
+  const QImage ribbon = day->grab().toImage();
+  const auto at = [&](int minute) { return ribbon.pixelColor(int(day->xOf(minute)), 12); };
+  EXPECT_NE(at(first - 30), at(first + 60)) << "not bright while the ground is dark";
+  EXPECT_NE(at(first - 30), at(60)) << "nor night";
+  SunChoice early = view().choice();
+  early.minute = first - 30;
+  view().choose(early);
+  EXPECT_FALSE(canvas().compass().shining);
+  const QPointF hill = onCompass(canvas().compass(), canvas().compassMiddle(),
+                                 {Angle::degrees(40), Angle::degrees(8)});
+  const QPointF open = onCompass(canvas().compass(), canvas().compassMiddle(),
+                                 {Angle::degrees(320), Angle::degrees(8)});
+  const QImage shown = canvas().grab().toImage();
+  EXPECT_LT(shown.pixelColor(hill.toPoint()).lightness() + 20,
+            shown.pixelColor(open.toPoint()).lightness());
+}
+
+TEST_F(SunInTheWindow, TheYearIsSweptWithTheMouse) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-06-21"));
+  auto* year = part<YearDial>("sun-year");
+  const auto at = [&](unsigned month, unsigned day) {
+    const Date date{std::chrono::year(2027), std::chrono::month(month), std::chrono::day(day)};
+    return QPoint(int(std::lround(year->xOf(date))), 16);
+  };
+  QTest::mousePress(year, Qt::LeftButton, {}, at(6, 21));
+  QMouseEvent move(QEvent::MouseMove, QPointF(at(11, 10)), year->mapToGlobal(QPointF(at(11, 10))),
+                   Qt::NoButton, Qt::LeftButton, {});
+  QApplication::sendEvent(year, &move);
+  QTest::mouseRelease(year, Qt::LeftButton, {}, at(11, 10));
+  const Date day = view().choice().day;
+  EXPECT_EQ(day.year(), std::chrono::year(2027));
+  EXPECT_NEAR(double(std::chrono::sys_days(day).time_since_epoch().count()),
+              double(std::chrono::sys_days(
+                         Date{std::chrono::year(2027), std::chrono::November, std::chrono::day(10)})
+                         .time_since_epoch()
+                         .count()),
+              1.0)
+      << "whole pixels";
+  EXPECT_EQ(part<QLineEdit>("sun-date")->text().toStdString(), formatDate(day));
+  EXPECT_EQ(canvas().look().day, MonthDay(day.month(), day.day())) << "leaves are of that day";
+  EXPECT_EQ(canvas().look().week, weekOf({day.month(), day.day()})) << "and so is bloom";
+  QTest::keyClick(year, Qt::Key_PageDown);
+  EXPECT_EQ(view().choice().day.month(), std::chrono::October);
+}
+
+TEST_F(SunInTheWindow, TheYearRulerSetsTheDateOfTheShadows) {
+  startShaded();
+  auto* ruler = part<YearRuler>("year-ruler");
+  ASSERT_FALSE(canvas().look().week);
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2027-06-21"));
+  EXPECT_EQ(ruler->week(), 24);
+  QTest::mouseClick(ruler, Qt::LeftButton, {}, QPoint(int(ruler->xOfWeek(2.5)), 10));
+  EXPECT_EQ(formatDate(view().choice().day), "2027-01-18");
+  EXPECT_EQ(canvas().look().week, 2);
+  key(Qt::Key_U, Qt::ShiftModifier);
+  EXPECT_FALSE(canvas().look().week) << "as it was before the shadows";
+  EXPECT_FALSE(canvas().look().day);
+}
+
+TEST_F(SunInTheWindow, TheMarginFollowsAHeightThatIsDragged) {
+  startShaded();
+  click({3.0, -2.0});
+  auto* height = part<QLineEdit>("tree-height");
+  const QString before = height->text();
+  Handles handles(canvas());
+  QPoint arrows;
+  for (const Handles::Handle& handle : handles.all())
+    if (handle.kind == Handles::Kind::Height) arrows = handle.at.toPoint();
+  EXPECT_GE(arrows.y(), 10) << "in sight, however high the canvas is";
+  QTest::mousePress(&canvas(), Qt::LeftButton, {}, arrows);
+  QTest::mouseMove(&canvas(), arrows + QPoint(0, 30));
+  QTest::mouseMove(&canvas(), arrows + QPoint(0, 60));
+  EXPECT_NE(height->text(), before);
+  EXPECT_EQ(yard().trees.begin()->height, inFile().trees.begin()->height)
+      << "nothing is written yet";
+  const QString during = height->text();
+  QTest::mouseRelease(&canvas(), Qt::LeftButton, {}, arrows + QPoint(0, 60));
+  EXPECT_EQ(height->text(), during);
+  EXPECT_EQ(lengthText(inFile().trees.begin()->height, UnitSystem::Metres), during);
+}
+
 TEST_F(SunInTheWindow, PlayPassesOverTheNight) {
   startShaded();
   key(Qt::Key_U, Qt::ShiftModifier);
@@ -296,11 +438,11 @@ TEST_F(SunInTheWindow, PlayPassesOverTheNight) {
   SunChoice late = view().choice();
   late.minute = 23 * 60;
   view().choose(late);
-  ASSERT_FALSE(view().isUpAt(late.minute));
+  ASSERT_FALSE(view().isLitAt(late.minute));
   clickOn("sun-play");
   ASSERT_TRUE(QTest::qWaitFor([&] { return view().choice().minute != late.minute; }, 5000));
   clickOn("sun-play");
-  EXPECT_TRUE(view().isUpAt(view().choice().minute));
+  EXPECT_TRUE(view().isLitAt(view().choice().minute));
 }
 
 TEST_F(SunInTheWindow, TreesGrowOnInTheMap) {

@@ -4,6 +4,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "app/canvas/label.h"
+#include "app/canvas/reading_words.h"
 #include "app/document/survey.h"
 #include "app/panels/margin_panel.h"
 #include "core/edit/draft.h"
@@ -123,6 +125,36 @@ TEST_F(SunSurvey, AnEditTakesTheOfferAway) {
   EXPECT_FALSE(survey().offer());
   survey().wait();
   EXPECT_EQ(survey().compared().size(), 5u);
+}
+
+// A word that stands where the reading's own would go does not take it away.
+TEST_F(SunSurvey, WhatWasSeenAndComputedStandsOnThePlan) {
+  startSurveyed();
+  const ReadingCompared first = survey().compared()[0];
+  const SunReading* reading = yard().sunReadings.find(first.reading);
+  std::vector<Label> labels;
+  canvas()
+      .scene()
+      .find(refTo(first.reading))
+      ->addLabels(labels, canvas().mapping(), canvas().look());
+  ASSERT_EQ(labels.size(), 1u);
+  EXPECT_EQ(labels[0].lines[0], readingWords(first.observed, first.computed));
+  EXPECT_EQ(readingWords(4.5, 3.9), QStringLiteral("4.5 h seen, 3.9 computed: +0.6 h"));
+  const QRectF there(canvas().mapping().toPixels(reading->at) - QPointF(60, 40), QSizeF(120, 80));
+  EXPECT_EQ(placeLabels(labels, {there}).size(), 1u) << "beside, with a line";
+}
+
+// The mark is as strong on the map as off it.
+TEST_F(SunSurvey, MarksLieOverTheMap) {
+  startSurveyed();
+  canvas().sunView().waitForMap();
+  const Point at = yard().sunReadings.begin()->at;
+  lookAt(at);
+  const QColor without = canvas().grab().toImage().pixelColor(pixels(at));
+  key(Qt::Key_U);
+  canvas().sunView().waitForMap();
+  lookAt(at);
+  EXPECT_EQ(canvas().grab().toImage().pixelColor(pixels(at)), without);
 }
 
 TEST_F(SunSurvey, AnOfferCanBeLeft) {

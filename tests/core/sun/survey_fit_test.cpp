@@ -121,11 +121,31 @@ TEST_F(Survey, TooFewReadingsSaySoAndChangeLittle) {
   EXPECT_EQ(fit->verdict, SurveyVerdict::TooFew);
   EXPECT_GT(fit->unknowns, 1);
   EXPECT_LE(rmsOf(fit->after), rmsOf(fit->before));
-  EXPECT_NE(fit->text.find("1 readings cannot settle"), std::string::npos) << fit->text;
+  EXPECT_NE(fit->text.find("1 reading cannot settle"), std::string::npos) << fit->text;
   for (const FittedValue& value : fit->values)
     if (value.quantity == TreeQuantity::Height) {
       EXPECT_LT(std::abs(value.to - value.from), 3.0);
     }
+}
+
+// One reading says that there is no sun at all where the crown lets much through: the light goes to
+// none, and the height as far as it may.
+TEST_F(Survey, ValuesAtTheEndOfWhatIsTriedAreTold) {
+  draw({treeAt({8, 5}, 9, 0.5)}, {treeAt({8, 5}, 9, 0.5)}, {{8, 8}}, {2026y / 6 / 21});
+  SunReading reading = *yard.sunReadings.begin();
+  reading.hours = 0.0;
+  yard.sunReadings = yard.sunReadings.with(reading);
+  const auto fit = fitSurvey(yard);
+  ASSERT_TRUE(fit);
+  ASSERT_FALSE(fit->values.empty());
+  bool light = false;
+  for (const FittedValue& value : fit->values) {
+    light = light || (value.quantity == TreeQuantity::OpennessLeaf && value.to <= 0.01 &&
+                      value.end == FittedValue::End::Least);
+  }
+  EXPECT_TRUE(light);
+  EXPECT_NE(fit->text.find("to the end of what a tree can be"), std::string::npos) << fit->text;
+  EXPECT_EQ(fit->text.find("nearest to what is drawn"), std::string::npos) << fit->text;
 }
 
 TEST_F(Survey, TreesThatShadeNoPointAreLeftAlone) {

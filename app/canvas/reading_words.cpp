@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#include "app/canvas/reading_words.h"
+
+#include <cmath>
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace tussock {
+
+namespace {
+
+QString tr(const char* source) {
+  return QCoreApplication::translate("Sun", source);
+}
+
+QString figure(double hours) {
+  return QLocale().toString(hours, 'f', 1);
+}
+
+}  // namespace
+
+QString differenceWords(double hours) {
+  const QString size = figure(std::abs(hours));
+  if (size == figure(0.0)) return tr("%1 h").arg(size);
+  return tr("%1%2 h").arg(hours < 0.0 ? QStringLiteral("−") : QStringLiteral("+"), size);
+}
+
+QString readingWords(double seen, std::optional<double> computed) {
+  if (!computed) return tr("%1 h seen").arg(figure(seen));
+  return tr("%1 h seen, %2 computed: %3")
+      .arg(figure(seen), figure(*computed), differenceWords(seen - *computed));
+}
+
+}  // namespace tussock
