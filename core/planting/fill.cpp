@@ -26,7 +26,7 @@ unsigned seedFor(int seed, int part) {
 class Filling {
  public:
   Filling(const Yard& yard, const Catalogue& catalogue, const SunMap* sun,
-          const FillRequest& request, const Bed& bed, const WorkWatch& watch,
+          const FillRequest& request, const Bed& bed, WorkWatch& watch,
           const FillProgressCall& progress)
       : yard_(yard),
         catalogue_(catalogue),
@@ -41,7 +41,9 @@ class Filling {
 
   FillResult run(IdSource& ids) {
     takeOut();
+    const auto begun = std::chrono::steady_clock::now();
     list_ = listFor({flat_, catalogue_, sun(), flatBed(flat_), wildness_, request_});
+    reserve(std::chrono::steady_clock::now() - begun);
     result_.notes = list_.notes;
     result_.plants = list_.plants;
     result_.proposed = list_.proposed;
@@ -71,6 +73,15 @@ class Filling {
       if (takesOut(drift)) draft.remove(drift.id);
     kept_ = draft.yard();
     flat_ = laidFlat(kept_);
+  }
+  // Scoring, checking and telling what is planted takes about as long as looking at the ground for
+  // the list did, and so much for each plant.
+  void reserve(std::chrono::steady_clock::duration looked) {
+    constexpr double kEach = 0.025;  // milliseconds
+    const double spacing = meanSpacing(list_.main);
+    const double plants = areaOf(flatBed(flat_).outline).squareMetres() / (spacing * spacing);
+    watch_.reserve(std::chrono::duration_cast<std::chrono::milliseconds>(looked) +
+                   std::chrono::milliseconds(std::lround(kEach * plants)));
   }
   [[nodiscard]] const Bed& flatBed(const Yard& flat) const { return *flat.beds.find(bed_.id); }
   [[nodiscard]] FillSun sun() const { return sunOn(slope_, sun_); }
@@ -107,7 +118,7 @@ class Filling {
       if (watch_.cancelled()) return {};
       const PlantingWorth improvement = improved(next);
       const double taken = takenBy(next, ground);
-      const double nearest = meanNearestOf(next);
+      const double nearest = watch_.halt() ? 1.0 : meanNearestOf(next);
       const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken) -
                            4.0 * std::max(0.0, kLeastTaken - taken) -
                            4.0 * std::max(0.0, kNearest - nearest);
@@ -158,6 +169,7 @@ class Filling {
   [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts) const {
     IdSource ids(largestId(yard_) + 1);
     std::vector<Id<Drift>> mine;
+    if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
     Yard planted = withDrifts(drifts, ids, &mine).yard();
     if (!request_.judge || watch_.halt()) return {scoreOf(planted), 0.0};
     const BedScorer scorer(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits);
@@ -239,7 +251,7 @@ class Filling {
   const SunMap* sun_;
   const FillRequest& request_;
   const Bed& bed_;
-  const WorkWatch& watch_;
+  WorkWatch& watch_;
   const FillProgressCall& progress_;
   double wildness_;
   Slope slope_;
@@ -261,7 +273,7 @@ std::optional<FillResult> fillBed(const Yard& yard, const Catalogue& catalogue, 
     none.notes.push_back("There is no such bed. Choose one of the yard's beds.");
     return none;
   }
-  const WorkWatch watch(std::move(stop), request.timeLimit);
+  WorkWatch watch(std::move(stop), request.timeLimit);
   FillResult result = Filling(yard, catalogue, sun, request, *bed, watch, progress).run(ids);
   if (watch.cancelled()) return std::nullopt;
   return result;

@@ -200,6 +200,7 @@ class LayerFill {
   }
 
   [[nodiscard]] std::vector<KeptDrift> plant() {
+    if (watch_.cancelled()) return {};
     for (const PlannedDrift& drift : planned_) caps_->add(drift.kind, drift.count);
     std::vector<double> grounds(planned_.size(), 0.0);
     for (const std::int32_t owner : owners_)

@@ -12,18 +12,33 @@ namespace {
 
 class Mending {
  public:
-  Mending(Settling& settling, const std::vector<DriftToPlant>& drifts, ShareCaps caps)
-      : settling_(settling), drifts_(drifts), caps_(std::move(caps)), members_(drifts.size()) {
+  Mending(Settling& settling, const std::vector<DriftToPlant>& drifts, ShareCaps caps,
+          const WorkWatch& watch)
+      : settling_(settling),
+        drifts_(drifts),
+        caps_(std::move(caps)),
+        watch_(watch),
+        members_(drifts.size()) {
     for (std::size_t i = 0; i < settling.size(); ++i) members_[settling.item(i).drift].push_back(i);
     for (std::size_t drift = 0; drift < drifts.size(); ++drift)
       caps_.add(drifts[drift].kind, static_cast<double>(members_[drift].size()) -
                                         static_cast<double>(drifts[drift].count));
   }
 
+  // The worst first; a plant that goes makes its neighbours' places better.
   void takeBreaches() {
+    std::vector<int> breaches(settling_.size());
+    for (std::size_t i = 0; i < breaches.size(); ++i) breaches[i] = settling_.breaches(i);
     for (int worst = 100; worst > 0; worst = worst > 8 ? 8 : worst - 1)
-      for (std::size_t i = 0; i < settling_.size(); ++i)
-        if (settling_.item(i).stands && settling_.breaches(i) >= worst) take(i);
+      for (std::size_t i = 0; i < breaches.size(); ++i) {
+        if (!settling_.item(i).stands || breaches[i] < worst) continue;
+        take(i);
+        settling_.grid().near(settling_.at(i), settling_.widest(), [&](std::size_t other) {
+          if (settling_.item(other).stands && breaches[other] > 0)
+            breaches[other] = settling_.breaches(other);
+          return true;
+        });
+      }
   }
   void joinPieces() {
     for (std::size_t drift = 0; drift < members_.size(); ++drift)
@@ -72,6 +87,7 @@ class Mending {
   }
   // Pairs of plants for drifts that have two holes beside them.
   void fillHoles(const FillGround& ground) {
+    if (watch_.halt()) return;
     std::vector<std::vector<Point>> holes(members_.size());
     for (const FillCell& cell : ground.cells())
       for (const std::size_t drift : driftsBeside(cell.at)) {
@@ -147,6 +163,7 @@ class Mending {
   // A free place beside the drift's plants, where it is emptiest.
   [[nodiscard]] std::optional<Point> pocketOf(std::size_t drift) const {
     constexpr int kDirections = 24;
+    if (watch_.halt()) return std::nullopt;
     const double s = settling_.freeFor(drift).spacing();
     std::optional<Point> best;
     double widest = 0.0;
@@ -173,14 +190,14 @@ class Mending {
   }
   // The one that stands most crowded among those whose leaving does not part the drift.
   [[nodiscard]] std::size_t leastMissed(std::size_t drift) {
-    std::vector<std::size_t> members = members_[drift];
-    auto crowding = [&](std::size_t i) { return nearestTo(settling_.at(i), i).second; };
-    std::stable_sort(members.begin(), members.end(),
-                     [&](std::size_t a, std::size_t b) { return crowding(a) < crowding(b); });
-    for (const std::size_t i : members) {
+    std::vector<std::pair<double, std::size_t>> crowding;
+    for (const std::size_t i : members_[drift])
+      crowding.emplace_back(nearestTo(settling_.at(i), i).second, i);
+    std::stable_sort(crowding.begin(), crowding.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    for (const auto& [unused, i] : crowding)
       if (wholeWithout(drift, i)) return i;
-    }
-    return members.front();
+    return crowding.front().second;
   }
   // Who stands nearest, and how far in its spacings.
   [[nodiscard]] std::pair<std::size_t, double> nearestTo(
@@ -216,6 +233,7 @@ class Mending {
   Settling& settling_;
   const std::vector<DriftToPlant>& drifts_;
   ShareCaps caps_;
+  const WorkWatch& watch_;
   std::vector<std::vector<std::size_t>> members_;
   std::vector<int> seen_;  // by plant, the last walk that came by
   int stamp_ = 0;
@@ -224,8 +242,8 @@ class Mending {
 }  // namespace
 
 DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts, ShareCaps caps,
-                   const FillGround& ground) {
-  Mending mending(settling, drifts, std::move(caps));
+                   const FillGround& ground, const WorkWatch& watch) {
+  Mending mending(settling, drifts, std::move(caps), watch);
   mending.takeBreaches();
   mending.joinPieces();
   mending.makeOdd();
@@ -237,8 +255,8 @@ DriftPlaces mended(Settling& settling, const std::vector<DriftToPlant>& drifts, 
 }
 
 DriftPlaces thinned(Settling& settling, const std::vector<DriftToPlant>& drifts,
-                    const ShareCaps& caps, int pairs) {
-  Mending mending(settling, drifts, caps);
+                    const ShareCaps& caps, int pairs, const WorkWatch& watch) {
+  Mending mending(settling, drifts, caps, watch);
   for (int i = 0; i < pairs && mending.thin(); ++i) continue;
   mending.trimShares();
   return mending.places();

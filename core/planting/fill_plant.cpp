@@ -106,7 +106,7 @@ DriftPlaces settledAgain(const PlantingPlace& place, const std::vector<DriftToPl
   for (int i = 0; i < kReturnRounds && !watch.halt(); ++i)
     settling.round(kStrive - 0.03, Settling::Distances::Even);
   settle(settling, watch);
-  return mended(settling, drifts, caps, place.ground);
+  return mended(settling, drifts, caps, place.ground, watch);
 }
 
 // Ground that should be taken at least, and how near plants may come to others on average, as
@@ -132,7 +132,7 @@ class Easing {
   // that has made room there are more plants; where they stand too near, fewer.
   DriftPlaces run() {
     constexpr int kTimes = 7;
-    for (int again = 0; again < kTimes; ++again) {
+    for (int again = 0; again < kTimes && !watch_.halt(); ++again) {
       Settling settling(place_, drifts_, places_);
       for (int i = 0; i < kEaseRounds && !watch_.halt(); ++i) settling.ease(kEase);
       if (place_.layer == Layer::Main) loosen(settling, chance_, watch_);
@@ -157,10 +157,10 @@ class Easing {
   bool change(Settling& settling) {
     const std::size_t before = plantsIn(places_);
     if (const int tooMany = pairsTooMany(settling); tooMany > 0) {
-      places_ = thinned(settling, drifts_, caps_, tooMany);
+      places_ = thinned(settling, drifts_, caps_, tooMany, watch_);
       return true;
     }
-    places_ = mended(settling, drifts_, caps_, place_.ground);
+    places_ = mended(settling, drifts_, caps_, place_.ground, watch_);
     if (plantsIn(places_) > before) return true;
     if (taken() >= kLeastTaken || settling.meanNearest() < kSpare) return false;
     places_ = pressedIn(settling);
@@ -217,7 +217,7 @@ DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
   for (int i = 0; i < kRounds && !watch.halt(); ++i)
     settling.round(kStrive, Settling::Distances::Uneven);
   settle(settling, watch);
-  DriftPlaces best = mended(settling, drifts, caps, place.ground);
+  DriftPlaces best = mended(settling, drifts, caps, place.ground, watch);
   DriftPlaces last = best;
   // In narrow places many plants are pushed out at first: they get other chances.
   const int returns = place.layer == Layer::Main ? kReturns : kReturnsBelow;

@@ -2,6 +2,7 @@
 // When to leave off: somebody cancelled, or the time is up.
 #pragma once
 
+#include <algorithm>
 #include <chrono>
 #include <stop_token>
 
@@ -10,15 +11,21 @@ namespace tussock {
 class WorkWatch {
  public:
   WorkWatch(std::stop_token stop, std::chrono::milliseconds limit)
-      : stop_(std::move(stop)), end_(std::chrono::steady_clock::now() + limit) {}
+      : stop_(std::move(stop)), limit_(limit), end_(Clock::now() + limit) {}
+
+  // Leaves off so much sooner, at most three quarters of the limit: what comes after the work takes
+  // time too.
+  void reserve(std::chrono::milliseconds after) { end_ -= std::min(after, limit_ * 3 / 4); }
 
   [[nodiscard]] bool cancelled() const { return stop_.stop_requested(); }
-  [[nodiscard]] bool overdue() const { return std::chrono::steady_clock::now() >= end_; }
+  [[nodiscard]] bool overdue() const { return Clock::now() >= end_; }
   [[nodiscard]] bool halt() const { return cancelled() || overdue(); }
 
  private:
+  using Clock = std::chrono::steady_clock;
   std::stop_token stop_;
-  std::chrono::steady_clock::time_point end_;
+  std::chrono::milliseconds limit_;
+  Clock::time_point end_;
 };
 
 }  // namespace tussock

@@ -90,12 +90,15 @@ Distances distancesOf(const std::vector<Point>& points, const std::vector<double
   Distances distances{1e9, 0.0};
   for (std::size_t i = 0; i < points.size(); ++i) {
     double nearest = 3.0;
-    grid.near(points[i], 3.0 * widest, [&](std::size_t j) {
-      if (j == i) return true;
-      const double mean = 0.5 * (spacings[i] + spacings[j]);
-      nearest = std::min(nearest, distance(points[i], points[j]) / mean);
-      return true;
-    });
+    // Whoever is is out of reach is farther than that in the mean of any two spacings.
+    for (double reach = 1.0, asked = 0.0; reach <= 4.0 && nearest > asked;
+         asked = reach, reach *= 2.0)
+      grid.near(points[i], reach * widest, [&](std::size_t j) {
+        if (j == i) return true;
+        const double mean = 0.5 * (spacings[i] + spacings[j]);
+        nearest = std::min(nearest, distance(points[i], points[j]) / mean);
+        return true;
+      });
     distances.least = std::min(distances.least, nearest);
     distances.meanNearest += nearest / static_cast<double>(points.size());
   }
