@@ -68,6 +68,7 @@ QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDoubleSpinBox:focus, QPlainTe
 QLineEdit[wrong="true"] { border: 2px solid @alert@; padding: 2px 6px; }
 QLineEdit:disabled, QComboBox:disabled { color: @edge@; border-color: @line@; background: @panel@; }
 QLineEdit:read-only { background: transparent; border-color: transparent; }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: 0; width: 22px; }
 QComboBox::down-arrow { image: url(:/icons/@chevron@); width: 12px; height: 12px; }
 QComboBox QAbstractItemView { background: @raised@; color: @ink@; border: 1px solid @edge@;
