@@ -45,6 +45,9 @@ class ReadingItem : public Item {
     label.weight = 90.0;
     label.slide = 2.0 * kBelow;
     label.always = true;  // what was measured is never left out
+    const QPointF ring(kRing + 3.0, kRing + 3.0);
+    const QRectF mark(mapping.toPixels(reading_.at) - ring, mapping.toPixels(reading_.at) + ring);
+    label.allowed = [mark](const QRectF& box) { return !box.intersects(mark); };
     labels.push_back(label);
   }
 

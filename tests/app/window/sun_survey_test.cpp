@@ -142,6 +142,11 @@ TEST_F(SunSurvey, WhatWasSeenAndComputedStandsOnThePlan) {
   EXPECT_EQ(readingWords(4.5, 3.9), QStringLiteral("4.5 h seen, 3.9 computed: +0.6 h"));
   const QRectF there(canvas().mapping().toPixels(reading->at) - QPointF(60, 40), QSizeF(120, 80));
   EXPECT_EQ(placeLabels(labels, {there}).size(), 1u) << "beside, with a line";
+  const QPointF mark = canvas().mapping().toPixels(reading->at);
+  const QRectF below(mark + QPointF(-90, 8), QSizeF(180, 18));
+  const auto moved = placeLabels(labels, {below});
+  ASSERT_EQ(moved.size(), 1u);
+  EXPECT_FALSE(moved[0].box.contains(mark)) << "words do not lie over the mark";
 }
 
 // The mark is as strong on the map as off it.
