@@ -2,6 +2,7 @@
 #include "core/sun/row_light.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tussock {
 
@@ -9,63 +10,54 @@ std::int64_t wholeUnits(double units) {
   return static_cast<std::int64_t>(units < 0.0 ? units - 0.5 : units + 0.5);
 }
 
-void RowLight::sortOut(const std::vector<Span>& spans) {
-  Columns all = spans[0].columns;
-  for (const Span& span : spans) {
-    all.from = std::min(all.from, span.columns.from);
-    all.to = std::max(all.to, span.columns.to);
+void RowLight::enterJoined(std::span<const Span> ofOneGroup) {
+  joined_.clear();
+  for (const Span& span : ofOneGroup) joined_.push_back(span.columns);
+  std::sort(joined_.begin(), joined_.end(), [](Columns a, Columns b) { return a.from < b.from; });
+  const Density density = ofOneGroup.front().density;
+  Columns run = joined_.front();
+  for (const Columns next : joined_) {
+    if (next.from > run.to) enter(std::exchange(run, next), density);
+    run.to = std::max(run.to, next.to);
   }
-  dark_.clear(all);
-  places_.clear(all);
-  for (const Span& span : spans)
-    if (span.openness <= 0.0) dark_.set(span.columns);
-  dimmed_.clear();
-  for (const Span& span : spans)
-    if (span.openness > 0.0 && !dark_.hasAll(span.columns)) dimmed_.push_back(span);
+  enter(run, density);
 }
 
-void RowLight::findStretches() {
-  places_.setEdgesOf(dark_);
-  for (const Span& span : dimmed_) places_.set(span.columns.from), places_.set(span.columns.to);
-  stretches_.clear();
-  places_.each([this](int column) {
-    const auto at = static_cast<std::size_t>(column);
-    if (at >= stretchAt_.size()) stretchAt_.resize(at + 1);
-    stretchAt_[at] = stretches_.size();
-    stretches_.push_back({column});
-  });
-}
-
-void RowLight::dim() {
-  for (const Span& span : dimmed_) {
-    const std::size_t end = stretchAt_[static_cast<std::size_t>(span.columns.to)];
-    for (std::size_t i = stretchAt_[static_cast<std::size_t>(span.columns.from)]; i < end; ++i) {
-      Stretch& stretch = stretches_[i];
-      if (stretch.dimmedBy == span.group) continue;
-      stretch.dimmedBy = span.group;
-      stretch.through *= span.openness;
-    }
+void RowLight::enter(std::span<const Span> spans) {
+  for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
+    next = i + 1;
+    while (next < spans.size() && spans[next].group == spans[i].group) ++next;
+    if (next == i + 1)
+      enter(spans[i].columns, spans[i].density);
+    else
+      enterJoined(spans.subspan(i, next - i));
   }
 }
 
-void RowLight::add(const std::vector<Span>& spans, double units, std::int64_t* changes) {
+void RowLight::add(std::span<const Span> spans, double units, std::int64_t* changes) {
   if (spans.empty()) return;
   if (spans.size() == 1) {
-    const std::int64_t taken = wholeUnits(units * (1.0 - spans[0].openness));
-    changes[spans[0].columns.from] += taken;
-    changes[spans[0].columns.to] -= taken;
+    const Span& span = spans.front();
+    const std::int64_t kept = wholeUnits(units * keeping_.off(span.density));
+    changes[span.columns.from] += kept;
+    changes[span.columns.to] -= kept;
     return;
   }
-  sortOut(spans);
-  findStretches();
-  dim();
+  Columns all = spans.front().columns;
+  for (const Span& span : spans)
+    all = {std::min(all.from, span.columns.from), std::max(all.to, span.columns.to)};
+  places_.clear(all);
+  if (denser_.size() <= static_cast<std::size_t>(all.to))
+    denser_.resize(static_cast<std::size_t>(all.to) + 1);
+  enter(spans);
+  Density density = 0;
   std::int64_t before = 0;
-  for (const Stretch& stretch : stretches_) {
-    const double lost = dark_.has(stretch.from) ? 1.0 : 1.0 - stretch.through;
-    const std::int64_t now = wholeUnits(units * lost);
-    changes[stretch.from] += now - before;
-    before = now;
-  }
+  places_.each([&](int column) {
+    density += std::exchange(denser_[static_cast<std::size_t>(column)], 0);
+    const std::int64_t kept = wholeUnits(units * keeping_.off(density));
+    changes[column] += kept - before;
+    before = kept;
+  });
 }
 
 }  // namespace tussock

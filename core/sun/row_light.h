@@ -3,9 +3,11 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 #include "core/sun/column_bits.h"
+#include "core/sun/density.h"
 #include "core/sun/row_spans.h"
 
 namespace tussock {
@@ -15,29 +17,34 @@ namespace tussock {
 inline constexpr double kUnitsPerHour = 1LL << 40;
 [[nodiscard]] std::int64_t wholeUnits(double units);  // nearest; halves go away from 0
 
+// Part of a row in one shadow.
+struct Span {
+  Columns columns;
+  Density density = 0;
+  int group = 0;
+  int step = 0;  // of those that the spans of a row are from
+};
+
 class RowLight {
  public:
   // `units` of sun, less what gets through the spans, added to the changes of the row (one more
   // than its columns); taken back with `units` below 0, to the last unit. Spans are in order of
-  // group; those of one group have one openness.
-  void add(const std::vector<Span>& spans, double units, std::int64_t* changes);
+  // group; those of one group have one density, and count once where they overlap.
+  void add(std::span<const Span> spans, double units, std::int64_t* changes);
 
  private:
-  // From one place where the light changes to the next.
-  struct Stretch {
-    int from;
-    int dimmedBy = -1;  // the last group that did
-    double through = 1.0;
-  };
-  void sortOut(const std::vector<Span>& spans);
-  void findStretches();
-  void dim();
+  void enter(std::span<const Span> spans);
+  void enterJoined(std::span<const Span> ofOneGroup);
+  void enter(Columns columns, Density density) {
+    places_.set(columns.from), places_.set(columns.to);
+    denser_[static_cast<std::size_t>(columns.from)] += density;
+    denser_[static_cast<std::size_t>(columns.to)] -= density;
+  }
 
-  ColumnBits dark_;           // columns that no light reaches
-  std::vector<Span> dimmed_;  // shadows that some light gets through, but those wholly in the dark
-  ColumnBits places_;         // where the light changes
-  std::vector<Stretch> stretches_;
-  std::vector<std::size_t> stretchAt_;  // by column, at the places
+  ColumnBits places_;            // where the light changes
+  std::vector<Density> denser_;  // by column: by how much from there on; 0 between uses
+  std::vector<Columns> joined_;  // of one group
+  Keeping keeping_;
 };
 
 }  // namespace tussock

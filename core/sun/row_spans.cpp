@@ -7,65 +7,90 @@ namespace tussock {
 
 namespace {
 
-// The first whole number not below a place, and the one past the last not above it, between the
-// least and the most.
-int firstFrom(double place, int least, int most) {
-  if (!(place > least)) return least;
-  if (place >= most) return most;
-  const int whole = static_cast<int>(place);
-  return whole + (whole < place ? 1 : 0);
+// Places are counted in cells so that the centre of row or column 0 is at 1: what is held between
+// two of them is never below 0, and whole numbers are found by cutting off. No branches, so that
+// the compiler finds several at once.
+double held(double place, int least, int most) {
+  return std::min(static_cast<double>(most), std::max(static_cast<double>(least), place));
 }
+// The first centre not below a place, from `least` up to `most`.
+int firstFrom(double place, int least, int most) {
+  const double at = held(place, least + 1, most + 1);
+  const int whole = static_cast<int>(at);
+  return whole + static_cast<int>(whole < at) - 1;
+}
+// The one past the last centre not above it.
 int endAt(double place, int least, int most) {
-  if (!(place >= least)) return least;
-  return place >= most ? most : static_cast<int>(place) + 1;
+  return static_cast<int>(held(place, least, most));
 }
 
 }  // namespace
 
-RowSpans::RowSpans(const Grid& grid) : grid_(grid), spans_(static_cast<std::size_t>(grid.rows)) {
+RowSpans::RowSpans(const Grid& grid)
+    : grid_(grid),
+      spans_(static_cast<std::size_t>(grid.rows)),
+      wests_(spans_.size()),
+      easts_(spans_.size()) {
   const auto isAsked = [](const Columns& columns) { return columns.from < columns.to; };
   const auto& asked = grid.asked;
   lowest_ = static_cast<int>(std::find_if(asked.begin(), asked.end(), isAsked) - asked.begin());
   highest_ = static_cast<int>(asked.rend() - std::find_if(asked.rbegin(), asked.rend(), isAsked));
 }
 
-// In columns and rows, so that cell centres have whole coordinates. The outline runs anticlockwise:
-// edges going north bound it on the east, edges going south on the west.
 void RowSpans::follow(const Ring& outline) {
-  const auto inCells = [this](Point p) {
-    return (p - grid_.low) * (1.0 / grid_.cell) - Point{0.5, 0.5};
-  };
-  double low = 1e300;
-  double high = -1e300;
-  for (const Point p : outline) low = std::min(low, p.y), high = std::max(high, p.y);
-  first_ = firstFrom(inCells({0.0, low}).y, lowest_, highest_);
-  end_ = std::max(first_, endAt(inCells({0.0, high}).y, lowest_, highest_));
-  if (first_ == end_) return;
-  std::fill(spans_.begin() + first_, spans_.begin() + end_, Columns{});
-  Corner last = cornerAt(inCells(outline.back()));
-  for (const Point p : outline) {
-    const Corner next = cornerAt(inCells(p));
-    if (next.at.y > last.at.y)
-      followEdge(last, next, &Columns::to);
-    else if (next.at.y < last.at.y)
-      followEdge(next, last, &Columns::from);
-    last = next;
+  findCorners(outline);
+  if (first_ >= end_) {
+    first_ = end_ = 0;
+    return;
+  }
+  followEdges();
+  setColumns();
+}
+
+void RowSpans::findCorners(const Ring& outline) {
+  const double perMetre = 1.0 / grid_.cell;
+  corners_.resize(outline.size());
+  first_ = highest_, end_ = lowest_;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Point at = (outline[i] - grid_.low) * perMetre + Point{0.5, 0.5};
+    const Corner corner{at, firstFrom(at.y, lowest_, highest_), endAt(at.y, lowest_, highest_)};
+    first_ = std::min(first_, corner.first);
+    end_ = std::max(end_, corner.end);
+    corners_[i] = corner;
   }
 }
 
-RowSpans::Corner RowSpans::cornerAt(Point p) const {
-  return {p, firstFrom(p.y, first_, end_), endAt(p.y, first_, end_)};
+// The outline runs anticlockwise: edges going north bound it on the east, edges going south on the
+// west.
+void RowSpans::followEdges() {
+  const auto rows = static_cast<std::ptrdiff_t>(first_);
+  const auto end = static_cast<std::ptrdiff_t>(end_);
+  std::fill(wests_.begin() + rows, wests_.begin() + end, kNowhere);
+  std::fill(easts_.begin() + rows, easts_.begin() + end, -kNowhere);
+  const Corner* last = &corners_.back();
+  for (const Corner& next : corners_) {
+    if (next.at.y > last->at.y)
+      followEdge(*last, next, easts_.data());
+    else if (next.at.y < last->at.y)
+      followEdge(next, *last, wests_.data());
+    last = &next;
+  }
 }
 
-void RowSpans::followEdge(const Corner& low, const Corner& high, int Columns::*side) {
+void RowSpans::followEdge(const Corner& low, const Corner& high, double* places) {
   if (low.first >= high.end) return;  // most edges of a round outline
   const double slope = (high.at.x - low.at.x) / (high.at.y - low.at.y);
-  for (int j = low.first; j < high.end; ++j) {
-    const double x = low.at.x + slope * (j - low.at.y);
-    const auto row = static_cast<std::size_t>(j);
-    const Columns& asked = grid_.asked[row];
-    spans_[row].*side =
-        side == &Columns::to ? endAt(x, asked.from, asked.to) : firstFrom(x, asked.from, asked.to);
+  for (int row = low.first; row < high.end; ++row)
+    places[row] = low.at.x + slope * (row + 1 - low.at.y);
+}
+
+void RowSpans::setColumns() {
+  const Columns* const asked = grid_.asked.data();
+  for (int row = first_; row < end_; ++row) {
+    const Columns within = asked[row];
+    const auto at = static_cast<std::size_t>(row);
+    spans_[at] = {firstFrom(wests_[at], within.from, within.to),
+                  endAt(easts_[at], within.from, within.to)};
   }
 }
 

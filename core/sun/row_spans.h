@@ -23,13 +23,6 @@ struct Grid {
   }
 };
 
-// Part of a row in one shadow.
-struct Span {
-  Columns columns;
-  double openness = 0.0;
-  int group = 0;
-};
-
 class RowSpans {
  public:
   explicit RowSpans(const Grid& grid);
@@ -41,17 +34,22 @@ class RowSpans {
   [[nodiscard]] Columns at(int row) const { return spans_[static_cast<std::size_t>(row)]; }
 
  private:
+  static constexpr double kNowhere = 1e300;
   struct Corner {
     Point at;
     int first, end;  // rows from here up, and up to here
   };
-  [[nodiscard]] Corner cornerAt(Point p) const;
-  void followEdge(const Corner& low, const Corner& high, int Columns::*side);
+  void findCorners(const Ring& outline);
+  void followEdges();
+  static void followEdge(const Corner& low, const Corner& high, double* places);
+  void setColumns();
 
   const Grid& grid_;
   int lowest_ = 0, highest_ = 0;  // rows with anything asked for
   int first_ = 0, end_ = 0;
   std::vector<Columns> spans_;
+  std::vector<Corner> corners_;        // of the outline at hand
+  std::vector<double> wests_, easts_;  // by row, where its edges cross
 };
 
 }  // namespace tussock

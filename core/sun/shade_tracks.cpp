@@ -47,7 +47,7 @@ ShadeTrack::ShadeTrack(const Caster& caster, const std::vector<SeasonStep>& step
       finder.follow(shadow.outline);
       if (finder.first() == finder.end()) continue;
       tracks_.push_back({caster.firstGroup + shadow.group, finder.first(), finder.end(),
-                         shadow.openness, columns_.size()});
+                         densityOf(shadow.openness), columns_.size()});
       for (int row = finder.first(); row < finder.end(); ++row) columns_.push_back(finder.at(row));
     }
     starts_.push_back(tracks_.size());

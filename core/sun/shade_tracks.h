@@ -41,7 +41,7 @@ class ShadeTrack {
       if (row < track.first || row >= track.end) continue;
       Columns columns = columns_[track.offset + static_cast<std::size_t>(row - track.first)];
       columns = {std::max(columns.from, within.from), std::min(columns.to, within.to)};
-      if (columns.from < columns.to) spans.push_back({columns, track.openness, track.group});
+      if (columns.from < columns.to) spans.push_back({columns, track.density, track.group});
     }
   }
   // Widens each row's columns by those in shade.
@@ -51,7 +51,7 @@ class ShadeTrack {
  private:
   struct Track {
     int group, first, end;
-    double openness;
+    Density density;
     std::size_t offset;
   };
   std::vector<Track> tracks_;

@@ -50,20 +50,48 @@ void SunTally::take(const std::vector<Shadow>& shadows, double hours, HalfDay ha
   const double units = hours * kUnitsPerHour;
   count_.open[static_cast<int>(half)] += wholeUnits(units);
   if (shadows.empty()) return;
+  const int step = static_cast<int>(steps_.size());
+  steps_.push_back({units, half});
   for (const Shadow& shadow : shadows) {
     finder_.follow(shadow.outline);
+    const Density density = densityOf(shadow.openness);
     for (int row = finder_.first(); row < finder_.end(); ++row) {
       const Columns columns = finder_.at(row);
-      if (columns.from < columns.to)
-        spans_[static_cast<std::size_t>(row)].push_back({columns, shadow.openness, shadow.group});
+      if (columns.from >= columns.to) continue;
+      spans_[static_cast<std::size_t>(row)].push_back({columns, density, shadow.group, step});
+      ++held_;
     }
   }
-  std::int64_t* changes = count_.changesOf(half, 0);
-  for (auto& spans : spans_) {
-    light_.add(spans, units, changes);
-    spans.clear();
-    changes += count_.columns + 1;
+  if (held_ > kMostHeld) enterAll();
+}
+
+void SunTally::enterAll() {
+  for (std::size_t row = 0; row < spans_.size(); ++row) {
+    enterRow(spans_[row], static_cast<int>(row));
+    spans_[row].clear();
   }
+  steps_.clear();
+  held_ = 0;
+}
+
+void SunTally::enterRow(std::span<const Span> spans, int row) {
+  std::int64_t* const changes[2] = {count_.changesOf(HalfDay::BeforeNoon, row),
+                                    count_.changesOf(HalfDay::AfterNoon, row)};
+  for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
+    while (next < spans.size() && spans[next].step == spans[i].step) ++next;
+    const Step& step = steps_[static_cast<std::size_t>(spans[i].step)];
+    light_.add(spans.subspan(i, next - i), step.units, changes[static_cast<int>(step.half)]);
+  }
+}
+
+const SunCount& SunTally::count() {
+  enterAll();
+  return count_;
+}
+
+void SunTally::clear() {
+  enterAll();
+  count_.clear();
 }
 
 }  // namespace tussock

@@ -33,14 +33,25 @@ class SunTally {
 
   // A part of a day: `hours` for every cell, less what the shadows over its centre keep from it.
   void take(const std::vector<Shadow>& shadows, double hours, HalfDay half);
-  [[nodiscard]] const SunCount& count() const { return count_; }
-  void clear() { count_.clear(); }
+  [[nodiscard]] const SunCount& count();
+  void clear();
 
  private:
+  struct Step {
+    double units;
+    HalfDay half;
+  };
+  // Some steps' shadows are held, so that a row's changes are at hand for all of them at once.
+  static constexpr std::size_t kMostHeld = 100'000;
+  void enterAll();
+  void enterRow(std::span<const Span> spans, int row);
+
   SunCount count_;
   RowSpans finder_;
   RowLight light_;
-  std::vector<std::vector<Span>> spans_;  // by row, of the step at hand
+  std::vector<Step> steps_;               // held
+  std::vector<std::vector<Span>> spans_;  // of them, by row
+  std::size_t held_ = 0;                  // in all rows
 };
 
 }  // namespace tussock
