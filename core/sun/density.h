@@ -16,6 +16,20 @@ inline constexpr Density kOpaque = Density{1} << 46;
 
 [[nodiscard]] Density densityOf(double openness);  // from 0, where all gets through, to kOpaque
 
+// The same, with the last kept.
+class Densities {
+ public:
+  Density of(double openness) {
+    if (openness <= 0.0) return kOpaque;
+    if (openness != openness_) openness_ = openness, density_ = densityOf(openness);
+    return density_;
+  }
+
+ private:
+  double openness_ = 1.0;
+  Density density_ = 0;
+};
+
 // Share of light that a density keeps off, from 0 to 1. Few densities make up a yard's, so what was
 // worked out is kept.
 class Keeping {

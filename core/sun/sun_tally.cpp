@@ -43,26 +43,51 @@ std::int64_t* SunCount::changesOf(HalfDay half, int row) {
   return changes[static_cast<int>(half)].data() + static_cast<std::ptrdiff_t>(row) * (columns + 1);
 }
 
+namespace {
+
+bool isWithin(Columns columns, Columns other) {
+  return columns.from >= other.from && columns.to <= other.to;
+}
+
+// To both where they meet, else to the longer.
+void widen(Columns& dark, Columns by) {
+  if (by.from <= dark.to && by.to >= dark.from)
+    dark = {std::min(dark.from, by.from), std::max(dark.to, by.to)};
+  else if (by.to - by.from > dark.to - dark.from)
+    dark = by;
+}
+
+}  // namespace
+
 SunTally::SunTally(const Grid& grid)
-    : count_(grid), finder_(grid), spans_(static_cast<std::size_t>(grid.rows)) {}
+    : count_(grid),
+      finder_(grid),
+      dark_(static_cast<std::size_t>(grid.rows)),
+      spans_(dark_.size()) {}
 
 void SunTally::take(const std::vector<Shadow>& shadows, double hours, HalfDay half) {
   const double units = hours * kUnitsPerHour;
   count_.open[static_cast<int>(half)] += wholeUnits(units);
   if (shadows.empty()) return;
-  const int step = static_cast<int>(steps_.size());
   steps_.push_back({units, half});
-  for (const Shadow& shadow : shadows) {
-    finder_.follow(shadow.outline);
-    const Density density = densityOf(shadow.openness);
-    for (int row = finder_.first(); row < finder_.end(); ++row) {
-      const Columns columns = finder_.at(row);
-      if (columns.from >= columns.to) continue;
-      spans_[static_cast<std::size_t>(row)].push_back({columns, density, shadow.group, step});
-      ++held_;
-    }
-  }
+  std::fill(dark_.begin(), dark_.end(), Columns{});
+  for (const Shadow& shadow : shadows) hold(shadow);
   if (held_ > kMostHeld) enterAll();
+}
+
+// What lies in the dark already makes no difference; of a row's dark only one run is looked at.
+void SunTally::hold(const Shadow& shadow) {
+  const int step = static_cast<int>(steps_.size()) - 1;
+  const Density density = densities_.of(shadow.openness);
+  finder_.follow(shadow.outline);
+  for (int row = finder_.first(); row < finder_.end(); ++row) {
+    const Columns columns = finder_.at(row);
+    Columns& dark = dark_[static_cast<std::size_t>(row)];
+    if (columns.from >= columns.to || isWithin(columns, dark)) continue;
+    if (density == kOpaque) widen(dark, columns);
+    spans_[static_cast<std::size_t>(row)].push_back({columns, density, shadow.group, step});
+    ++held_;
+  }
 }
 
 void SunTally::enterAll() {
@@ -77,6 +102,12 @@ void SunTally::enterAll() {
 void SunTally::enterRow(std::span<const Span> spans, int row) {
   std::int64_t* const changes[2] = {count_.changesOf(HalfDay::BeforeNoon, row),
                                     count_.changesOf(HalfDay::AfterNoon, row)};
+  for (const Span& span : spans) {
+    const std::int64_t* const of =
+        changes[static_cast<int>(steps_[static_cast<std::size_t>(span.step)].half)];
+    __builtin_prefetch(of + span.columns.from, 1);
+    __builtin_prefetch(of + span.columns.to, 1);
+  }
   for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
     while (next < spans.size() && spans[next].step == spans[i].step) ++next;
     const Step& step = steps_[static_cast<std::size_t>(spans[i].step)];

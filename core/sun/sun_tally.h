@@ -43,12 +43,15 @@ class SunTally {
   };
   // Some steps' shadows are held, so that a row's changes are at hand for all of them at once.
   static constexpr std::size_t kMostHeld = 100'000;
+  void hold(const Shadow& shadow);
   void enterAll();
   void enterRow(std::span<const Span> spans, int row);
 
   SunCount count_;
   RowSpans finder_;
   RowLight light_;
+  Densities densities_;
+  std::vector<Columns> dark_;             // by row, a run without light at the step at hand
   std::vector<Step> steps_;               // held
   std::vector<std::vector<Span>> spans_;  // of them, by row
   std::size_t held_ = 0;                  // in all rows
