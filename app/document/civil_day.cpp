@@ -21,6 +21,16 @@ QDateTime localTime(UtcTime time, const QTimeZone& zone) {
   return QDateTime::fromSecsSinceEpoch(time.time_since_epoch().count(), zone);
 }
 
+// Where clocks are put back and show the time of an instant twice, the first time they do.
+QDateTime firstShown(const QDateTime& time, const QTimeZone& zone) {
+  const QTimeZone::OffsetData change = zone.previousTransition(time.addSecs(1));
+  if (!change.atUtc.isValid()) return time;
+  const int before = zone.offsetFromUtc(change.atUtc.addSecs(-1));
+  const QDateTime earlier = time.addSecs(change.offsetFromUtc - before);
+  const bool sameOnClocks = earlier.date() == time.date() && earlier.time() == time.time();
+  return sameOnClocks ? earlier : time;
+}
+
 }  // namespace
 
 CivilDay::CivilDay(Date day, const Settings& settings) : day_(day), zone_(zoneOf(settings)) {}
@@ -35,7 +45,7 @@ UtcTime CivilDay::at(int minute) const {
   const auto days = int(std::floor(double(minute) / kMinutesInDay));
   const int left = minute - days * kMinutesInDay;
   const QDateTime time(calendarDay(day_).addDays(days), QTime(left / 60, left % 60), zone_);
-  return UtcTime(std::chrono::seconds(time.toSecsSinceEpoch()));
+  return UtcTime(std::chrono::seconds(firstShown(time, zone_).toSecsSinceEpoch()));
 }
 
 int CivilDay::minuteOf(UtcTime time) const {

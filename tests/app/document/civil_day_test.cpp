@@ -46,6 +46,18 @@ TEST(CivilDayTest, ASkippedTimeIsTheOneClocksJumpTo) {
   EXPECT_EQ(day.clock(day.at(2 * 60 + 30)), QStringLiteral("03:30"));
 }
 
+TEST(CivilDayTest, ATimeShownTwiceIsTheFirst) {
+  const CivilDay autumn(Date(2026y / 11 / 1), in("America/New_York"));
+  EXPECT_EQ(autumn.at(75), utc(2026y / 11 / 1, 5, 15));
+  EXPECT_EQ(autumn.zone(autumn.at(75)), QStringLiteral("EDT"));
+  EXPECT_EQ(autumn.at(119), utc(2026y / 11 / 1, 5, 59));
+  EXPECT_EQ(autumn.at(120), utc(2026y / 11 / 1, 7));
+  EXPECT_EQ(autumn.at(59), utc(2026y / 11 / 1, 4, 59));
+  // Lord Howe Island puts its clocks back by half an hour, on the first Sunday of April.
+  const CivilDay island(Date(2027y / 4 / 4), in("Australia/Lord_Howe"));
+  EXPECT_EQ(island.at(105), utc(2027y / 4 / 3, 14, 45));
+}
+
 TEST(CivilDayTest, MinutesRunOnBeforeAndAfterTheDay) {
   const CivilDay day(Date(2027y / 6 / 1), in("Europe/Berlin"));
   EXPECT_EQ(day.at(-30), utc(2027y / 5 / 31, 21, 30));
