@@ -33,6 +33,8 @@ void TreeTool::press(const PointerAt& at) {
   tree.id = canvas_.document().ids().take<Tree>();
   tree.name = freshName(canvas_.document().yard().trees, QObject::tr("Tree"));
   tree.at = at.site;
+  const LeafDays leaves = usualLeafDays(canvas_.document().yard().settings);
+  tree.leafOn = leaves.on, tree.leafOff = leaves.off;
   tree_ = tree;
   canvas_.show(edit(at.site));
 }

@@ -27,6 +27,13 @@ void readShape(ShapeReader& reader, const Json& geometry, T& object) {
 }
 
 template <class T>
+void setUsual(const Settings&, T&) {}
+void setUsual(const Settings& settings, Tree& tree) {
+  const LeafDays leaves = usualLeafDays(settings);
+  tree.leafOn = leaves.on, tree.leafOff = leaves.off;
+}
+
+template <class T>
 void readOwn(PropertyReader&, T&) {}
 
 // A flat roof may be given by one height.
@@ -94,6 +101,7 @@ template <class T>
 void GeoImport::readObjects(const FeatureIn& feature) {
   for (const Json& geometry : singleGeometries(feature.geometry)) {
     T object;
+    setUsual(draft_.yard().settings, object);
     PropertyReader properties(feature.properties);
     properties.take("kind");
     visitProperties(object, properties);

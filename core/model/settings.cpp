@@ -12,4 +12,10 @@ GrowingSeason growingSeason(const Settings& settings) {
                   : GrowingSeason{April / 1, October / 31, true};
 }
 
+LeafDays usualLeafDays(const Settings& settings) {
+  using namespace std::chrono;
+  const bool southern = settings.latitude < Angle();
+  return southern ? LeafDays{October / 20, May / 1} : LeafDays{April / 20, November / 1};
+}
+
 }  // namespace tussock

@@ -74,6 +74,14 @@ struct GrowingSeason {
 };
 [[nodiscard]] GrowingSeason growingSeason(const Settings& settings);
 
+// When a tree is taken to be in leaf until its own days are told: 20 April to 1 November, half a
+// year later south of the equator (common practice).
+struct LeafDays {
+  MonthDay on;
+  MonthDay off;
+};
+[[nodiscard]] LeafDays usualLeafDays(const Settings& settings);
+
 // A finding someone has looked at and lets stand, with the reason.
 struct Acceptance {
   Id<Acceptance> id;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <QLineEdit>
 
+#include "core/edit/draft.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace tussock::test {
@@ -162,6 +163,26 @@ TEST_F(DrawingTools, ATreeIsPressedAtItsTrunkAndDraggedToItsRim) {
   ASSERT_EQ(inFile().trees.size(), 1u);
   expectNear(inFile().trees.begin()->at, {1, 1});
   EXPECT_NEAR(inFile().trees.begin()->crownRadius.metres(), 2.5, 0.02);
+}
+
+TEST_F(DrawingTools, ATreeIsInLeafInItsOwnSummer) {
+  start();
+  const auto leaves = [this](double latitude, Point trunk) {
+    Draft draft(document.yard());
+    Settings settings = document.yard().settings;
+    settings.latitude = Angle::degrees(latitude);
+    draft.put(std::move(settings));
+    document.commit(draft.finish("Move the yard"));
+    trigger("toolTree");
+    drag(trunk, trunk + Point{1.5, 0.0});
+    const Yard yard = inFile();
+    const Tree& newest =
+        *std::max_element(yard.trees.begin(), yard.trees.end(),
+                          [](const Tree& a, const Tree& b) { return a.id.value() < b.id.value(); });
+    return formatMonthDay(newest.leafOn) + " " + formatMonthDay(newest.leafOff);
+  };
+  EXPECT_EQ(leaves(42.0, {-3, 1}), "04-20 11-01");
+  EXPECT_EQ(leaves(-35.0, {3, 1}), "10-20 05-01");
 }
 
 TEST_F(DrawingTools, SteppingPlacesAndWaterPointsAreClicked) {

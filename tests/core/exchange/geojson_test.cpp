@@ -107,6 +107,18 @@ TEST(GeoJsonImport, TakesOneHeightForAFlatRoof) {
   EXPECT_NEAR(gable.ridgeAzimuth.value().degrees(), 90.0, 1e-12);
 }
 
+TEST(GeoJsonImport, TreesAreInLeafInTheirOwnSummer) {
+  Yard southern = emptyYard();
+  southern.settings.latitude = Angle::degrees(-35.0);
+  const Tree tree = only(imported(southern, collection(R"({"type":"Feature","properties":)"
+                                                       R"({"kind":"tree","leaf_off":"05-20"},)"
+                                                       R"("geometry":{"type":"Point",)"
+                                                       R"("coordinates":[-86.9,-35.0]}})"))
+                             .trees);
+  EXPECT_EQ(formatMonthDay(tree.leafOn), "10-20");
+  EXPECT_EQ(formatMonthDay(tree.leafOff), "05-20");
+}
+
 TEST(GeoJsonImport, TakesAWallAsLineOrFootprint) {
   const Yard yard = imported(
       emptyYard(),
