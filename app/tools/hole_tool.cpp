@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/hole_tool.h"
 
+#include "app/tools/outline.h"
 #include "core/edit/draft.h"
 #include "core/planting/grow.h"
 
@@ -22,8 +23,7 @@ QString HoleTool::trouble(const std::vector<Point>& corners) const {
   if (!bed) return QObject::tr("The hole starts outside every bed. Begin inside the bed to cut.");
   const auto reason = invalidityOf(bed->outline);
   if (!reason) return {};
-  const std::string_view words = explain(*reason);
-  return QString::fromUtf8(words.data(), qsizetype(words.size()));
+  return QString::fromStdString(refusalOf(*reason));
 }
 
 ChangeSet HoleTool::edit(const std::vector<Point>& corners) {

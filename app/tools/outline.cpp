@@ -94,12 +94,29 @@ std::optional<Outline> withoutCorner(Outline outline, CornerAt at) {
   return outline;
 }
 
+std::string refusalOf(Invalidity reason) {
+  switch (reason) {
+    case Invalidity::CrossesItself:
+      return "The outline would cross or touch itself. Put the corner where no sides meet.";
+    case Invalidity::HoleOutside:
+      return "A hole would lie across the edge. Keep holes inside, clear of it and of each other.";
+    case Invalidity::NoArea:
+    case Invalidity::RepeatedPoint:
+      return "The outline would enclose no ground. Set its corners further apart.";
+    case Invalidity::TooFewPoints:
+      return "An outline needs at least three corners. Set one more.";
+    case Invalidity::NotFinite:
+      return "That corner would lie beyond all ground. Zoom in and set it nearer.";
+  }
+  return {};
+}
+
 std::string troubleWith(const Outline& outline) {
   if (outline.rings.empty() || outline.rings.front().size() < leastCorners(outline))
-    return std::string(explain(Invalidity::TooFewPoints));
+    return refusalOf(Invalidity::TooFewPoints);
   if (!outline.closed) return {};
   const auto reason = invalidityOf(toPolygon(outline));
-  return reason ? std::string(explain(*reason)) : std::string();
+  return reason ? refusalOf(*reason) : std::string();
 }
 
 }  // namespace tussock

@@ -29,7 +29,9 @@ struct CornerAt {
 [[nodiscard]] Outline withCornerAfter(Outline outline, CornerAt at, Point to);
 // A hole loses its last three corners at once; nothing when too few would be left.
 [[nodiscard]] std::optional<Outline> withoutCorner(Outline outline, CornerAt at);
-// Why the outline cannot be used, in words; empty when it can.
+// Why an outline cannot be used and what to do, in a sentence each.
+[[nodiscard]] std::string refusalOf(Invalidity reason);
+// The same of an outline; empty when it can be used.
 [[nodiscard]] std::string troubleWith(const Outline& outline);
 
 }  // namespace tussock

@@ -134,7 +134,9 @@ void ShapeReader::read(const Json& shape, Polygon& polygon) {
   for (std::size_t i = 0; i < rings.size(); ++i)
     (i == 0 ? result.outer : result.holes.emplace_back()) = ring(rings[i]);
   result = normalised(std::move(result));
-  if (const auto reason = invalidityOf(result)) throw FormatError(std::string(explain(*reason)));
+  if (const auto reason = invalidityOf(result))
+    throw FormatError(std::string(explain(*reason)) +
+                      "; mend it where it was drawn, and import that one again");
   polygon = std::move(result);
 }
 
