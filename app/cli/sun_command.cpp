@@ -3,11 +3,14 @@
 #include <memory>
 #include <ostream>
 
+#include <fmt/format.h>
+
 #include "app/cli/commands.h"
 #include "app/document/civil_day.h"
 #include "app/print/sun_picture.h"
 #include "core/exchange/sun_csv.h"
 #include "core/store/yard_file.h"
+#include "core/sun/position.h"
 #include "core/sun/shade_problems.h"
 #include "core/sun/tree_growth.h"
 
@@ -36,6 +39,10 @@ SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
     throw UsageError("--date is '" + options.date +
                      "', which is no date. Give it as year-month-day, such as " +
                      formatDate(CivilDay::today(yard.settings)) + ".");
+  if (request.day->year() < kFirstExactYear || request.day->year() > kLastExactYear)
+    throw UsageError(fmt::format(
+        "--date is '{}'. Where the sun stands is known well from {} to {}; give a day of those.",
+        options.date, int(kFirstExactYear), int(kLastExactYear)));
   return request;
 }
 

@@ -9,6 +9,8 @@
 
 namespace tussock {
 
+inline constexpr std::chrono::year kFirstExactYear{1950}, kLastExactYear{2050};
+
 struct SunPosition {
   Angle azimuth;   // clockwise from true north
   Angle altitude;  // true (no refraction), of the sun's centre

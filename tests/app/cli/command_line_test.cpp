@@ -303,6 +303,14 @@ TEST_F(CommandLine, SunSaysWhichCellsWouldDo) {
   EXPECT_FALSE(std::filesystem::exists(path("fine.csv")));
 }
 
+TEST_F(CommandLine, SunRefusesYearsItIsNotExactIn) {
+  const std::string yard = example();
+  const Outcome outcome = run({"sun", yard, "--date", "1820-06-21", "--out", path("old.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("from 1950 to 2050"));
+  EXPECT_FALSE(std::filesystem::exists(path("old.csv")));
+}
+
 TEST_F(CommandLine, PlanAndExportsWriteTheirFiles) {
   const std::string yard = example();
   const Outcome plan = run({"plan", yard, "--out", path("plan.pdf"), "--paper", "a4"});
