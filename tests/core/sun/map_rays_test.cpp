@@ -40,13 +40,20 @@ class MapAgainstRays : public testing::TestWithParam<unsigned> {
   }
 };
 
-TEST_P(MapAgainstRays, EveryCellAgrees) {
-  yard.settings.latitude = latitude;
+class EveryCell : public MapAgainstRays {
+ protected:
   SunMapRequest request;
-  request.area = {{0, 0}, {16, 12}};
-  request.cell = Length::metres(0.8);
-  request.stepMinutes = 40;
-  request.day = day;
+  EveryCell() {
+    yard.settings.latitude = latitude;
+    request.area = {{0, 0}, {16, 12}};
+    request.cell = Length::metres(0.8);
+    request.stepMinutes = 40;
+    request.day = day;
+  }
+  void agrees() const;
+};
+
+void EveryCell::agrees() const {
   const auto map = computeSunMap(yard, request);
   const auto steps = stepsOf(day, latitude, Angle(), request.stepMinutes, Horizon(yard.settings));
   ASSERT_TRUE(map);
@@ -72,6 +79,19 @@ TEST_P(MapAgainstRays, EveryCellAgrees) {
   EXPECT_LT(doubt / cells, 0.05);
 }
 
+TEST_P(EveryCell, Agrees) {
+  agrees();
+}
+
+// Rows of 200 columns, so that what is kept for 64 at a time is seen to hold together.
+using EveryCellOfLongRows = EveryCell;
+TEST_P(EveryCellOfLongRows, Agrees) {
+  request.cell = Length::metres(0.08);
+  request.area.high.y = 0.08 * 15;
+  request.area.low.y += 3.0, request.area.high.y += 3.0;
+  agrees();
+}
+
 // Skyline and slope let the sun in for as long as it is seen to be up, minute by minute.
 TEST_P(MapAgainstRays, StepsLastWhileTheSunIsUp) {
   const auto steps = stepsOf(day, latitude, Angle(), 5, Horizon(yard.settings));
@@ -88,6 +108,8 @@ TEST_P(MapAgainstRays, StepsLastWhileTheSunIsUp) {
 }
 
 INSTANTIATE_TEST_SUITE_P(RandomScenes, MapAgainstRays, testing::Range(1u, 201u));
+INSTANTIATE_TEST_SUITE_P(RandomScenes, EveryCell, testing::Range(1u, 201u));
+INSTANTIATE_TEST_SUITE_P(RandomScenes, EveryCellOfLongRows, testing::Range(201u, 221u));
 
 }  // namespace
 }  // namespace tussock
