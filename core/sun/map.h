@@ -102,7 +102,8 @@ using Progress = std::function<void(double share)>;  // 0 to 1, called from the 
                                                   const Progress& progress = {});
 // The map the checks, the window and the sheets share: growing season with its months, over the
 // site (see siteBox) and a metre around the beds, 0.25 m; cells are doubled while there are more
-// than 400,000.
+// than 400,000. Where they would be larger than 0.5 m on the whole site, only the beds and a metre
+// around each are asked for.
 [[nodiscard]] SunMapRequest seasonRequest(const Yard& yard);
 // True when both yards give the same sun map: place, season, area and what casts shade are equal.
 [[nodiscard]] bool sameSun(const Yard& a, const Yard& b);

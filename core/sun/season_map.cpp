@@ -9,8 +9,9 @@ namespace tussock {
 
 namespace {
 
-constexpr double kMargin = 1.0;     // metres around the beds
-constexpr double kMostCells = 4e5;  // beyond this, cells are doubled
+constexpr double kMargin = 1.0;        // metres around the beds
+constexpr double kMostCells = 4e5;     // beyond this, cells are doubled
+constexpr double kCoarsestSite = 0.5;  // metres: beyond this, only the beds are asked for
 
 // Out to whole metres, so that a small change to a bed leaves the map as it is.
 Box inWholeMetres(const Box& box) {
@@ -19,12 +20,31 @@ Box inWholeMetres(const Box& box) {
           {std::ceil(box.high.x), std::ceil(box.high.y)}};
 }
 
-Box areaOf(const Yard& yard) {
+Box aroundBeds(const Yard& yard) {
   Box beds;
   for (const Bed& bed : yard.beds) beds.include(boundsOf(bed.outline));
+  return beds.grown(kMargin);
+}
+
+Box siteOf(const Yard& yard) {
   Box area = siteBox(yard);
-  area.include(beds.grown(kMargin));
+  area.include(aroundBeds(yard));
   return inWholeMetres(area);
+}
+
+Length cellFor(const Box& area) {
+  Length cell = SunMapRequest().cell;
+  while (area.width() / cell.metres() * area.height() / cell.metres() > kMostCells)
+    cell = cell * 2.0;
+  return cell;
+}
+
+void askForBedsOnly(const Yard& yard, SunMapRequest& request) {
+  request.area = inWholeMetres(aroundBeds(yard));
+  for (const Bed& bed : yard.beds) {
+    const Box box = inWholeMetres(boundsOf(bed.outline).grown(kMargin));
+    if (!box.empty()) request.only.push_back(rectangle(box.low, box.high));
+  }
 }
 
 bool sameShade(const Building& a, const Building& b) {
@@ -62,19 +82,18 @@ bool samePlaceAndSeason(const Settings& a, const Settings& b) {
 
 SunMapRequest seasonRequest(const Yard& yard) {
   SunMapRequest request;
-  request.area = areaOf(yard);
+  request.area = siteOf(yard);
   request.detail = SunDetail::Months;
-  const auto cells = [&] {
-    return request.area.width() / request.cell.metres() * request.area.height() /
-           request.cell.metres();
-  };
-  while (cells() > kMostCells) request.cell = request.cell * 2.0;
+  if (cellFor(request.area).metres() > kCoarsestSite && !yard.beds.empty())
+    askForBedsOnly(yard, request);
+  request.cell = cellFor(request.area);
   return request;
 }
 
 bool sameSun(const Yard& a, const Yard& b) {
   return samePlaceAndSeason(a.settings, b.settings) && sameShade(a.buildings, b.buildings) &&
-         sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) && areaOf(a) == areaOf(b);
+         sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) &&
+         seasonRequest(a) == seasonRequest(b);
 }
 
 }  // namespace tussock

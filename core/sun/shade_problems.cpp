@@ -5,11 +5,14 @@
 
 #include <fmt/format.h>
 
+#include "core/sun/map.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
 
 namespace {
+
+constexpr double kCoarse = 1.0;  // metres from one place counted to the next
 
 bool isPositive(double value) {
   return std::isfinite(value) && value > 0.0;
@@ -94,6 +97,15 @@ Trouble problemOf(const Tree& tree, const Settings& settings) {
   return crown.text.empty() ? leafProblem(tree, settings.latitude) : crown;
 }
 
+Trouble coarseProblem(Length cell, UnitSystem units) {
+  if (cell.metres() <= kCoarse) return {};
+  return {
+      fmt::format(" lies so far from other beds that its hours of sun are counted {} apart and "
+                  "may be wrong where shade is narrow. Keep beds that far apart in yards of "
+                  "their own.",
+                  formatLength(cell, units))};
+}
+
 Point placeOf(const Polygon& outline) {
   const Box box = boundsOf(outline);
   return box.empty() ? Point{std::nan(""), std::nan("")} : (box.low + box.high) * 0.5;
@@ -132,6 +144,8 @@ std::vector<ShadeProblem> shadeProblems(const Yard& yard) {
   for (const Barrier& barrier : yard.barriers)
     add(barrier, wordOf(barrier.kind), placeOf(barrier), problemOf(barrier));
   for (const Tree& tree : yard.trees) add(tree, "tree", tree.at, problemOf(tree, yard.settings));
+  const Trouble coarse = coarseProblem(seasonRequest(yard).cell, yard.settings.units);
+  for (const Bed& bed : yard.beds) add(bed, "bed", placeOf(bed.outline), coarse);
   return problems;
 }
 

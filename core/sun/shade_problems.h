@@ -21,8 +21,9 @@ struct ShadeProblem {
 [[nodiscard]] std::string sentenceOf(const ShadeProblem& problem, UnitSystem units);
 
 // Outlines that cross themselves or have no ground; heights, sizes and crowns that are none; crowns
-// wider than their tree is high; leaf dates that are one or run over the new year north of the
-// equator, or through midsummer south of it.
+// wider than their tree is high; beds so far apart that the shared map's cells are over 1 m; leaf
+// dates that are one or run over the new year north of the equator, or through midsummer south of
+// it.
 [[nodiscard]] std::vector<ShadeProblem> shadeProblems(const Yard& yard);
 
 }  // namespace tussock

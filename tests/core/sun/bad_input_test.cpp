@@ -79,6 +79,20 @@ TEST_F(BadInput, SoundYardHasNoProblem) {
   EXPECT_TRUE(shadeProblems(yard).empty());
 }
 
+TEST_F(BadInput, BedsKilometresApart) {
+  Bed bed;
+  for (const double east : {0.0, 4000.0}) {
+    bed.id = Id<Bed>(10 + static_cast<int>(east));
+    bed.name = east > 0.0 ? "Far" : "Near";
+    bed.outline = rectangle({east, 2.0 + east}, {east + 5.0, 4.0 + east});
+    yard.beds = yard.beds.with(bed);
+  }
+  const auto problems = shadeProblems(yard);
+  ASSERT_EQ(problems.size(), 2u);
+  EXPECT_EQ(problems[1].subject, "the bed “Far”");
+  EXPECT_THAT(problems[1].trouble, HasSubstr("Keep beds that far apart in yards of their own."));
+}
+
 TEST_F(BadInput, BuildingWithoutHeight) {
   Building building = shed();
   building.eave = building.ridge = Length();

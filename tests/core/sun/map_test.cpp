@@ -299,6 +299,30 @@ TEST(SeasonRequestTest, HugeSitesHaveCoarserCells) {
   EXPECT_EQ(request.cell, Length::metres(1));
 }
 
+TEST(SeasonRequestTest, OnHugeLotsOnlyBedsAreAskedFor) {
+  std::optional<double> onSmallLot;
+  for (const double size : {25.0, 1000.0, 5000.0}) {
+    Yard yard = test::YardBuilder().bed("Front", "POLYGON((2 3, 6 3, 6 5, 2 5, 2 3))").build();
+    yard.settings.latitude = Angle::degrees(40);
+    Building house;
+    house.id = Id<Building>(800);
+    house.footprint = rectangle({1, -6}, {8, 2});
+    house.eave = house.ridge = Length::metres(9);
+    yard.buildings = yard.buildings.with(house);
+    LotLine lot;
+    lot.id = Id<LotLine>(900);
+    lot.outline = rectangle({-10, -10}, {size - 10, size - 10});
+    yard.lotLines = yard.lotLines.with(lot);
+    const SunMapRequest request = seasonRequest(yard);
+    EXPECT_EQ(request.cell, Length::centimetres(25)) << size;
+    EXPECT_EQ(request.only.empty(), size < 100.0);
+    const auto map = computeSunMap(yard, request);
+    const double hours = map->meanHours(yard.beds.begin()->outline).value();
+    if (!onSmallLot) onSmallLot = hours;
+    EXPECT_NEAR(hours, *onSmallLot, 1e-9) << size;
+  }
+}
+
 TEST(SameSunTest, OnlyWhatCastsShadeMatters) {
   const Yard yard = test::YardBuilder()
                         .bed("Front", "POLYGON((2 3, 6 3, 6 5, 2 5, 2 3))")
