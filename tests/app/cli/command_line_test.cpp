@@ -11,7 +11,6 @@
 #include <nlohmann/json.hpp>
 
 #include "core/catalog/resources.h"
-#include "core/edit/draft.h"
 #include "core/store/yard_file.h"
 #include "tests/app/cli/cli_fixture.h"
 
@@ -267,15 +266,6 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
 
 TEST_F(CommandLine, SunGrowsTheTreesFirst) {
   const std::string yard = example();
-  {
-    YardFile file = YardFile::open(yard);
-    Draft draft(file.yard());
-    for (Tree tree : file.yard().trees) {
-      tree.growth = Length::metres(0.4);
-      draft.put(tree);
-    }
-    file.commit(draft.finish("Grow"));
-  }
   const auto sumOfHours = [&](const char* years) {
     const Outcome outcome = run({"sun", yard, "--date", "2027-06-21", "--cell", "1", "--step", "20",
                                  "--grow", years, "--out", path("grown.csv")});
