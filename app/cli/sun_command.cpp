@@ -39,7 +39,7 @@ SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
     throw UsageError("--date is '" + options.date +
                      "', which is no date. Give it as year-month-day, such as " +
                      formatDate(CivilDay::today(yard.settings)) + ".");
-  if (request.day->year() < kFirstExactYear || request.day->year() > kLastExactYear)
+  if (!isInExactYears(*request.day))
     throw UsageError(fmt::format(
         "--date is '{}'. Where the sun stands is known well from {} to {}; give a day of those.",
         options.date, int(kFirstExactYear), int(kLastExactYear)));

@@ -2,6 +2,7 @@
 #include "app/panels/dial_paint.h"
 
 #include "app/look/theme.h"
+#include "core/sun/position.h"
 
 namespace tussock {
 
@@ -23,7 +24,8 @@ void paintDialHandle(QPainter& painter, QPointF at, bool focus) {
 Date stepped(Date from, int days, int months) {
   Date day = from + std::chrono::months(months);
   if (!day.ok()) day = day.year() / day.month() / std::chrono::last;
-  return Date(std::chrono::sys_days(day) + std::chrono::days(days));
+  day = std::chrono::sys_days(day) + std::chrono::days(days);
+  return isInExactYears(day) ? day : from;
 }
 
 }  // namespace tussock

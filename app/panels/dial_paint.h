@@ -16,7 +16,8 @@ inline constexpr double kHiddenHours = 3.4;  // and of a sun behind the skyline
 // A line one pixel wide under the dial.
 void paintDialTick(QPainter& painter, int x);
 void paintDialHandle(QPainter& painter, QPointF at, bool focus);
-// A day that the month does not have becomes its last.
+// A day that the month does not have becomes its last; no further than the years in which the
+// sun's place is exact.
 [[nodiscard]] Date stepped(Date from, int days, int months);
 
 }  // namespace tussock

@@ -11,6 +11,7 @@
 #include "app/look/motion.h"
 #include "app/look/theme.h"
 #include "app/panels/dial_paint.h"
+#include "core/sun/position.h"
 
 namespace tussock {
 
@@ -81,6 +82,12 @@ void SunDayRow::takeDate() {
   if (!day)
     return emit troubled(tr("“%1” is no date. Write it as year-month-day, such as %2.")
                              .arg(typed, QString::fromStdString(formatDate(view_.choice().day))));
+  if (!isInExactYears(*day))
+    return emit troubled(
+        tr("“%1”: where the sun stands is known well from %2 to %3. Write a date of those years.")
+            .arg(typed)
+            .arg(int(kFirstExactYear))
+            .arg(int(kLastExactYear)));
   date_->setModified(false);
   SunChoice choice = view_.choice();
   choice.day = *day;

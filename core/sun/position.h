@@ -10,6 +10,9 @@
 namespace tussock {
 
 inline constexpr std::chrono::year kFirstExactYear{1950}, kLastExactYear{2050};
+[[nodiscard]] constexpr bool isInExactYears(Date day) {
+  return day.year() >= kFirstExactYear && day.year() <= kLastExactYear;
+}
 
 struct SunPosition {
   Angle azimuth;   // clockwise from true north

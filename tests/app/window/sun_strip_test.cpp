@@ -222,6 +222,20 @@ TEST_F(SunInTheWindow, TheClockIsThatOfThePlace) {
   EXPECT_EQ(view().choice().day,
             (Date{std::chrono::year(2027), std::chrono::month(1), std::chrono::day(4)}))
       << "what cannot be read changes nothing";
+  typeDate(QStringLiteral("1949-12-31"));
+  EXPECT_TRUE(words().contains(QStringLiteral("from 1950 to 2050")));
+  EXPECT_EQ(int(view().choice().day.year()), 2027);
+}
+
+TEST_F(SunInTheWindow, TheDateStopsWhereTheSunIsKnownWell) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2050-12-31"));
+  auto* date = part<QLineEdit>("sun-date");
+  QTest::keyClick(date, Qt::Key_Up);
+  EXPECT_EQ(date->text(), QStringLiteral("2050-12-31"));
+  QTest::keyClick(date, Qt::Key_Down);
+  EXPECT_EQ(date->text(), QStringLiteral("2050-12-30"));
 }
 
 TEST_F(SunInTheWindow, ArrowKeysStepTheDateAndTheTime) {
