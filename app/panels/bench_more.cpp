@@ -113,7 +113,7 @@ void BenchMore::addTo(Choice& choice) const {
   filter.colours = one(*colour_);
   filter.families = one(*family_);
   if (native_->isChecked()) filter.state = state_;
-  if (const int month = month_->currentData().toInt()) filter.inFlower = weeksOfMonth(month);
+  if (const int month = month_->currentData().toInt()) filter.months = {month};
   if (const int feet = height_->currentData().toInt()) filter.highest = Length::feet(feet);
   if (order_->currentIndex() > 0) choice.order = RankOrder(order_->currentData().toInt());
 }

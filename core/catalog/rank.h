@@ -85,7 +85,7 @@ struct PlantFilter {
   std::set<Layer> layers;         // the usual layer
   std::set<std::string> colours;  // flower colour words
   std::set<std::string> families;
-  std::optional<WeekRange> inFlower;      // in flower in some week of it
+  std::set<int> months;                   // 1 to 12: in flower in one of them
   std::optional<Length> lowest, highest;  // of the height in flower
   std::string state;                      // recorded as native there
   std::set<Trait> traits;

@@ -49,14 +49,19 @@ bool isIn(const Species& species, const std::string& state) {
   return state.empty() || std::find(states.begin(), states.end(), state) != states.end();
 }
 
+// By month: a week that begins in August and ends in September would let August through.
+bool isInFlower(const Species& species, const std::set<int>& months) {
+  return months.empty() || std::any_of(months.begin(), months.end(),
+                                       [&](int month) { return species.bloomsInMonth(month); });
+}
+
 bool passes(const Ranked& ranked, const PlantFilter& filter) {
   const Species& species = *ranked.species;
   return anyOf(filter.sun, species.sun) && anyOf(filter.moisture, species.moisture) &&
          oneOf(filter.habits, species.habit) && oneOf(filter.layers, species.usualLayer()) &&
          oneOf(filter.colours, species.flowerColourWord) &&
          oneOf(filter.families, species.family) && isSized(species, filter) &&
-         isIn(species, filter.state) &&
-         (!filter.inFlower || (weeksInFlower(species) & weeksOf(*filter.inFlower)) != 0) &&
+         isIn(species, filter.state) && isInFlower(species, filter.months) &&
          std::all_of(filter.traits.begin(), filter.traits.end(),
                      [&](Trait trait) { return hasTrait(ranked, trait); });
 }

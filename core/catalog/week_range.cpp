@@ -44,13 +44,6 @@ WeekSet weeksOf(WeekRange range) {
   return weeks;
 }
 
-WeekRange weeksOfMonth(int month) {
-  using namespace std::chrono;
-  const auto named = std::chrono::month(static_cast<unsigned>(month));
-  const year_month_day_last last{year{2025}, month_day_last{named}};
-  return {weekOf(named / day{1}), weekOf(named / last.day())};
-}
-
 std::string formatWeeks(WeekRange range) {
   return fmt::format("weeks {} to {}", range.first + 1, range.last + 1);
 }

@@ -20,7 +20,6 @@ struct WeekRange {
 };
 [[nodiscard]] int lengthOf(WeekRange range);  // weeks, 1 to 52
 [[nodiscard]] WeekSet weeksOf(WeekRange range);
-[[nodiscard]] WeekRange weeksOfMonth(int month);  // 1 to 12: from its first day's to its last day's
 
 // "weeks 18 to 20", counted from 1 as people do, and back.
 [[nodiscard]] std::string formatWeeks(WeekRange range);

@@ -110,14 +110,19 @@ TEST_F(Rank, FiltersCombine) {
   EXPECT_THAT(filtered(all(), facts_, filter), IsEmpty());
 }
 
-TEST_F(Rank, FiltersByWeeksInFlower) {
+TEST_F(Rank, FiltersByMonthsInFlower) {
   PlantFilter filter;
-  const int may = weekOf(std::chrono::May / std::chrono::day{15});
-  filter.inFlower = WeekRange{may, may};
-  std::vector<std::string> names;
-  for (const Ranked& one : filtered(all(), facts_, filter))
-    names.push_back(one.species->botanicalName);
-  EXPECT_THAT(names, AllOf(Contains(kAlexanders), Contains(kFoamflower), Not(Contains(kAster))));
+  const auto names = [&] {
+    std::vector<std::string> found;
+    for (const Ranked& one : filtered(all(), facts_, filter))
+      found.push_back(one.species->botanicalName);
+    return found;
+  };
+  filter.months = {5};
+  EXPECT_THAT(names(), AllOf(Contains(kAlexanders), Contains(kFoamflower), Not(Contains(kAster))));
+  filter.months = {9};
+  EXPECT_THAT(names(), AllOf(Contains(kAster), Not(Contains(kBergamot))))
+      << "to August, though a week reaches over";
 }
 
 TEST_F(Rank, SortsByHeightAndName) {
