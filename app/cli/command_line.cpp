@@ -12,8 +12,8 @@ namespace tussock {
 
 namespace {
 
-constexpr std::array kAdders{addExample, addNew,  addImport, addExport,  addSun,   addFill,
-                             addCheck,   addPlan, addPlants, addHistory, addVerify};
+constexpr std::array kAdders{addExample, addNew,  addImport, addExport,     addSun,     addFill,
+                             addCheck,   addPlan, addPlants, addSubstitute, addHistory, addVerify};
 
 void describeProgram(CLI::App& app) {
   app.name("tussock");

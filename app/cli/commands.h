@@ -40,6 +40,7 @@ void addFill(CLI::App& app, Action& chosen);
 void addCheck(CLI::App& app, Action& chosen);
 void addPlan(CLI::App& app, Action& chosen);
 void addPlants(CLI::App& app, Action& chosen);
+void addSubstitute(CLI::App& app, Action& chosen);
 void addHistory(CLI::App& app, Action& chosen);
 void addVerify(CLI::App& app, Action& chosen);
 

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+// Another species for one that cannot be had, as in the window: told, or put in its place.
+#include <memory>
+#include <ostream>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "app/cli/commands.h"
+#include "app/cli/plant_list_file.h"
+#include "core/catalog/edit_plants.h"
+#include "core/checks/substitute.h"
+#include "core/store/yard_file.h"
+
+namespace tussock {
+
+namespace {
+
+using Json = nlohmann::json;
+
+struct SubstituteOptions {
+  std::string file, species, with;
+  std::size_t count = 5;
+  bool json = false;
+};
+
+const Species& speciesAsked(const char* option, const std::string& name, const Catalogue& facts) {
+  const auto [species, trouble] = speciesNamed(name, facts);
+  if (species == nullptr) throw UsageError(fmt::format("{} is '{}', {}", option, name, trouble));
+  return *species;
+}
+
+void expectPlanted(const Species& species, const Yard& yard) {
+  for (const Drift& drift : yard.drifts)
+    if (drift.species == species.botanicalName) return;
+  throw UsageError("No drift in this yard is of " + species.botanicalName + ".");
+}
+
+void printJson(const std::vector<Substitute>& found, std::ostream& out) {
+  Json list = Json::array();
+  for (const Substitute& one : found)
+    list.push_back({{"botanical_name", one.species->botanicalName},
+                    {"common_name", one.species->commonName},
+                    {"likeness", one.likeness},
+                    {"plants_before", one.before},
+                    {"plants_after", one.after},
+                    {"differences", one.differences},
+                    {"findings_caused", one.causedTexts}});
+  out << Json{{"substitutes", list}}.dump(2) << '\n';
+}
+
+void printText(const std::vector<Substitute>& found, std::ostream& out) {
+  for (const Substitute& one : found) {
+    out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
+                       one.species->botanicalName, one.species->commonName, one.likeness,
+                       counted(static_cast<std::size_t>(one.after), "plant"), one.before);
+    if (!one.differences.empty())
+      out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
+    for (const std::string& text : one.causedTexts) out << "  finding: " << text << '\n';
+  }
+}
+
+ExitCode tell(const YardFile& file, const Species& species, const Catalogue& facts,
+              const SubstituteOptions& options, Console& console) {
+  const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
+  const auto found = substitutesFor({file.yard(), facts, sun ? &*sun : nullptr},
+                                    species.botanicalName, options.count);
+  options.json ? printJson(found, console.out) : printText(found, console.out);
+  if (found.empty())
+    console.err << "No species suits the beds in its place, or its drifts are locked or stand "
+                   "there already.\n";
+  return ExitCode::Done;
+}
+
+ExitCode put(YardFile& file, const Species& species, const Species& with, const PlantFacts& plants,
+             Console& console) {
+  const Substitution done = substitute(file.yard(), species.botanicalName, with, file.ids());
+  if (done.edit.empty()) {
+    console.err << "Nothing was changed: the drifts of " << species.botanicalName
+                << " are locked, stand there already, or have no plants.\n";
+    return ExitCode::File;
+  }
+  file.commit(carrying(plants.layers(file.yard()), done.edit, file.ids()));
+  int before = 0, after = 0;
+  for (const CountChange& drift : done.drifts) before += drift.before, after += drift.after;
+  console.out << fmt::format("{}: {} in place of {}, in {}\n", done.edit.label,
+                             counted(static_cast<std::size_t>(after), "plant"), before,
+                             counted(done.drifts.size(), "drift"));
+  if (done.keptAsTheyAre > 0)
+    console.out << "Left as they are, locked or standing there already: "
+                << counted(static_cast<std::size_t>(done.keptAsTheyAre), "drift") << '\n';
+  return ExitCode::Done;
+}
+
+ExitCode runSubstitute(const SubstituteOptions& options, Console& console) {
+  const bool writes = !options.with.empty();
+  YardFile file = YardFile::open(options.file,
+                                 writes ? YardFile::Access::ReadWrite : YardFile::Access::ReadOnly);
+  const PlantFacts plants = plantsFor(file.yard(), console);
+  const Catalogue& facts = plants.catalogue();
+  const Species& species = speciesAsked("--species", options.species, facts);
+  expectPlanted(species, file.yard());
+  if (!writes) return tell(file, species, facts, options, console);
+  const Species& with = speciesAsked("--with", options.with, facts);
+  if (&with == &species) throw UsageError("--with is the species itself. Name another.");
+  return put(file, species, with, plants, console);
+}
+
+}  // namespace
+
+void addSubstitute(CLI::App& app, Action& chosen) {
+  auto* command = app.add_subcommand(
+      "substitute", "Find another species for one that cannot be had, and put it in its place");
+  auto options = std::make_shared<SubstituteOptions>();
+  command->add_option("FILE", options->file, "Yard file")->required();
+  command->add_option("--species", options->species, "The one that cannot be had")->required();
+  auto* with = command->add_option("--with", options->with,
+                                   "Put this one in the place of its drifts, in one edit");
+  command->add_option("--count", options->count, "So many at most, the most alike first")
+      ->check(CLI::PositiveNumber)
+      ->excludes(with);
+  command->add_flag("--json", options->json, "One JSON document")->excludes(with);
+  command->callback([options, &chosen] {
+    chosen = [options](Console& console) { return runSubstitute(*options, console); };
+  });
+}
+
+}  // namespace tussock
