@@ -8,6 +8,8 @@
 #include <nlohmann/json.hpp>
 
 #include "app/cli/commands.h"
+#include "app/cli/fact_sheet.h"
+#include "app/cli/plant_filters.h"
 #include "app/document/personal_plants.h"
 #include "core/catalog/bed_request.h"
 #include "core/catalog/choose.h"
@@ -23,7 +25,8 @@ namespace {
 using Json = nlohmann::json;
 
 struct PlantsOptions {
-  std::string file, search, bed, bringIn, ownOut, allOut;
+  std::string file, search, bed, facts, bringIn, ownOut, allOut;
+  PlantFilterOptions filters;
   std::vector<double> at;
   bool leftOut = false, all = false, json = false;
   std::size_t count = 0;
@@ -42,12 +45,20 @@ std::optional<RankRequest> placeAsked(const PlantsOptions& options, const Yard& 
   return requestAt(yard, facts, at, hours ? std::optional(hours->total()) : std::nullopt);
 }
 
-Choice choiceFrom(const PlantsOptions& options, std::optional<RankRequest> place) {
+Choice choiceFrom(const PlantsOptions& options, const Yard& yard, const Catalogue& facts) {
   Choice choice;
+  choice.filter = filterFrom(options.filters, facts, yard.settings.units);
   choice.filter.words = options.search;
-  choice.place = std::move(place);
+  choice.order = orderFrom(options.filters);
+  choice.place = placeAsked(options, yard, facts);
+  const char* needing = options.leftOut                               ? "--left-out"
+                        : choice.filter.traits.contains(Trait::Suits) ? "--trait suits-the-place"
+                        : choice.order == RankOrder::Fit              ? "--order fit"
+                                                                      : nullptr;
+  if (!choice.place && needing != nullptr)
+    throw UsageError(std::string(needing) + " needs a place: give --bed or --at.");
   if (!choice.place) return choice;
-  choice.order = RankOrder::Fit;
+  if (!choice.order) choice.order = RankOrder::Fit;
   if (!options.all) choice.of = options.leftOut ? ChoiceOf::LeftOut : ChoiceOf::Suiting;
   return choice;
 }
@@ -125,9 +136,8 @@ ExitCode runPlants(const PlantsOptions& options, Console& console) {
   if (!options.ownOut.empty())
     return writeOut(options.ownOut, ownPlantsCsv(ownPlants(yard, plantFacts.layers(yard))), options,
                     console);
-  const Choice choice = choiceFrom(options, placeAsked(options, yard, facts));
-  if (!choice.place && options.leftOut)
-    throw UsageError("--left-out needs a place: give --bed or --at.");
+  if (!options.facts.empty()) return printFactSheet(options.facts, plantFacts, yard, console);
+  const Choice choice = choiceFrom(options, yard, facts);
   std::vector<Ranked> plants = choose(facts, choice);
   const std::size_t found = plants.size();
   if (options.count > 0) plants.resize(std::min(plants.size(), options.count));
@@ -146,6 +156,7 @@ void addPlants(CLI::App& app, Action& chosen) {
   command->add_option("FILE", options->file, "Yard file, whose own plants count too");
   command->add_option("--search", options->search,
                       "Words that must all be met, such as 'tall dry fall'");
+  addPlantFilters(*command, options->filters);
   auto* bed = command->add_option("--bed", options->bed, "What suits this bed, best first");
   auto* at = command
                  ->add_option("--at", options->at,
@@ -157,7 +168,11 @@ void addPlants(CLI::App& app, Action& chosen) {
                                     "What does not suit it instead, with the reasons");
   command->add_flag("--all", options->all, "Both")->excludes(leftOut);
   command->add_option("--count", options->count, "So many at most")->check(CLI::PositiveNumber);
-  command->add_flag("--json", options->json, "One JSON document");
+  auto* json = command->add_flag("--json", options->json, "One JSON document");
+  command
+      ->add_option("--facts", options->facts,
+                   "All that is known of this plant, with the source of each value")
+      ->excludes(json);
   command->add_option("--bring-in", options->bringIn,
                       "Take the plants of a CSV file into those that hold in all your yards");
   command->add_option("--write-own", options->ownOut, "Write your own plants to a CSV file");

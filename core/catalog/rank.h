@@ -94,6 +94,15 @@ struct PlantFilter {
                                            const PlantFilter& filter);
 
 enum class RankOrder { Fit, BotanicalName, CommonName, Height, FirstBloom, Family };
+template <>
+struct EnumWords<RankOrder> {
+  static constexpr WordTable<RankOrder, 6> values{{{RankOrder::Fit, "fit"},
+                                                   {RankOrder::BotanicalName, "botanical name"},
+                                                   {RankOrder::CommonName, "common name"},
+                                                   {RankOrder::Height, "height"},
+                                                   {RankOrder::FirstBloom, "first bloom"},
+                                                   {RankOrder::Family, "family"}}};
+};
 // Stable, so that equal ones stay as they were.
 void sortBy(std::vector<Ranked>& ranked, RankOrder order);
 
