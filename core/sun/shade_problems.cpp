@@ -32,8 +32,14 @@ std::string outlineProblem(const Polygon& outline) {
       explain(*reason));
 }
 
-Trouble problemOf(const Building& building) {
-  if (std::string text = outlineProblem(building.footprint); !text.empty()) return {text};
+// One after the other, about one subject.
+Trouble together(const Trouble& first, const Trouble& second) {
+  if (first.text.empty()) return second;
+  if (second.text.empty()) return first;
+  return {first.text + " It" + second.text, first.asDrawn && second.asDrawn};
+}
+
+Trouble heightProblem(const Building& building) {
   const double eave = building.eave.metres();
   const double ridge = building.ridge.metres();
   const double top = building.roof == Roof::Flat || !(ridge > eave) ? eave : ridge;
@@ -42,6 +48,10 @@ Trouble problemOf(const Building& building) {
   if (building.base.metres() > eave || building.base.metres() >= top)
     return {" has its underside at or above its roof and casts no shade. Lower its base."};
   return {};
+}
+
+Trouble problemOf(const Building& building) {
+  return together({outlineProblem(building.footprint)}, heightProblem(building));
 }
 
 Trouble problemOf(const Barrier& barrier) {
@@ -93,8 +103,7 @@ Trouble leafProblem(const Tree& tree, Angle latitude) {
 Trouble problemOf(const Tree& tree, const Settings& settings) {
   if (!isPositive(tree.height.metres()))
     return {" has no height and casts no shade. Give it a height."};
-  Trouble crown = crownProblem(tree, settings.units);
-  return crown.text.empty() ? leafProblem(tree, settings.latitude) : crown;
+  return together(crownProblem(tree, settings.units), leafProblem(tree, settings.latitude));
 }
 
 Trouble coarseProblem(Length cell, UnitSystem units) {

@@ -181,6 +181,26 @@ TEST_F(BadInput, LeafDatesOverTheNewYearAreTakenAtTheirWord) {
   EXPECT_TRUE(shadeProblems(yard).empty());
 }
 
+TEST_F(BadInput, AllThatIsDoubtfulAboutATreeIsTold) {
+  yard.settings.units = UnitSystem::Metres;
+  Tree tree;
+  tree.height = Length::metres(4);
+  tree.crownRadius = Length::metres(6);
+  tree.leafOn = std::chrono::October / 20;
+  tree.leafOff = std::chrono::April / 25;
+  const std::string problem = problemWith(tree);
+  EXPECT_THAT(problem, HasSubstr("has a crown 12.00 m wide on a height of 4.00 m"));
+  EXPECT_THAT(problem, HasSubstr("as its radius. It is in leaf from 20 October to 25 April"));
+}
+
+TEST_F(BadInput, AllThatIsDoubtfulAboutABuildingIsTold) {
+  Building building = shed();
+  building.footprint.outer = {{3, 4}, {6, 7}, {6, 4}, {3, 7}};
+  building.eave = building.ridge = Length();
+  const std::string problem = problemWith(building);
+  EXPECT_THAT(problem, HasSubstr("Move its corners, or draw it again. It has no height"));
+}
+
 TEST_F(BadInput, LeafDatesOfOneDay) {
   Tree tree;
   tree.leafOff = tree.leafOn;
