@@ -108,20 +108,42 @@ void paintPath(QPainter& painter, QPointF middle, const SunCompass& compass, con
     painter.drawEllipse(onCompass(compass, middle, hour.sun), 2.2, 2.2);
 }
 
-// A time outside the horizon, on the side where the sun crosses it.
-void paintCrossing(QPainter& painter, QPointF middle, const SunCompass& compass,
-                   const SunCompass::Mark& mark, const Theme& theme) {
-  const double horizon = compass.radius;
-  const QPointF at = onCompass(compass, middle, mark.sun);
-  const QPointF out = (at - middle) / horizon;
-  painter.setPen(QPen(theme.caution, 2.0));
-  painter.drawLine(middle + out * (horizon - 4.0), middle + out * (horizon + 5.0));
-  QPointF words = middle + out * (horizon + 23.0);
+// Outside the horizon, on the side where the sun crosses it.
+QRectF placeOfWords(const SunCompass& compass, QPointF middle, const SunCompass::Mark& mark) {
+  const QPointF out = (onCompass(compass, middle, mark.sun) - middle) / compass.radius;
+  QPointF words = middle + out * (compass.radius + 23.0);
   if (out.y() < -0.85) words.rx() += out.x() < 0.0 ? -kBesideNorth : kBesideNorth;
+  return {words.x() - 24.0, words.y() - 8.0, 48.0, 16.0};
+}
+
+// Where the sun is up for an hour or so, or down, its two times are side by side.
+void moveApart(QRectF& one, QRectF& other) {
+  if (!one.intersects(other)) return;
+  const double overlap = one.width() - std::abs(one.x() - other.x());
+  QRectF& west = one.x() < other.x() ? one : other;
+  QRectF& east = one.x() < other.x() ? other : one;
+  west.translate(-overlap / 2.0, 0.0);
+  east.translate(overlap / 2.0, 0.0);
+}
+
+void paintCrossing(QPainter& painter, QPointF middle, const SunCompass& compass,
+                   const SunCompass::Mark& mark, const QRectF& words, const Theme& theme) {
+  const QPointF out = (onCompass(compass, middle, mark.sun) - middle) / compass.radius;
+  painter.setPen(QPen(theme.caution, 2.0));
+  painter.drawLine(middle + out * (compass.radius - 4.0), middle + out * (compass.radius + 5.0));
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(theme.ink);
-  painter.drawText(QRectF(words.x() - 24.0, words.y() - 8.0, 48.0, 16.0), Qt::AlignCenter,
-                   mark.words);
+  painter.drawText(words, Qt::AlignCenter, mark.words);
+}
+
+void paintCrossings(QPainter& painter, QPointF middle, const SunCompass& compass,
+                    const Theme& theme) {
+  QRectF rise, set;
+  if (compass.rise) rise = placeOfWords(compass, middle, *compass.rise);
+  if (compass.set) set = placeOfWords(compass, middle, *compass.set);
+  moveApart(rise, set);
+  if (compass.rise) paintCrossing(painter, middle, compass, *compass.rise, rise, theme);
+  if (compass.set) paintCrossing(painter, middle, compass, *compass.set, set, theme);
 }
 
 void paintSun(QPainter& painter, QPointF middle, const SunCompass& compass, const Theme& theme) {
@@ -208,8 +230,7 @@ void paintSunCompass(QPainter& painter, QPointF middle, const SunCompass& compas
   paintHorizon(painter, middle, compass, theme);
   paintNorth(painter, middle, compass.radius, theme);
   paintPath(painter, middle, compass, theme);
-  for (const auto& crossing : {compass.rise, compass.set})
-    if (crossing) paintCrossing(painter, middle, compass, *crossing, theme);
+  paintCrossings(painter, middle, compass, theme);
   paintSun(painter, middle, compass, theme);
   painter.restore();
 }

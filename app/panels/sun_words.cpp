@@ -162,7 +162,9 @@ QString daylightWords(const CivilDay& day, const Settings& settings) {
                 .arg(day.clock(*light.sunrise), day.clock(*light.sunset), day.zone(light.transit))
           : tr("Midnight sun: it does not set on this day");
   const Daylight up = timeAbove(Angle(), day.date(), settings.latitude, settings.longitude);
-  const QString hidden = hiddenWords(day, settings, up);
+  const QString hidden = up.hours > 0.0
+                             ? hiddenWords(day, settings, up)
+                             : tr("seen only as the air bends its light, so no sun is counted");
   return hidden.isEmpty() ? words : tr("%1; %2").arg(words, hidden);
 }
 
