@@ -13,10 +13,18 @@ namespace tussock {
 
 namespace {
 
-constexpr double kDeepest = 0.50;  // how much of the plan a full shadow covers
-// On a dark ground nothing darker can be seen, so that shade is bluer instead.
-const QColor kShadeInDark(58, 60, 132);
-constexpr double kDeepestInDark = 0.58;
+// A wash over the plan, and how much of it that covers.
+struct Wash {
+  QColor colour;
+  double share = 0.0;
+};
+// On a dark ground hardly anything darker can be seen, so that there the sun is painted too.
+const Wash kSunInDark{QColor(255, 236, 184), 0.19};
+const Wash kShadeInDark{QColor(14, 14, 44), 0.45};
+Wash shadeInLight() {
+  return {sunColour(0.0).darker(140), 0.50};
+}
+
 constexpr int kShrink = 2;  // the picture is this much coarser than the canvas: soft edges
 constexpr int kBlur = 1;    // pixels of the picture, each way
 
@@ -46,11 +54,20 @@ void soften(QImage& mask) {
     smooth(mask.bits() + x, mask.height(), mask.bytesPerLine(), line);
 }
 
-QImage coloured(const QImage& mask, const QColor& colour, double deepest) {
+// Part of one wash and the rest of the other, premultiplied.
+QRgb mixed(const Wash& sun, const Wash& shade, double kept) {
+  const auto channel = [&](int inSun, int inShade) {
+    const double value = inSun * sun.share * (1.0 - kept) + inShade * shade.share * kept;
+    return int(std::lround(value));
+  };
+  return qRgba(channel(sun.colour.red(), shade.colour.red()),
+               channel(sun.colour.green(), shade.colour.green()),
+               channel(sun.colour.blue(), shade.colour.blue()), channel(255, 255));
+}
+
+QImage coloured(const QImage& mask, const Wash& sun, const Wash& shade) {
   std::array<QRgb, 256> shades{};
-  for (int i = 0; i < 256; ++i)
-    shades[std::size_t(i)] = qPremultiply(
-        qRgba(colour.red(), colour.green(), colour.blue(), int(std::lround(i * deepest))));
+  for (int i = 0; i < 256; ++i) shades[std::size_t(i)] = mixed(sun, shade, i / 255.0);
   QImage picture(mask.size(), QImage::Format_ARGB32_Premultiplied);
   for (int y = 0; y < mask.height(); ++y) {
     const uchar* from = mask.constScanLine(y);
@@ -65,12 +82,13 @@ QImage coloured(const QImage& mask, const QColor& colour, double deepest) {
 void ShadowOverlay::clear() {
   casts_.clear();
   roofs_ = QPainterPath();
-  dark_ = false;
+  dark_ = taken_ = false;
   picture_ = QImage();
 }
 
 void ShadowOverlay::take(const Yard& yard, const SunPosition& sun, MonthDay day) {
   clear();
+  taken_ = true;
   const Solids solids = solidsOf(yard);
   dark_ = !sunlit(solids, sun);
   int group = -1;
@@ -109,12 +127,12 @@ QImage ShadowOverlay::pictureFor(const SceneMapping& mapping, const Theme& theme
     painter.setCompositionMode(QPainter::CompositionMode_Clear);
     painter.fillPath(roofs_, Qt::black);
   }
-  return theme.dark ? coloured(mask, kShadeInDark, kDeepestInDark)
-                    : coloured(mask, sunColour(0.0).darker(140), kDeepest);
+  return theme.dark ? coloured(mask, kSunInDark, kShadeInDark)
+                    : coloured(mask, Wash(), shadeInLight());
 }
 
 void ShadowOverlay::paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) {
-  if (casts_.empty() && !dark_) return;
+  if (!taken_) return;
   if (picture_.isNull() || !(pictureFor_ == mapping) || pictureDark_ != look.theme.dark) {
     picture_ = pictureFor(mapping, look.theme);
     pictureFor_ = mapping;

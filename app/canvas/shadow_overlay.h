@@ -30,6 +30,7 @@ class ShadowOverlay {
   };
   [[nodiscard]] QImage pictureFor(const SceneMapping& mapping, const Theme& theme) const;
 
+  bool taken_ = false;
   bool dark_ = false;  // no direct sun anywhere
   std::vector<Cast> casts_;
   QPainterPath roofs_;  // seen from above, not the ground under them

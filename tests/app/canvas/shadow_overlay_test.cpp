@@ -26,15 +26,15 @@ class ShadowOverlayTest : public testing::Test {
     each.openness = openness;
     yard.barriers = yard.barriers.with(each);
   }
-  [[nodiscard]] QImage painted(const SunPosition& sun) const {
+  [[nodiscard]] QImage painted(const SunPosition& sun, const Theme& theme = Theme::light()) const {
     const SceneMapping mapping({0.0, 0.0}, kScale, QSizeF(400, 400));
     QImage image(400, 400, QImage::Format_RGB32);
-    image.fill(Qt::white);
+    image.fill(theme.dark ? theme.paper : QColor(Qt::white));
     ShadowOverlay overlay;
     overlay.take(yard, sun, std::chrono::June / 21);
     QPainter painter(&image);
     CanvasLook look;
-    look.theme = Theme::light();
+    look.theme = theme;
     overlay.paint(painter, mapping, look);
     return image;
   }
@@ -69,6 +69,18 @@ TEST_F(ShadowOverlayTest, HalfOpenScreensLetThroughTheProduct) {
   const int full = darkness(painted(south), {0.0, 1.2});
   EXPECT_NEAR(once, full * 0.5, kRounding);
   EXPECT_NEAR(twice, full * 0.75, kRounding);
+}
+
+TEST_F(ShadowOverlayTest, ShadeIsDarkerThanSunInTheDarkThemeToo) {
+  screen(0.0, 0.0);
+  screen(-8.0, 0.5);
+  const QImage day = painted(south, Theme::darkTheme());
+  const int lit = darkness(day, {0.0, -2.0}), half = darkness(day, {0.0, -6.0}),
+            shaded = darkness(day, {0.0, 1.5});
+  EXPECT_GE(half, lit + 8);
+  EXPECT_GE(shaded, half + 8);
+  EXPECT_NEAR(darkness(painted({Angle(), Angle::degrees(-10)}, Theme::darkTheme()), {0.0, -2.0}),
+              shaded, kRounding);
 }
 
 TEST_F(ShadowOverlayTest, RoofsAreLitByDayAndDarkByNight) {
