@@ -68,6 +68,7 @@ void Survey::wait() {
 }
 
 void Survey::lookForTrees() {
+  if (looking_) return;
   stop();
   looking_ = true;
   thread_ = std::jthread([this, run = run_, yard = document_.yard()](const std::stop_token& end) {

@@ -17,4 +17,16 @@ namespace tussock {
   return area;
 }
 
+// Scrolls to a part that has just come, once it is laid out.
+inline void bringIntoView(QWidget* part) {
+  QMetaObject::invokeMethod(
+      part,
+      [part] {
+        QWidget* around = part->parentWidget();
+        while (around && !qobject_cast<QScrollArea*>(around)) around = around->parentWidget();
+        if (around) qobject_cast<QScrollArea*>(around)->ensureWidgetVisible(part);
+      },
+      Qt::QueuedConnection);
+}
+
 }  // namespace tussock

@@ -11,6 +11,7 @@
 #include "app/canvas/reading_words.h"
 #include "app/look/theme.h"
 #include "app/panels/field_text.h"
+#include "app/panels/scrolled.h"
 
 namespace tussock {
 
@@ -144,18 +145,20 @@ QString SurveyView::wordsOf(const FittedValue& value) const {
 void SurveyView::showOffer() {
   const auto& offer = survey_.offer();
   const bool writable = !document_.isReadOnly();
-  look_->setEnabled(!survey_.looking());
+  const bool asked = look_->hasFocus();
   look_->setText(survey_.looking() ? tr("Looking…") : tr("Look for trees that fit"));
-  look_->setVisible(!offer);
   offer_->setVisible(offer.has_value());
   const bool some = offer && !offer->proposal.empty();
   apply_->setVisible(some && writable);
   dismiss_->setVisible(offer.has_value());
   dismiss_->setText(some ? tr("Leave them") : tr("Close"));
+  if (offer && asked) dismiss_->setFocus();
+  look_->setVisible(!offer);
   if (!offer) return;
   QStringList lines{QString::fromStdString(offer->text)};
   for (const FittedValue& value : offer->values) lines << wordsOf(value);
   offer_->setText(lines.join(QLatin1Char('\n')));
+  bringIntoView(dismiss_);
 }
 
 }  // namespace tussock

@@ -108,6 +108,9 @@ TEST_F(SunSurvey, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
   ASSERT_TRUE(shown<QLabel>("survey-offer"));
   EXPECT_TRUE(shown<QLabel>("survey-offer")->text().contains(QStringLiteral("Oak: height")));
   QTest::qWait(0);
+  auto* leave = shown<QPushButton>("survey-dismiss");
+  EXPECT_TRUE(leave->hasFocus()) << "not lost with the button that is gone";
+  EXPECT_EQ(leave->visibleRegion().boundingRect(), leave->rect()) << "scrolled into view";
   clickOn("survey-apply");
   survey().wait();
   EXPECT_NEAR(oak().height.metres(), 9.0, 0.4) << "what the readings were made from";
