@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <QCoreApplication>
+#include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -24,7 +25,7 @@ void haloText(QPainter& painter, QPointF baselineMiddle, const QString& text, co
 
 QString inUnits(double metres, UnitSystem units) {
   const double value = units == UnitSystem::FeetInches ? metres / kMetresPerFoot : metres;
-  return QString::number(value, 'g', 4);
+  return QLocale().toString(value, 'g', 6);
 }
 
 void paintPlate(QPainter& painter, const QRectF& box, const Theme& theme) {

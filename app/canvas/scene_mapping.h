@@ -13,7 +13,7 @@ namespace tussock {
 
 class SceneMapping {
  public:
-  static constexpr double kLeastScale = 0.1;    // pixels a metre: a lot of several kilometres
+  static constexpr double kLeastScale = 0.04;   // pixels a metre: a lot of several kilometres
   static constexpr double kMostScale = 4000.0;  // a coin fills the canvas
 
   SceneMapping() = default;
