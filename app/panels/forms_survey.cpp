@@ -4,6 +4,7 @@
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "core/model/sun_hours_text.h"
+#include "core/sun/position.h"
 
 namespace tussock {
 
@@ -18,6 +19,10 @@ QString readDate(const QString& typed, Date& value) {
   if (!read)
     return tr("Write a date as year-month-day, such as %1.")
         .arg(QString::fromStdString(formatDate(value)));
+  if (!isInExactYears(*read))
+    return tr("Where the sun stands is known well from %1 to %2. Write a date of those years.")
+        .arg(int(kFirstExactYear))
+        .arg(int(kLastExactYear));
   value = *read;
   return {};
 }

@@ -86,6 +86,20 @@ TEST_F(SunSurvey, HoursSeenAreNotedWhereOneClicks) {
   EXPECT_TRUE(inFile().sunReadings.empty());
 }
 
+TEST_F(SunSurvey, ItsDayLiesWhereTheSunIsKnownWell) {
+  startSurveyed();
+  const SunReading before = *inFile().sunReadings.begin();
+  document.select({refTo(before.id)});
+  QTest::qWait(0);
+  auto* day = shown<QLineEdit>("reading-day");
+  ASSERT_TRUE(day);
+  day->setFocus();
+  day->selectAll();
+  QTest::keyClicks(day, QStringLiteral("1800-01-01"));
+  QTest::keyClick(day, Qt::Key_Return);
+  EXPECT_EQ(inFile().sunReadings.begin()->day, before.day);
+}
+
 TEST_F(SunSurvey, WhatCannotBeHoursIsAskedAgain) {
   start(yardWithOak(6.0));
   trigger("toolReading");
