@@ -4,14 +4,12 @@
 
 #include <QImage>
 #include <QPainter>
-#include <QPainterPath>
 #include <vector>
 
 #include "app/canvas/canvas_look.h"
-#include "app/canvas/label.h"
 #include "app/canvas/scene_mapping.h"
+#include "app/canvas/sun_limits.h"
 #include "core/catalog/fit.h"
-#include "core/sun/contours.h"
 #include "core/sun/hour_grid.h"
 
 namespace tussock {
@@ -25,27 +23,12 @@ class SunOverlay {
   // Its words keep clear of the boxes that are taken, in pixels from the site's origin.
   void paint(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look,
              const std::vector<QRectF>& taken);
-  [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
+  [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return limits_.labels(); }
 
  private:
-  struct Limit {
-    double hours = 0.0;
-    QPainterPath path;  // site metres
-    std::vector<ContourLine> lines;
-  };
-  void addLimit(const HourGrid& grid, double hours);
-  void paintLines(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look) const;
-  void placeLabels(const SceneMapping& mapping, const CanvasLook& look);
-  void labelLine(const ContourLine& line, const Label& words, const SceneMapping& mapping);
-
   Box area_, ground_;
   QImage image_;
-  std::vector<Limit> limits_;
-  // Placed once for a scale, in pixels from the site's origin.
-  std::vector<PlacedLabel> labels_;
-  std::vector<QRectF> taken_;
-  double labelScale_ = 0.0;
-  bool labelDark_ = false;
+  SunLimits limits_;
 };
 
 }  // namespace tussock

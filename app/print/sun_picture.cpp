@@ -6,96 +6,23 @@
 #include <QFontMetrics>
 #include <QImage>
 #include <QPainter>
-#include <QPainterPath>
 #include <vector>
 
 #include "app/files/whole_file.h"
-#include "app/look/hour_image.h"
 #include "app/look/sun_scale.h"
 #include "app/look/theme.h"
+#include "app/print/sun_plan.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr int kMapPixels = 1400;  // the longer side of the map
 constexpr int kHeaderHeight = 64;
 constexpr int kLegendHeight = 92;
 constexpr int kLeastWidth = 640;    // of a map that has its legend below it
 constexpr int kBesideWidth = 600;   // of the legend beside a narrower one
 constexpr int kScaleRoom = 200;     // beside the title, for north and the scale
 constexpr double kBarPixels = 120;  // the scale's length at most
-
-// Where the map lies in the picture, and metres to pixels with y turned.
-struct Frame {
-  Box area;
-  double pixelsPerMetre = 1.0;
-  [[nodiscard]] QPointF operator()(Point p) const {
-    return {kSpace5 + (p.x - area.low.x) * pixelsPerMetre,
-            kHeaderHeight + (area.high.y - p.y) * pixelsPerMetre};
-  }
-  [[nodiscard]] int width() const { return qRound(area.width() * pixelsPerMetre); }
-  [[nodiscard]] int height() const { return qRound(area.height() * pixelsPerMetre); }
-};
-
-// The cells reach up to one beyond the ground asked for, where their side does not divide it.
-void paintHours(QPainter& painter, const SunMap& map, const Frame& frame) {
-  const HourGrid grid = hourGridOf(map);
-  painter.drawImage(QRectF(frame({grid.area.low.x, grid.area.high.y}),
-                           frame({grid.area.high.x, grid.area.low.y})),
-                    hourImage(grid, UntoldCells::AsBeside));
-}
-
-QPainterPath pathOf(const Polygon& polygon, const Frame& frame) {
-  QPainterPath path;
-  auto add = [&](const Ring& ring) {
-    QPolygonF points;
-    for (const Point p : ring) points << frame(p);
-    path.addPolygon(points);
-    path.closeSubpath();
-  };
-  add(polygon.outer);
-  for (const Ring& hole : polygon.holes) add(hole);
-  return path;
-}
-
-void paintBeds(QPainter& painter, const Yard& yard, const Frame& frame, const Theme& theme) {
-  painter.setBrush(Qt::NoBrush);
-  for (const auto& [colour, width] : {std::pair(theme.paper, 3.5), std::pair(theme.ink, 1.5)}) {
-    painter.setPen(QPen(colour, width));
-    for (const Bed& bed : yard.beds) painter.drawPath(pathOf(bed.outline, frame));
-  }
-}
-
-// Walls as they are drawn, crowns as circles around their trunks.
-void paintSolids(QPainter& painter, const Yard& yard, const Frame& frame, const Theme& theme) {
-  painter.setPen(QPen(theme.ink, 1.5));
-  for (const Building& building : yard.buildings) {
-    painter.setBrush(building.base > Length() ? QBrush() : QBrush(theme.building));
-    painter.drawPath(pathOf(building.footprint, frame));
-  }
-  painter.setBrush(Qt::NoBrush);
-  for (const Barrier& barrier : yard.barriers) {
-    if (!barrier.footprint.empty()) {
-      painter.drawPath(pathOf(barrier.footprint, frame));
-      continue;
-    }
-    QPolygonF line;
-    for (const Point p : barrier.line) line << frame(p);
-    painter.setPen(QPen(theme.ink, 2.5));
-    painter.drawPolyline(line);
-    painter.setPen(QPen(theme.ink, 1.5));
-  }
-  for (const Tree& tree : yard.trees) {
-    const double radius = tree.crownRadius.metres() * frame.pixelsPerMetre;
-    painter.setPen(QPen(theme.paper, 2.5));
-    painter.drawEllipse(frame(tree.at), radius, radius);
-    painter.setPen(QPen(theme.ink, 1.0, Qt::DashLine));
-    painter.drawEllipse(frame(tree.at), radius, radius);
-    painter.setPen(QPen(theme.ink, 1.5));
-    painter.drawEllipse(frame(tree.at), 3.0, 3.0);
-  }
-}
 
 void paintHeader(QPainter& painter, const SunPictureText& text, int width, const Theme& theme) {
   painter.setPen(theme.ink);
@@ -116,9 +43,9 @@ struct Bar {
   QString words;
 };
 
-Bar barFor(const Frame& frame, UnitSystem units) {
+Bar barFor(const SceneMapping& mapping, UnitSystem units) {
   const bool feet = units == UnitSystem::FeetInches;
-  const double unit = frame.pixelsPerMetre * (feet ? kMetresPerFoot : 1.0);
+  const double unit = mapping.scale() * (feet ? kMetresPerFoot : 1.0);
   const double power = std::pow(10.0, std::floor(std::log10(kBarPixels / unit)));
   double length = power;
   for (const double step : {2.0, 5.0})
@@ -224,9 +151,9 @@ class Notes {
 
 // The legend and the notes under the map, or beside one that is too narrow for them.
 struct Page {
-  Page(const Frame& frame, const std::vector<SunNote>& texts)
-      : map(kSpace5, kHeaderHeight, frame.width(), frame.height()),
-        beside(frame.width() < kLeastWidth),
+  Page(QSize plan, const std::vector<SunNote>& texts)
+      : map(QPoint(kSpace5, kHeaderHeight), plan),
+        beside(plan.width() < kLeastWidth),
         legend(beside ? QPoint(map.right() + 1 + kSpace6, map.top())
                       : QPoint(map.left(), map.bottom() + 1 + kSpace4)),
         width(beside ? kBesideWidth : map.width()),
@@ -252,20 +179,20 @@ struct Page {
 void writeSunPicture(const SunMap& map, const Yard& yard, const SunPictureText& text,
                      const QString& path) {
   const Theme theme = Theme::light();
-  const Frame frame{map.area(), kMapPixels / std::max(map.area().width(), map.area().height())};
-  const Page page(frame, text.notes);
+  const SceneMapping mapping = sunPlanMapping(map);
+  const Page page(mapping.view().toSize(), text.notes);
   QImage image(page.size, QImage::Format_RGB32);
   image.fill(theme.paper);
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
+  painter.save();
   painter.setClipRect(page.map);
-  paintHours(painter, map, frame);
-  paintSolids(painter, yard, frame, theme);
-  paintBeds(painter, yard, frame, theme);
-  painter.setClipping(false);
+  painter.translate(page.map.topLeft());
+  paintSunPlan(painter, mapping, map, yard, text.classes);
+  painter.restore();
   const int right = page.size.width() - kSpace5;
   paintHeader(painter, text, right - kSpace5 - kScaleRoom, theme);
-  paintNorthAndScale(painter, barFor(frame, yard.settings.units), right, theme);
+  paintNorthAndScale(painter, barFor(mapping, yard.settings.units), right, theme);
   paintLegend(painter, page.strip(), theme);
   paintClasses(painter, page.strip(), text.classes, theme);
   page.notes.paint(painter, page.notesAt(), theme);

@@ -47,6 +47,27 @@ TEST_F(SunPicture, CellsLieWhereTheyWereCounted) {
   EXPECT_LT(apart(at(8.8), sunColour(10.0)), 30) << "full sun east of it";
 }
 
+// Hours rise evenly from west to east: the limits, 3 and 6 h, run north and south there.
+TEST_F(SunPicture, LimitsOfTheClassesAreDrawn) {
+  SunMap map(Box{{0.0, 0.0}, {10.0, 10.0}}, Length::metres(0.5), 20, 20);
+  for (int row = 0; row < 20; ++row)
+    for (int column = 0; column < 20; ++column) map.set(column, row, {column * 0.5 + 0.25, 0.0});
+  const QImage image = drawn(map, test::YardBuilder().build());
+  const auto spread = [&](double x) {  // of lightness, a few pixels to both sides
+    int least = 3 * 255, most = 0;
+    for (int i = -3; i <= 3; ++i) {
+      const QColor colour = image.pixelColor(int(kLeft + x * 140.0) + i, kTop + 300);
+      const int light = colour.red() + colour.green() + colour.blue();
+      least = std::min(least, light), most = std::max(most, light);
+    }
+    return most - least;
+  };
+  for (const double limit : {3.0, 6.0}) {
+    EXPECT_GT(spread(limit), 100) << limit;
+    EXPECT_LT(spread(limit + 0.5), 30) << limit;
+  }
+}
+
 TEST_F(SunPicture, NoFalseHoursRunAlongAWall) {
   const Yard yard =
       test::YardBuilder().building("House", "POLYGON((2 2, 6 2, 6 6, 2 6, 2 2))").build();

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "app/print/sun_plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <QPainter>
+#include <QPainterPath>
+
+#include "app/canvas/items.h"
+#include "app/canvas/sun_limits.h"
+#include "app/look/hour_image.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kMapPixels = 1400.0;
+constexpr double kStub = 3.0;  // pixels of a tree's trunk
+
+// The cells reach up to one beyond the ground asked for, where their side does not divide it.
+void paintHours(QPainter& painter, const SceneMapping& mapping, const HourGrid& grid) {
+  painter.drawImage(mapping.toPixels(grid.area), hourImage(grid, UntoldCells::AsBeside));
+}
+
+QPainterPath onPicture(const Polygon& polygon, const SceneMapping& mapping) {
+  return mapping.transform().map(pathOf(polygon));
+}
+
+void paintBeds(QPainter& painter, const SceneMapping& mapping, const Yard& yard,
+               const Theme& theme) {
+  for (const auto& [colour, width] : {std::pair(theme.paper, 3.5), std::pair(theme.ink, 1.5)})
+    for (const Bed& bed : yard.beds)
+      painter.strokePath(onPicture(bed.outline, mapping), QPen(colour, width));
+}
+
+void paintBuildings(QPainter& painter, const SceneMapping& mapping, const Yard& yard,
+                    const Theme& theme) {
+  CanvasLook look;
+  look.theme = theme;
+  for (const Building& building : yard.buildings) {
+    painter.save();
+    makeBuildingItem(building)->paint(painter, mapping, look);
+    painter.restore();
+  }
+}
+
+// Walls as they are drawn.
+void paintBarriers(QPainter& painter, const SceneMapping& mapping, const Yard& yard,
+                   const Theme& theme) {
+  for (const Barrier& barrier : yard.barriers) {
+    if (!barrier.footprint.empty()) {
+      painter.strokePath(onPicture(barrier.footprint, mapping), QPen(theme.ink, 1.5));
+      continue;
+    }
+    QPolygonF line;
+    for (const Point p : barrier.line) line << mapping.toPixels(p);
+    painter.setPen(QPen(theme.ink, 2.5));
+    painter.drawPolyline(line);
+  }
+}
+
+// Crowns as circles around their trunks.
+void paintTrees(QPainter& painter, const SceneMapping& mapping, const Yard& yard,
+                const Theme& theme) {
+  painter.setBrush(Qt::NoBrush);
+  for (const Tree& tree : yard.trees) {
+    const QPointF at = mapping.toPixels(tree.at);
+    const double radius = mapping.pixels(tree.crownRadius.metres());
+    painter.setPen(QPen(theme.paper, 2.5));
+    painter.drawEllipse(at, radius, radius);
+    painter.setPen(QPen(theme.ink, 1.0, Qt::DashLine));
+    painter.drawEllipse(at, radius, radius);
+    painter.setPen(QPen(theme.ink, 1.5));
+    painter.drawEllipse(at, kStub, kStub);
+  }
+}
+
+}  // namespace
+
+SceneMapping sunPlanMapping(const SunMap& map) {
+  const Box& area = map.area();
+  const double scale = kMapPixels / std::max(area.width(), area.height());
+  return {area.centre(), scale,
+          QSizeF(std::round(area.width() * scale), std::round(area.height() * scale))};
+}
+
+void paintSunPlan(QPainter& painter, const SceneMapping& mapping, const SunMap& map,
+                  const Yard& yard, const SunProfile& classes) {
+  const Theme theme = Theme::light();
+  const HourGrid grid = hourGridOf(map);
+  SunLimits limits(grid, classes, map.area());
+  paintHours(painter, mapping, grid);
+  limits.paintLines(painter, mapping, theme);
+  paintBuildings(painter, mapping, yard, theme);
+  paintBarriers(painter, mapping, yard, theme);
+  paintTrees(painter, mapping, yard, theme);
+  paintBeds(painter, mapping, yard, theme);
+  limits.paintLabels(painter, mapping, theme, {});
+}
+
+}  // namespace tussock
