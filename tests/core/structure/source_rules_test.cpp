@@ -19,7 +19,7 @@ namespace fs = std::filesystem;
 const std::vector<std::string> kCoreRanks{"units",   "geometry", "model",    "edit",
                                           "catalog", "sun",      "planting", "checks",
                                           "season",  "sheets",   "exchange", "store"};
-const std::vector<std::string> kAppRanks{"files", "look",   "document", "print", "canvas",
+const std::vector<std::string> kAppRanks{"files", "look",   "document", "canvas", "print",
                                          "tools", "panels", "window",   "cli"};
 constexpr int kLongestFile = 400;
 
