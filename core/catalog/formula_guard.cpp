@@ -27,6 +27,23 @@ std::string_view withoutGuards(std::string_view text) {
   return text;
 }
 
+// What would be cells of their own to a program that splits at semicolons, tabs or line ends, each
+// with what stands before it there: marks of separation, and quotes or blanks that may be dropped.
+template <class Call>
+void forEachCell(std::string_view text, const Call& call) {
+  constexpr std::string_view kBetween = ";\t\r\n";
+  std::string_view lead;
+  while (true) {
+    const std::size_t end = std::min(text.find_first_of(kBetween), text.size());
+    call(lead, text.substr(0, end));
+    text.remove_prefix(end);
+    if (text.empty()) return;
+    const std::size_t next = std::min(text.find_first_not_of(";\t\r\n\" "), text.size());
+    lead = text.substr(0, next);
+    text.remove_prefix(next);
+  }
+}
+
 }  // namespace
 
 bool runsAsFormula(std::string_view text) {
@@ -36,14 +53,24 @@ bool runsAsFormula(std::string_view text) {
 }
 
 std::string guarded(std::string_view text) {
-  std::string safe(text);
-  if (runsAsFormula(withoutGuards(text))) safe.insert(safe.begin(), kGuard);
+  std::string safe = runsAsFormula(withoutGuards(text)) ? std::string(1, kGuard) : std::string();
+  forEachCell(text, [&](std::string_view lead, std::string_view cell) {
+    safe += lead;
+    if (!lead.empty() && runsAsFormula(withoutGuards(cell))) safe += kGuard;
+    safe += cell;
+  });
   return safe;
 }
 
 std::string unguarded(std::string_view text) {
   if (text.starts_with(kGuard) && runsAsFormula(withoutGuards(text))) text.remove_prefix(1);
-  return std::string(text);
+  std::string plain;
+  forEachCell(text, [&](std::string_view lead, std::string_view cell) {
+    if (!lead.empty() && cell.starts_with(kGuard) && runsAsFormula(withoutGuards(cell)))
+      cell.remove_prefix(1);
+    plain.append(lead).append(cell);
+  });
+  return plain;
 }
 
 }  // namespace tussock

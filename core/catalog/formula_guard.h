@@ -11,7 +11,8 @@ namespace tussock {
 
 // A plain number such as -3.5 is no formula.
 [[nodiscard]] bool runsAsFormula(std::string_view text);
-// With an apostrophe before what would run; all else as it is.
+// With an apostrophe before what would run, at the start and, as not all programs split at commas,
+// after semicolons, tabs and line ends; all else as it is.
 [[nodiscard]] std::string guarded(std::string_view text);
 // What `guarded` was given.
 [[nodiscard]] std::string unguarded(std::string_view text);

@@ -87,7 +87,9 @@ TEST(OwnPlantsCsv, GivesBackWhatItWrote) {
   const std::vector<OwnSpecies> plants{
       {{},
        "Monarda fistulosa",
-       {{"notes", "=HYPERLINK(\"http://x\"), \"tall\""}, {"spacing_cm", "60"}}},
+       {{"host_note", "a;=1;@b"},
+        {"notes", "=HYPERLINK(\"http://x\"), \"tall\""},
+        {"spacing_cm", "60"}}},
       {{}, "Rudbeckia fulgida", {{"common_name", "<b>Susan</b>"}}}};
   const OwnPlantsReading reading = read(ownPlantsCsv(plants));
   EXPECT_THAT(textsOf(reading.errors), IsEmpty());
@@ -97,6 +99,8 @@ TEST(OwnPlantsCsv, GivesBackWhatItWrote) {
 TEST(OwnPlantsCsv, WritesNoFormula) {
   EXPECT_EQ(ownPlantsCsv({{{}, "Monarda fistulosa", {{"notes", "=1+1"}, {"host_note", "@x"}}}}),
             "botanical_name,host_note,notes\r\nMonarda fistulosa,'@x,'=1+1\r\n");
+  EXPECT_EQ(ownPlantsCsv({{{}, "Monarda fistulosa", {{"notes", "x;=1+1;y"}}}}),
+            "botanical_name,notes\r\nMonarda fistulosa,x;'=1+1;y\r\n");
 }
 
 TEST(PlantsCsv, AWholeTableComesBackAsItWas) {
