@@ -23,16 +23,18 @@ std::size_t partedBy(const Drift& drift, Point from, Point to) {
   return std::min(left, drift.plants.size() - left);
 }
 
+QString plants(int count) {
+  return count == 1 ? QObject::tr("One plant") : QObject::tr("%1 plants").arg(count);
+}
+
 }  // namespace
 
 QString divisionNote(const Division& division) {
   if (division.added > 0)
-    return QObject::tr("%n plant(s) added, so that the counts are odd.", nullptr, division.added);
+    return QObject::tr("%1 added, so that the counts are odd.").arg(plants(division.added));
   if (division.removed > 0)
-    return QObject::tr(
-        "%n plant(s) given up, so that the counts are odd: there was no room for "
-        "one more.",
-        nullptr, division.removed);
+    return QObject::tr("%1 given up, so that the counts are odd: there was no room for one more.")
+        .arg(plants(division.removed));
   return {};
 }
 
