@@ -172,7 +172,7 @@ struct Species {
   std::string toxicityNote;               // if eaten, and sap
   std::string cautionNote;                // thorns and other things to mind
   std::string diseaseNote;         // what passes from plant to plant: mildew, rust, leaf spots, ...
-  std::optional<int> diseaseMass;  // plants in one mass from which that matters
+  std::optional<int> diseaseMass;  // plants in one mass from which that matters; open: as usual
   std::string pestNote;            // animals, insects, and rot from wet soil
   std::string hostNote, nectarNote, notes;
   std::string regulated;  // where and as what, such as "noxious weed in ..."
@@ -185,6 +185,8 @@ struct Species {
   // The middle of the height range, which design uses; law uses heightHigh.
   [[nodiscard]] Length height() const { return (heightLow + heightHigh) * 0.5; }
   [[nodiscard]] bool diseaseProne() const { return !diseaseNote.empty(); }
+  // Its own where it is more or less prone than most, else `usual`.
+  [[nodiscard]] double massThatMatters(double usual) const { return diseaseMass.value_or(usual); }
   [[nodiscard]] bool bloomsInMonth(int month) const;  // 1 to 12
   // From the first week of the first month to the last week of the last.
   [[nodiscard]] bool bloomsInWeek(int week) const;  // 0 to 51

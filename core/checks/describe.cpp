@@ -82,6 +82,9 @@ std::string limitLine(const Finding& finding, const Wording& words) {
   if (finding.check == CheckId::SetBack) return limitOfSetBack(finding, words);
   if (finding.check == CheckId::DoubtfulShade) return {};  // "no such solid" tells nobody anything
   const Threshold* threshold = findThreshold(finding.thresholdId);
+  if (threshold == nullptr && finding.check == CheckId::DiseaseMass)
+    return fmt::format("Plants of this species in one mass: {:g}. Source: its plant facts.",
+                       finding.required);
   if (threshold == nullptr) return {};
   const bool season = finding.check == CheckId::BloomGap;
   return limitOf(*threshold, words) + (season ? assumedSeason(settings) : "");

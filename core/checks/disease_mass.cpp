@@ -49,14 +49,15 @@ std::vector<Mass> massesOf(std::vector<Spot> spots, Length largestSpacing) {
   return masses;
 }
 
-Finding findingFor(const Mass& mass, double required) {
+// The limit of the settings is told with the finding only where it is the one that was used.
+Finding findingFor(const Mass& mass, const Species& species, double required) {
   Finding finding;
   finding.check = CheckId::DiseaseMass;
   finding.unit = Quantity::Count;
   finding.measured = static_cast<double>(mass.size());
   finding.required = required;
-  finding.thresholdId = "disease_mass";
-  finding.about = mass.front().drift->species;
+  if (!species.diseaseMass) finding.thresholdId = "disease_mass";
+  finding.about = species.botanicalName;
   Box place;
   for (const Spot& spot : mass) {
     place.include(spot.at);
@@ -71,23 +72,32 @@ Finding findingFor(const Mass& mass, double required) {
   return finding;
 }
 
-std::map<std::string_view, std::vector<const Drift*>> diseaseProne(const SurveyedBed& bed) {
-  std::map<std::string_view, std::vector<const Drift*>> bySpecies;
+struct Prone {
+  const Species* species = nullptr;
+  std::vector<const Drift*> drifts;
+};
+
+std::map<std::string_view, Prone> diseaseProne(const SurveyedBed& bed) {
+  std::map<std::string_view, Prone> bySpecies;
   for (const SurveyedDrift& drift : bed.drifts)
-    if (drift.seen() && drift.species->diseaseProne())
-      bySpecies[drift.drift->species].push_back(drift.drift);
+    if (drift.seen() && drift.species->diseaseProne()) {
+      Prone& prone = bySpecies[drift.drift->species];
+      prone.species = drift.species;
+      prone.drifts.push_back(drift.drift);
+    }
   return bySpecies;
 }
 
 }  // namespace
 
 std::vector<Finding> checkDiseaseMass(const Survey& survey, const SurveyedBed& bed) {
-  const double tooMany = survey.limit("disease_mass");
+  const double usual = survey.limit("disease_mass");
   std::vector<Finding> findings;
-  for (const auto& [species, drifts] : diseaseProne(bed)) {
+  for (const auto& [name, prone] : diseaseProne(bed)) {
+    const double tooMany = prone.species->massThatMatters(usual);
     std::vector<Spot> spots;
     Length largest;
-    for (const Drift* drift : drifts) {
+    for (const Drift* drift : prone.drifts) {
       largest = std::max(largest, drift->spacing);
       for (const Plant& plant : drift->plants)
         spots.push_back({plant.at, drift, plant.id, spots.size()});
@@ -95,7 +105,7 @@ std::vector<Finding> checkDiseaseMass(const Survey& survey, const SurveyedBed& b
     if (static_cast<double>(spots.size()) < tooMany) continue;
     for (const Mass& mass : massesOf(std::move(spots), largest))
       if (static_cast<double>(mass.size()) >= tooMany)
-        findings.push_back(findingFor(mass, tooMany));
+        findings.push_back(findingFor(mass, *prone.species, tooMany));
   }
   return findings;
 }

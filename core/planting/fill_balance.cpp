@@ -80,8 +80,10 @@ class Balance {
   }
   [[nodiscard]] bool may(const PlannedDrift& drift, int step) const {
     const int count = drift.count + step;
-    return count >= 1 && (step < 0 || !kinds_[drift.kind].diseaseProne ||
-                          static_cast<double>(count) < request_.limits.diseaseMass);
+    const FillKind& kind = kinds_[drift.kind];
+    return count >= 1 && (step < 0 || !kind.diseaseProne ||
+                          static_cast<double>(count) <
+                              kind.species->massThatMatters(request_.limits.diseaseMass));
   }
   // Takes from a kind that is over its cap; false when none is.
   bool trim() {

@@ -152,7 +152,10 @@ std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance
   for (std::size_t i = 0; i < request.kinds.size(); ++i) {
     const FillKind& kind = request.kinds[i];
     const double plants = request.quota.plants[i];
-    const double most = kind.diseaseProne ? request.limits.diseaseMass - 2.0 : 1e9;
+    const double most =
+        kind.diseaseProne
+            ? std::max(1.0, kind.species->massThatMatters(request.limits.diseaseMass) - 2.0)
+            : 1e9;
     const double size = std::min(most, sizeFor(kind, usual, meanSpacing));
     if (plants < 0.35) continue;
     addDrifts(drifts, i, plants, size, most, request.wildness, chance);

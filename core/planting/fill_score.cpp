@@ -134,7 +134,8 @@ double diseaseBadness(const Scored& scored, const Layout& layout, const FillLimi
       if (scored.assignment[other] == scored.assignment[i])
         mass += static_cast<double>(scored.drifts[other]->plants.size());
     prone += 1.0;
-    if (mass >= limits.diseaseMass) bad += 1.0;
+    const Species& species = *scored.kinds[scored.assignment[i]].species;
+    if (mass >= species.massThatMatters(limits.diseaseMass)) bad += 1.0;
   }
   return prone > 0.0 ? bad / prone : -1.0;
 }

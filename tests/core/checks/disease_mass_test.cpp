@@ -2,6 +2,7 @@
 // One block of 15 plants of a species prone to leaf disease is too many together: common practice.
 #include <gtest/gtest.h>
 
+#include "core/checks/describe.h"
 #include "tests/support/run_check.h"
 
 namespace tussock {
@@ -31,6 +32,30 @@ TEST(DiseaseMass, FifteenAreFound) {
 
 TEST(DiseaseMass, SixteenAreFound) {
   EXPECT_EQ(found(CheckId::DiseaseMass, rowOf(kBergamot, 16)).at(0).measured, 16.0);
+}
+
+// What is recorded of the species goes before the limit for all.
+TEST(DiseaseMass, TheSpeciesOwnMassGoesBeforeTheUsualOne) {
+  for (const int own : {9, 21}) {
+    std::vector<Species> species = tinyCatalogue().species();
+    for (Species& one : species)
+      if (one.botanicalName == kBergamot) one.diseaseMass = own;
+    const Catalogue facts(std::move(species));
+    for (const int count : {own - 1, own}) {
+      const Yard yard = rowOf(kBergamot, count).build();
+      std::size_t masses = 0;
+      const std::vector<Finding> all = runChecks({yard, facts, nullptr}).value();
+      for (const Finding& finding : all) {
+        if (finding.check != CheckId::DiseaseMass) continue;
+        ++masses;
+        EXPECT_EQ(finding.required, own);
+        EXPECT_EQ(describe(finding, yard, facts).limit,
+                  "Plants of this species in one mass: " + std::to_string(own) +
+                      ". Source: its plant facts.");
+      }
+      EXPECT_EQ(masses, count >= own ? 1u : 0u) << count << " of " << own;
+    }
+  }
 }
 
 TEST(DiseaseMass, ASpeciesNotProneIsLeftAlone) {
