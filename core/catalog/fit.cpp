@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/regulated.h"
+
 namespace tussock {
 
 namespace {
@@ -75,6 +77,11 @@ std::optional<std::string> againstSoil(const Species& species, const Place& plac
       listed(species.soil, place.soil))
     return std::nullopt;
   return fmt::format("the soil is {}; grows in {}", wordOf(place.soil), joined(species.soil));
+}
+
+std::optional<std::string> againstRule(const Species& species, const Place& place) {
+  if (!isRegulatedIn(species, place.state)) return std::nullopt;
+  return fmt::format("regulated: {}", species.regulated);
 }
 
 std::optional<std::string> againstDeer(const Species& species, const Place& place) {
@@ -160,9 +167,9 @@ std::vector<std::string> whyNot(const Species& species, const Place& place,
                                 const SunProfile& profile) {
   std::vector<std::string> reasons;
   for (auto& reason :
-       {againstSun(species, place, profile), againstMoisture(species, place),
-        againstSoil(species, place), againstZone(species, place), againstState(species, place),
-        againstDeer(species, place), againstHeight(species, place)})
+       {againstRule(species, place), againstSun(species, place, profile),
+        againstMoisture(species, place), againstSoil(species, place), againstZone(species, place),
+        againstState(species, place), againstDeer(species, place), againstHeight(species, place)})
     if (reason) reasons.push_back(*reason);
   return reasons;
 }

@@ -86,8 +86,9 @@ void addPlace(Points& points, const Species& species, const RankRequest& request
   const auto& states = species.nativeStates;
   if (!place.state.empty() && std::find(states.begin(), states.end(), place.state) != states.end())
     points.add(kRecorded, fmt::format("recorded as native in {} (USDA PLANTS)", place.state));
-  if (place.deer == DeerAbout::Yes && species.deerResistant == Answer::Yes)
-    points.add(kDeerLeave, "deer mostly leave it");
+  if (place.deer == DeerAbout::No) return;
+  if (species.deerResistant == Answer::Yes) points.add(kDeerLeave, "deer mostly leave it");
+  if (species.deerResistant == Answer::Unknown) points.add(0.0, "whether deer eat it is not known");
 }
 
 int weeksFilled(const Species& species, const Against& against) {
@@ -125,6 +126,9 @@ void addWays(Points& points, const Species& species) {
   if (species.competitiveness == Competitiveness::High)
     points.add(kCrowds, "crowds its neighbours");
   if (species.needsSupport == Answer::Yes) points.add(kFlops, "leans without neighbours");
+  // Of other places, or of states where it is not said which this is.
+  if (!species.regulated.empty())
+    points.add(0.0, fmt::format("regulated somewhere: {}", species.regulated));
 }
 
 Merit meritOf(const Species& species, const Against& against) {
