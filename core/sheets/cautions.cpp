@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <span>
 
 #include <fmt/format.h>
 
@@ -22,13 +23,25 @@ Length handDigWidth(const Yard& yard) {
   return widest;
 }
 
-bool irritates(std::string note) {
+bool speaksOf(std::span<const std::string_view> words, std::string note) {
   std::transform(note.begin(), note.end(), note.begin(),
                  [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  static constexpr std::array<std::string_view, 5> kWords{"sap", "skin", "rash", "irritat",
-                                                          "caustic"};
-  return std::any_of(kWords.begin(), kWords.end(),
+  return std::any_of(words.begin(), words.end(),
                      [&](std::string_view word) { return note.find(word) != std::string::npos; });
+}
+
+bool hurtsHands(const ScheduleRow& row) {
+  static constexpr std::array<std::string_view, 10> kWords{
+      "sap", "skin", "rash", "irritat", "caustic", "glove", "cut ", "prickl", "thorn", "spin"};
+  return speaksOf(kWords, row.caution) || speaksOf(kWords, row.handling);
+}
+
+// A note that tells of skin alone is no reason against eating; every other is.
+bool harmsEaten(const ScheduleRow& row) {
+  static constexpr std::array<std::string_view, 6> kSkin{"sap",     "skin",    "rash",
+                                                         "irritat", "caustic", "milky"};
+  static constexpr std::array<std::string_view, 4> kEaten{"toxic", "eat", "poison", "raw"};
+  return !row.caution.empty() && (!speaksOf(kSkin, row.caution) || speaksOf(kEaten, row.caution));
 }
 
 std::string join(const std::vector<std::string>& codes) {
@@ -39,16 +52,25 @@ std::string join(const std::vector<std::string>& codes) {
   return out;
 }
 
-std::string gloves(const std::vector<ScheduleRow>& rows) {
-  std::vector<std::string> skin, eaten;
-  for (const ScheduleRow& row : rows) {
-    if (row.caution.empty()) continue;
-    auto& list = irritates(row.caution) ? skin : eaten;
-    if (std::find(list.begin(), list.end(), row.code) == list.end()) list.push_back(row.code);
-  }
+std::vector<std::string> codesWhere(const std::vector<ScheduleRow>& rows,
+                                    bool (*is)(const ScheduleRow&)) {
+  std::vector<std::string> codes;
+  for (const ScheduleRow& row : rows)
+    if (is(row) && std::find(codes.begin(), codes.end(), row.code) == codes.end())
+      codes.push_back(row.code);
+  return codes;
+}
+
+std::string ofPlants(const std::vector<ScheduleRow>& rows) {
+  const auto hands = codesWhere(rows, hurtsHands), eaten = codesWhere(rows, harmsEaten);
+  const auto ruled =
+      codesWhere(rows, [](const ScheduleRow& row) { return !row.regulated.empty(); });
   std::string out;
-  if (!skin.empty()) out += fmt::format(" Wear gloves: sap or skin caution for {}.", join(skin));
+  if (!hands.empty()) out += fmt::format(" Wear gloves: sap or skin caution for {}.", join(hands));
   if (!eaten.empty()) out += fmt::format(" Do not eat: caution noted for {}.", join(eaten));
+  if (!ruled.empty())
+    out +=
+        fmt::format(" Regulated in some places: {}; ask your state before planting.", join(ruled));
   return out;
 }
 
@@ -64,7 +86,7 @@ std::vector<std::string> cautionLines(const Yard& yard, const std::vector<Schedu
       "Before digging have buried lines marked: {}, and wait for the marks; private lines are not "
       "marked for you. Dig by hand within {} of any mark.{} Local codes and licensed practice "
       "govern.",
-      call, formatPlantSize(handDigWidth(yard), yard.settings.units), gloves(rows));
+      call, formatPlantSize(handDigWidth(yard), yard.settings.units), ofPlants(rows));
   std::vector<std::string> lines;
   for (const std::string& paragraph : {key, text})
     if (!paragraph.empty())

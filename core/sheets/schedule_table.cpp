@@ -59,6 +59,8 @@ ScheduleRow rowOf(const ScheduleLine& line, UnitSystem units) {
   for (int month = 1; month <= 12; ++month)
     row.bloom[static_cast<std::size_t>(month - 1)] = line.species->bloomsInMonth(month);
   row.caution = line.species->toxicityNote;
+  row.handling = line.species->cautionNote;
+  row.regulated = line.species->regulated;
   return row;
 }
 

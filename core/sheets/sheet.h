@@ -76,7 +76,9 @@ struct ScheduleRow {
   int quantity = 0, drifts = 0;
   StockSize stock = StockSize::Plug;
   std::array<bool, 12> bloom{};
-  std::string caution;
+  std::string caution;   // if eaten, and sap
+  std::string handling;  // thorns, edges, and other things to mind
+  std::string regulated;
 };
 
 struct Sheet {
