@@ -43,6 +43,7 @@ std::vector<Ranked> choose(const Catalogue& catalogue, const Choice& choice) {
     sortBy(all, *choice.order);
   else if (isTyped(choice))
     sortAsFound(all, catalogue, choice.filter.words);
+  if (!choice.order && choice.place && choice.of == ChoiceOf::Suiting) sortBy(all, RankOrder::Fit);
   return all;
 }
 

@@ -17,7 +17,8 @@ struct Choice {
   PlantFilter filter;
   std::optional<RankRequest> place;
   ChoiceOf of = ChoiceOf::All;
-  // None: as searched for where words are typed, else by fit where there is a place, else by name.
+  // None: what suits a place by fit, and as searched for among equals; else as searched for where
+  // words are typed; else by name.
   std::optional<RankOrder> order;
 };
 // What is left out comes fewest reasons first unless an order is asked for. Points into the

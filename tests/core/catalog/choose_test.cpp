@@ -52,17 +52,22 @@ TEST_F(Choosing, WhatSuitsAndWhatIsLeftOutMakeAll) {
   for (const Ranked& one : choose(facts_, choice_)) EXPECT_FALSE(one.whyNot.empty());
 }
 
-TEST_F(Choosing, BestFitComesFirstUnlessWordsAreTyped) {
+TEST_F(Choosing, OfWhatSuitsTheBestFitComesFirstAlsoWhenWordsAreTyped) {
   inOpenGround();
   choice_.of = ChoiceOf::Suiting;
   const auto suiting = choose(facts_, choice_);
   for (std::size_t i = 1; i < suiting.size(); ++i)
     EXPECT_GE(suiting[i - 1].points, suiting[i].points);
   choice_.filter.words = "a";
-  std::vector<std::string> found;
-  for (const Species* one : facts_.search("a"))
-    if (rankOf(*one, *choice_.place).suits()) found.push_back(one->botanicalName);
-  EXPECT_EQ(names(), found);
+  std::vector<std::string> ranked;
+  for (const Ranked& one : suiting) {
+    const auto found = facts_.search("a");
+    if (std::find(found.begin(), found.end(), one.species) != found.end())
+      ranked.push_back(one.species->botanicalName);
+  }
+  EXPECT_THAT(names(), testing::UnorderedElementsAreArray(ranked));
+  const auto typed = choose(facts_, choice_);
+  for (std::size_t i = 1; i < typed.size(); ++i) EXPECT_GE(typed[i - 1].points, typed[i].points);
 }
 
 TEST_F(Choosing, NothingIsLeftOutOfNoPlace) {
