@@ -14,6 +14,8 @@ namespace tussock {
 namespace {
 
 constexpr std::size_t kSpeciesForEach = 3;
+// A week that one month ends and the next begins in counts for both, and is no meeting.
+constexpr int kWeeksTogether = 2;
 
 // In order of names, each two once.
 using SpeciesPairs = std::set<std::pair<const Species*, const Species*>>;
@@ -46,7 +48,7 @@ std::vector<ColourPair> colourPairs(const SpeciesPairs& pairs) {
     const int weeks = std::popcount(weeksInFlower(*one) & weeksInFlower(*other));
     const bool together =
         relation == ColourRelation::Analogous || relation == ColourRelation::Complementary;
-    if (together && weeks > 0) found.push_back({one, other, relation, weeks});
+    if (together && weeks >= kWeeksTogether) found.push_back({one, other, relation, weeks});
   }
   std::stable_sort(found.begin(), found.end(), [](const ColourPair& a, const ColourPair& b) {
     if (a.relation != b.relation) return a.relation == ColourRelation::Complementary;
