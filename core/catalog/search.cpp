@@ -2,6 +2,7 @@
 #include "core/catalog/search.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <numeric>
 
@@ -68,6 +69,28 @@ void markSeasons(Marks& marks, const Species& species) {
   if (blooms(9)) mark(marks, "fall"), mark(marks, "autumn");
 }
 
+constexpr std::array<std::string_view, 12> kMonths{"january",   "february", "march",    "april",
+                                                   "may",       "june",     "july",     "august",
+                                                   "september", "october",  "november", "december"};
+
+void markMonths(Marks& marks, const Species& species) {
+  for (int month = 1; month <= 12; ++month)
+    if (species.bloomsInMonth(month)) mark(marks, kMonths[static_cast<std::size_t>(month - 1)]);
+}
+
+// "monarch", "butterflies": whole words of what lives on it, of four letters and more.
+void markGuests(Marks& marks, const Species& species) {
+  constexpr std::size_t kLeast = 4;
+  for (const std::string& word : searchWords(species.hostNote + ' ' + species.nectarNote))
+    if (word.size() >= kLeast) mark(marks, word);
+}
+
+// Each once: an index holds a species once a word.
+void dropDoubles(Marks& marks) {
+  std::sort(marks.begin(), marks.end());
+  marks.erase(std::unique(marks.begin(), marks.end()), marks.end());
+}
+
 Marks marksOf(const Species& species) {
   Marks marks;
   if (species.height() >= kTall) mark(marks, "tall");
@@ -75,6 +98,10 @@ Marks marksOf(const Species& species) {
   if (species.winterLeaf == WinterLeaf::Evergreen) mark(marks, "evergreen");
   markNeeds(marks, species);
   markSeasons(marks, species);
+  if (species.usualLayer() == Layer::Ground) mark(marks, "groundcover");
+  markMonths(marks, species);
+  markGuests(marks, species);
+  dropDoubles(marks);
   return marks;
 }
 
@@ -144,11 +171,23 @@ SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
   return scores;
 }
 
+// "part shade" and "part sun" are one class, not two to be met together.
+static std::vector<std::string> wordsAsked(std::string_view text) {
+  std::vector<std::string> words = searchWords(text);
+  for (std::size_t i = 1; i < words.size(); ++i)
+    if ((words[i - 1] == "part" || words[i - 1] == "partial") &&
+        (words[i] == "shade" || words[i] == "sun")) {
+      words[i - 1] = "part";
+      words.erase(words.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+  return words;
+}
+
 std::vector<std::size_t> SearchIndex::find(std::string_view text) const {
   std::vector<std::size_t> found(size_);
   std::iota(found.begin(), found.end(), std::size_t{0});
   std::vector<int> totals(size_, 0);
-  for (const std::string& word : searchWords(text)) {
+  for (const std::string& word : wordsAsked(text)) {
     const Scores scores = scoresOf(word);
     std::erase_if(found, [&](std::size_t i) { return scores[i] == 0; });
     for (const std::size_t i : found) totals[i] += scores[i];

@@ -65,6 +65,26 @@ TEST(Search, UnderstandsHeightGroundAndSeason) {
   EXPECT_THAT(names, Not(Contains("Baptisia australis")));       // spring
 }
 
+TEST(Search, PartShadeIsOneClassOfSun) {
+  static const Catalogue facts = readShippedCatalogue().catalogue;
+  const std::vector<std::string> part = found("part shade");
+  for (const Species& one : facts.species()) {
+    const bool takesPart =
+        std::find(one.sun.begin(), one.sun.end(), SunNeed::Part) != one.sun.end();
+    EXPECT_TRUE(!takesPart || testing::Value(part, Contains(one.botanicalName)))
+        << one.botanicalName;
+  }
+  EXPECT_THAT(part, Not(Contains("Silphium laciniatum"))) << "full sun alone";
+  EXPECT_EQ(found("partial sun"), found("part shade"));
+}
+
+TEST(Search, UnderstandsMonthsGroundcoverAndWhatLivesOnAPlant) {
+  EXPECT_THAT(found("september"), Contains("Symphyotrichum laeve"));
+  EXPECT_THAT(found("september"), Not(Contains("Baptisia australis")));
+  EXPECT_THAT(found("groundcover shade"), Contains("Tiarella cordifolia"));
+  EXPECT_THAT(found("monarch"), Contains("Asclepias tuberosa"));
+}
+
 TEST(Search, LowIsNotFoundInYellow) {
   const auto names = found("low");
   EXPECT_THAT(names, Contains("Phlox subulata"));
