@@ -41,9 +41,18 @@ class Lines {
     if (species == nullptr) fail(number, name, trouble);
     ListedSpecies listed{species->botanicalName, 0.0};
     if (comma == std::string::npos) return listed;
-    const std::string text = trimmed(std::string_view(line).substr(comma + 1));
+    std::string text = trimmed(std::string_view(line).substr(comma + 1));
+    constexpr std::string_view kMatrix = "matrix";
+    if (text.starts_with(kMatrix)) {
+      listed.matrix = true;
+      text = trimmed(std::string_view(text).substr(kMatrix.size()));
+      if (text.empty()) return listed;
+    }
     const auto share = shareFrom(text);
-    if (!share) fail(number, text, "which is no share. Give it in per cent, such as 20 %.");
+    if (!share)
+      fail(number, text,
+           "which is no share. Give it in per cent, such as 20 %, after the word matrix for a "
+           "plant between the drifts.");
     listed.share = *share;
     return listed;
   }

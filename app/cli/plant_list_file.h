@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A plant list as text: a species a line, botanical or common name, and if wanted its share of the
-// plants after a comma, such as "Monarda fistulosa, 20 %". Lines that begin with # are skipped.
+// plants after a comma, such as "Monarda fistulosa, 20 %", or the word matrix for a plant between
+// the drifts of the others: "Carex pensylvanica, matrix 40 %". Lines that begin with # are skipped.
 #pragma once
 
 #include <filesystem>

@@ -110,6 +110,7 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
   share->line()->setAccessibleName(tr("Share of %1").arg(name));
   share->line()->setToolTip(tr("Share of the bed's plants, such as 15 %; open leaves it free"));
   line->addWidget(share);
+  line->addWidget(matrixButton(entry, index, row));
   auto* out = new QPushButton(row);
   out->setObjectName(QStringLiteral("plant-list-remove"));
   out->setProperty("look", QStringLiteral("quiet"));
@@ -122,6 +123,25 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
   line->addWidget(out);
   row->setEnabled(!document_.isReadOnly());
   content_->layout()->addWidget(row);
+}
+
+QPushButton* PlantListView::matrixButton(const ListedSpecies& entry, std::size_t index,
+                                         QWidget* row) {
+  auto* matrix = new QPushButton(row);
+  matrix->setObjectName(QStringLiteral("plant-list-matrix"));
+  matrix->setProperty("look", QStringLiteral("quiet"));
+  matrix->setIcon(icon(QStringLiteral("matrix")));
+  matrix->setFixedSize(28, 28);
+  matrix->setStyleSheet(QStringLiteral("padding: 0"));
+  matrix->setCheckable(true);
+  matrix->setChecked(entry.matrix);
+  matrix->setAccessibleName(tr("%1 as a matrix plant").arg(QString::fromStdString(entry.species)));
+  matrix->setToolTip(
+      tr("Matrix plant: fills what the drifts of the others leave, two fifths of the "
+         "bed unless a share is given"));
+  connect(matrix, &QPushButton::clicked, this,
+          [this, index](bool checked) { setMatrix(index, checked); });
+  return matrix;
 }
 
 void PlantListView::addTyped() {
@@ -147,6 +167,14 @@ void PlantListView::remove(std::size_t index) {
   if (index >= now.size()) return;
   now.erase(now.begin() + std::ptrdiff_t(index));
   writePlantList(document_, bed_, std::move(now), tr("Take a species off the plant list"));
+}
+
+void PlantListView::setMatrix(std::size_t index, bool matrix) {
+  auto now = list();
+  if (index >= now.size() || now[index].matrix == matrix) return;
+  now[index].matrix = matrix;
+  writePlantList(document_, bed_, std::move(now),
+                 matrix ? tr("Make a species the matrix plant") : tr("Plant a species in drifts"));
 }
 
 QString PlantListView::setShare(std::size_t index, const QString& typed) {

@@ -9,6 +9,7 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
 class QVBoxLayout;
 
 namespace tussock {
@@ -26,6 +27,9 @@ class PlantListView : public QWidget {
   void addRow(const ListedSpecies& entry, std::size_t index);
   void addTyped();
   void remove(std::size_t index);
+  void setMatrix(std::size_t index, bool matrix);
+  [[nodiscard]] QPushButton* matrixButton(const ListedSpecies& entry, std::size_t index,
+                                          QWidget* row);
   QString setShare(std::size_t index, const QString& typed);
 
   Document& document_;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -25,7 +26,8 @@ class Leftovers {
       const Species* known = input.facts.find(listed.species);
       if (known == nullptr) continue;
       listed_.push_back(known);
-      sharesAsked_ = sharesAsked_ || listed.share > 0.0;
+      sharesAsked_ = sharesAsked_ || listed.share > 0.0 || listed.matrix;
+      if (listed.matrix) matrices_.insert(listed.species);
     }
   }
 
@@ -71,7 +73,8 @@ class Leftovers {
         measured == asked
             ? fmt::format("{} has a little over {} of the yard's plants: ", name, asked)
             : fmt::format("{} has {} of the yard's plants, over {}: ", name, measured, asked);
-    notes_.push_back(fact + whyShared());
+    const bool matrix = matrices_.contains(finding.about);
+    notes_.push_back(fact + (matrix ? "it is the matrix plant of the list." : whyShared()));
   }
   [[nodiscard]] std::string whyShared() const {
     if (sharesAsked_) return "the shares of the plant list were kept.";
@@ -125,6 +128,7 @@ class Leftovers {
   Wording words_;
   std::vector<const Species*> listed_;
   bool sharesAsked_ = false;
+  std::set<std::string> matrices_;
   std::map<CheckId, int> counted_;
   std::vector<std::string> notes_;
 };

@@ -54,8 +54,11 @@ Json toJson(const std::vector<Plant>& field) {
 
 Json toJson(const std::vector<ListedSpecies>& field) {
   Json list = Json::array();
-  for (const ListedSpecies& entry : field)
-    list.push_back(Json{{"species", entry.species}, {"share", toJson(entry.share)}});
+  for (const ListedSpecies& entry : field) {
+    Json one{{"species", entry.species}, {"share", toJson(entry.share)}};
+    if (entry.matrix) one["matrix"] = true;
+    list.push_back(std::move(one));
+  }
   return list;
 }
 
@@ -135,9 +138,13 @@ void fromJson(const Json& json, std::vector<Plant>& field) {
 
 void fromJson(const Json& json, std::vector<ListedSpecies>& field) {
   field.clear();
-  for (const Json& entry : listOf(json))
-    field.push_back(
-        {textFromJson(member(entry, "species")), numberFromJson(member(entry, "share"))});
+  for (const Json& entry : listOf(json)) {
+    const std::size_t size = entry.contains("matrix") ? 3 : 2;  // named for a matrix plant only
+    ListedSpecies one{textFromJson(member(entry, "species", size)),
+                      numberFromJson(member(entry, "share", size))};
+    if (size == 3) fromJson(entry.at("matrix"), one.matrix);
+    field.push_back(std::move(one));
+  }
 }
 
 void fromJson(const Json& json, std::vector<ThresholdOverride>& field) {

@@ -32,10 +32,12 @@ struct EnumWords<SoilTexture> {
                                                      {SoilTexture::Clay, "clay"}}};
 };
 
-// A species chosen for a bed and the share of its plants it should have (0 when left open).
+// A species chosen for a bed and the share of its plants it should have (0 when left open). A
+// matrix plant stands between the drifts of the others instead of in drifts of its own.
 struct ListedSpecies {
   std::string species;
   double share = 0.0;
+  bool matrix = false;
 
   bool operator==(const ListedSpecies&) const = default;
 };

@@ -9,6 +9,8 @@
 #include "core/catalog/plan_codes.h"
 #include "core/geometry/lattice.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/drift_plants.h"
+#include "core/planting/enlarge.h"
 #include "core/planting/fill_exchange.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
@@ -48,6 +50,7 @@ class Filling {
     result_.plants = list_.plants;
     result_.proposed = list_.proposed;
     best_ = bestMain();
+    closeMatrices();
     addLayer(Layer::Ground, list_.ground);
     addLayer(Layer::Bulbs, list_.bulbs);
     write(ids);
@@ -190,6 +193,18 @@ class Filling {
     return worth;
   }
 
+  // A matrix plant also takes the holes that the drifts of larger plants left.
+  void closeMatrices() {
+    for (std::size_t i = 0; i < best_.size() && !watch_.halt(); ++i) {
+      if (best_[i].pattern != Pattern::Matrix) continue;
+      IdSource ids(largestId(yard_) + 1);
+      std::vector<Id<Drift>> mine;
+      const Yard planted = withDrifts(best_, ids, &mine).yard();
+      const GrowRequest request = requestFor(*planted.drifts.find(mine[i]), kAsManyAsFit);
+      best_[i].places = enlarged(planted, request, std::move(best_[i].places));
+    }
+  }
+
   void addLayer(Layer layer, const std::vector<FillKind>& kinds) {
     if (kinds.empty() || watch_.halt()) return;
     IdSource ids(largestId(yard_) + 1);
@@ -201,18 +216,22 @@ class Filling {
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
     std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
-    if (layer == Layer::Bulbs) drifts = scattered(std::move(drifts), ground, chance);
+    if (layer == Layer::Bulbs) drifts = scattered(std::move(drifts), kBulbs, ground, chance);
+    if (layer == Layer::Ground && list_.proposed)
+      drifts = scattered(std::move(drifts), kCarpets, ground, chance);
     for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
   }
   // Bulbs and spring ephemerals stand in clumps here and there, not all over: they leave bare
-  // ground when they go.
-  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, const FillGround& ground,
-                                          Chance& chance) {
-    constexpr double kShare = 0.2;  // of the ground; our own judgement
+  // ground when they go. Ground covers nobody asked for are carpets here and there. Shares of the
+  // ground are our own judgement.
+  static constexpr double kBulbs = 0.2;
+  static constexpr double kCarpets = 0.4;
+  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double share,
+                                          const FillGround& ground, Chance& chance) {
     chance.shuffle(drifts);
     std::vector<KeptDrift> some;
     for (KeptDrift& drift : drifts) {
-      if (!some.empty() && takenBy(some, ground) >= kShare) break;
+      if (!some.empty() && takenBy(some, ground) >= share) break;
       some.push_back(std::move(drift));
     }
     return some;

@@ -47,14 +47,17 @@ class Exchange {
 
   bool better(Id<Drift> id) {
     const Drift drift = *yard_.drifts.find(id);
+    if (drift.pattern == Pattern::Matrix) return false;
     for (const FillKind& kind : task_.kinds)
-      if (sameSpacing(drift, kind.spacing) && kind.species->botanicalName != drift.species &&
+      if (sameSpacing(drift, kind.spacing) && !kind.matrix &&
+          kind.species->botanicalName != drift.species &&
           tryWith({as(drift, kind.species->botanicalName)}))
         return true;
     for (const Id<Drift> other : mine_) {
       const Drift* found = yard_.drifts.find(other);
       if (found == nullptr || other == id || found->layer != drift.layer ||
-          found->species == drift.species || !sameSpacing(drift, found->spacing.metres()))
+          found->pattern == Pattern::Matrix || found->species == drift.species ||
+          !sameSpacing(drift, found->spacing.metres()))
         continue;
       if (tryWith({as(drift, found->species), as(*found, drift.species)})) return true;
     }

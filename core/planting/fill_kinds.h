@@ -37,6 +37,7 @@ struct FillKind {
   HoursRange hours;
   std::size_t genus = 0, family = 0;  // equal numbers for equal names
   double share = 0.0;                 // of the plants, as listed; 0 when left open
+  bool matrix = false;                // stands between the drifts of the others
 };
 
 // Kinds for the species of a list that the catalogue knows, in the list's order.

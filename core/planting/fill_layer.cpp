@@ -219,6 +219,28 @@ class LayerFill {
     std::vector<KeptDrift> result;
     for (std::size_t spot = 0; spot < places.size(); ++spot)
       if (!places[spot].empty()) result.push_back(keptDrift(spot, places[spot]));
+    return matricesJoined(std::move(result));
+  }
+  // The groups of a matrix plant are one drift, in as many pieces as the others leave.
+  static std::vector<KeptDrift> matricesJoined(std::vector<KeptDrift> drifts) {
+    std::vector<KeptDrift> result, matrices;
+    for (KeptDrift& drift : drifts) {
+      if (drift.pattern != Pattern::Matrix) {
+        result.push_back(std::move(drift));
+        continue;
+      }
+      const auto same = std::find_if(matrices.begin(), matrices.end(), [&](const KeptDrift& one) {
+        return one.species == drift.species;
+      });
+      if (same == matrices.end())
+        matrices.push_back(std::move(drift));
+      else
+        same->places.insert(same->places.end(), drift.places.begin(), drift.places.end());
+    }
+    for (KeptDrift& matrix : matrices) {
+      if (matrix.places.size() % 2 == 0) matrix.places.pop_back();
+      result.push_back(std::move(matrix));
+    }
     return result;
   }
   [[nodiscard]] KeptDrift keptDrift(std::size_t spot, const std::vector<Point>& places) const {
@@ -228,6 +250,7 @@ class LayerFill {
     drift.layer = task_.layer;
     drift.spacing = Length::metres(kind.spacing);
     drift.size = task_.size;
+    if (kind.matrix) drift.pattern = Pattern::Matrix;
     drift.axis = cells_[spot].axis;
     drift.stretch = cells_[spot].stretch;
     drift.places = places;

@@ -56,7 +56,13 @@ class ListMaker {
 
  private:
   [[nodiscard]] std::vector<ListedSpecies> wantedList() const {
-    if (request_.fill.what == FillWhat::OneSpecies) return {{request_.fill.species, 0.0}};
+    const auto& listed = request_.bed.plantList;
+    if (request_.fill.what == FillWhat::OneSpecies) {
+      const bool matrix = std::any_of(listed.begin(), listed.end(), [&](const ListedSpecies& one) {
+        return one.matrix && one.species == request_.fill.species;
+      });
+      return {{request_.fill.species, 0.0, matrix}};
+    }
     return request_.fill.plants.empty() ? request_.bed.plantList : request_.fill.plants;
   }
   void note(std::string text) { list_.notes.push_back(std::move(text)); }
@@ -80,11 +86,11 @@ class ListMaker {
     place.deer = request_.yard.settings.deerAbout;
     return place;
   }
-  [[nodiscard]] std::vector<FillKind> fitting() const {
+  [[nodiscard]] std::vector<FillKind> fitting(Layer layer) const {
     const SunProfile& profile = sunProfile(request_.yard.settings.sunProfile);
     std::vector<const Species*> fitting;
     for (const Species& species : request_.catalogue.species())
-      if (species.usualLayer() == Layer::Main && species.habit != Habit::Vine &&
+      if (species.usualLayer() == layer && species.habit != Habit::Vine &&
           whyNot(species, place(), profile).empty())
         fitting.push_back(&species);
     std::vector<FillKind> kinds = kindsOf(fitting, request_.yard.settings);
@@ -93,7 +99,7 @@ class ListMaker {
     return kinds;
   }
   [[nodiscard]] std::vector<ListedSpecies> proposeFrom() {
-    std::vector<FillKind> kinds = fitting();
+    std::vector<FillKind> kinds = fitting(Layer::Main);
     const bool some = !kinds.empty();
     std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
     tooNarrow_ = some && kinds.empty();
@@ -104,7 +110,25 @@ class ListMaker {
     std::vector<ListedSpecies> result;
     for (const FillKind& kind : chosenFor(kinds))
       result.push_back({kind.species->botanicalName, 0.0});
+    if (result.empty()) return result;
+    for (const Layer layer : {Layer::Ground, Layer::Bulbs})
+      for (const FillKind& kind : underneath(layer))
+        result.push_back({kind.species->botanicalName, 0.0});
     return result;
+  }
+  // One to three species for the ground between the plants, and as many bulbs.
+  [[nodiscard]] std::vector<FillKind> underneath(Layer layer) const {
+    std::vector<FillKind> kinds = fitting(layer);
+    std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
+    constexpr double kSmall = 12.0, kLarge = 60.0;  // square metres
+    ChooseRequest request = chooseRequest();
+    request.count = ground_.area() < kSmall ? 1 : ground_.area() < kLarge ? 2 : 3;
+    Chance chance(static_cast<unsigned>(request_.fill.seed) * 7919U + 11U +
+                  static_cast<unsigned>(layer));
+    std::vector<FillKind> chosen;
+    for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
+      chosen.push_back(kinds[i]);
+    return chosen;
   }
   // As many as the bed takes of those chosen, which depends on their spacing; more where their
   // kinship would leave one over its share.
@@ -152,20 +176,20 @@ class ListMaker {
 
   FillList fromList(const std::vector<ListedSpecies>& wanted) {
     list_.plants = wanted;
-    takeKinds(withSharesOf(suitable(kindsFor(wanted))));
+    takeKinds(withMatrix(withSharesOf(suitable(kindsFor(wanted)))));
     return std::move(list_);
   }
 
   std::vector<FillKind> kindsFor(const std::vector<ListedSpecies>& wanted) {
     std::vector<const Species*> species;
-    std::vector<double> shares;
+    std::vector<ListedSpecies> entries;
     std::vector<std::string> unknown;
     for (const ListedSpecies& listed : wanted) {
       const Species* known = request_.catalogue.find(listed.species);
       if (known == nullptr) {
         unknown.push_back(listed.species);
       } else if (std::find(species.begin(), species.end(), known) == species.end()) {
-        species.push_back(known), shares.push_back(listed.share);
+        species.push_back(known), entries.push_back(listed);
       }
     }
     if (!unknown.empty())
@@ -174,8 +198,10 @@ class ListMaker {
                       "botanical name.",
                       joined(unknown), unknown.size() == 1 ? "is" : "are"));
     auto kinds = kindsOf(species, request_.yard.settings);
-    for (std::size_t i = 0; i < kinds.size(); ++i)
-      kinds[i].share = std::isfinite(shares[i]) ? std::max(0.0, shares[i]) : 0.0;
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+      kinds[i].share = std::isfinite(entries[i].share) ? std::max(0.0, entries[i].share) : 0.0;
+      kinds[i].matrix = entries[i].matrix;
+    }
     return kinds;
   }
 
@@ -231,9 +257,23 @@ class ListMaker {
     return kinds;
   }
 
+  // What the drifts leave, where the list does not say how much that is: two fifths, between the
+  // third and the half or more that books on matrix planting ask for (our own judgement).
+  static std::vector<FillKind> withMatrix(std::vector<FillKind> kinds) {
+    constexpr double kShare = 0.4;
+    double free = 1.0, matrices = 0.0;
+    for (const FillKind& kind : kinds)
+      free -= kind.share, matrices += kind.matrix && kind.share <= 0.0 ? 1.0 : 0.0;
+    for (FillKind& kind : kinds)
+      if (kind.matrix && kind.share <= 0.0)
+        kind.share = std::max(0.05, std::min(kShare, 0.8 * free) / matrices);
+    return kinds;
+  }
+
   void takeKinds(const std::vector<FillKind>& kinds) {
     std::vector<FillKind> main;
-    for (const FillKind& kind : kinds) switch (kind.species->usualLayer()) {
+    for (const FillKind& kind : kinds)
+      switch (kind.matrix ? Layer::Main : kind.species->usualLayer()) {
         case Layer::Main:
           main.push_back(kind);
           break;

@@ -30,7 +30,9 @@ Scored scoredOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
   Scored scored;
   std::vector<const Species*> species;
   for (const Drift* drift : driftsIn(yard, bed)) {
-    if (drift->layer != Layer::Main || drift->plants.empty()) continue;
+    // A matrix is ground that drifts lie on, judged by none of what is asked of them.
+    if (drift->layer != Layer::Main || drift->plants.empty() || drift->pattern == Pattern::Matrix)
+      continue;
     const Species* known = catalogue.find(drift->species);
     if (known == nullptr) continue;
     const auto at = std::find(species.begin(), species.end(), known);

@@ -67,6 +67,7 @@ void measureDrifts(const std::vector<const Drift*>& drifts, BedMeasures& out) {
   for (std::size_t i = 0; i < drifts.size(); ++i) {
     const Drift& drift = *drifts[i];
     if (drift.plants.size() % 2 == 0 && !drift.existing()) ++out.evenDrifts;
+    if (drift.pattern == Pattern::Matrix) continue;  // in as many pieces as there are
     if (!inOnePiece(positionsOf(drift), drift.spacing)) ++out.brokenDrifts;
     if (const auto rectangle = rectangleOf(drift))
       out.elongations.push_back(rectangle->length / rectangle->width);

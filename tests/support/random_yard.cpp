@@ -89,7 +89,8 @@ struct Filler {
   void operator()(std::string_view, std::vector<ListedSpecies>& field) const {
     field.clear();
     for (int i = upTo(random, 3); i > 0; --i)
-      field.push_back({"Carex \"no. " + std::to_string(i), within(random, 0, 1)});
+      field.push_back(
+          {"Carex \"no. " + std::to_string(i), within(random, 0, 1), upTo(random, 3) == 0});
   }
   void operator()(std::string_view, std::vector<ThresholdOverride>& field) const {
     field.clear();

@@ -76,6 +76,16 @@ TEST_F(FillCommand, PlantsFromAListInAFile) {
   EXPECT_NEAR(bergamot / all, 0.4, 0.1);
 }
 
+TEST_F(FillCommand, PlantsAMatrixBetweenTheDrifts) {
+  write("list.txt", "Carex pensylvanica, matrix 40 %\nMonarda fistulosa\nlittle bluestem\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  std::vector<std::string> matrices;
+  for (const Drift& drift : yard().drifts)
+    if (drift.pattern == Pattern::Matrix) matrices.push_back(drift.species);
+  EXPECT_EQ(matrices, std::vector<std::string>{"Carex pensylvanica"});
+}
+
 TEST_F(FillCommand, SaysWhichLineOfAListIsWrong) {
   write("list.txt", "Monarda fistulosa\nMonarda fistulosaa\n");
   const Outcome unknown = fill({"--bed", "Walk", "--plants", path("list.txt")});

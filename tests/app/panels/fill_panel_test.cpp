@@ -99,6 +99,15 @@ TEST_F(FillPanelTest, AShareIsKeptAndSharesOverTheWholeAreSaid) {
   EXPECT_NEAR(onDisk().beds.find(bed)->plantList[0].share, 0.4, 1e-12);
 }
 
+TEST_F(FillPanelTest, AMatrixPlantIsMarkedAndTakenBack) {
+  list("Echinacea purpurea");
+  click("plant-list-matrix");
+  EXPECT_TRUE(onDisk().beds.find(bed)->plantList[0].matrix);
+  EXPECT_TRUE(shown<QPushButton>("plant-list-matrix")->isChecked());
+  click("plant-list-matrix");
+  EXPECT_FALSE(onDisk().beds.find(bed)->plantList[0].matrix);
+}
+
 TEST_F(FillPanelTest, TakingASpeciesOffTheListIsOneEdit) {
   listThree();
   click("plant-list-remove");

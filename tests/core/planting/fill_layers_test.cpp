@@ -64,5 +64,43 @@ TEST(FillLayers, BulbsStandInClumpsHereAndThere) {
   EXPECT_LE(taken, 0.2 * 15.0 + largest);
 }
 
+// A list of the fill's own has plants for every layer, and breaks no rule with them.
+TEST(FillLayers, AProposedListHasGroundCoversAndBulbs) {
+  const Filled bed = filledBed(kOrdinary);
+  ASSERT_TRUE(bed.result.proposed);
+  std::map<Layer, int> plants = plantsOf(bed);
+  EXPECT_GT(plants[Layer::Main], 30);
+  EXPECT_GT(plants[Layer::Ground], 0);
+  EXPECT_GT(plants[Layer::Bulbs], 0);
+  EXPECT_EQ(bed.broken(), 0);
+}
+
+// Matrix planting: one species between the drifts of the others. 40 % is asked for.
+TEST(FillLayers, AMatrixPlantFillsWhatTheDriftsLeave) {
+  const Filled bed =
+      filledBed("POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))", {{"Schizachyrium scoparium", 0.4, true},
+                                                        {"Monarda fistulosa", 0.0},
+                                                        {"Echinacea purpurea", 0.0},
+                                                        {"Symphyotrichum laeve", 0.0},
+                                                        {"Zizia aurea", 0.0}});
+  EXPECT_EQ(bed.broken(), 0);
+  int matrices = 0, matrix = 0, all = 0;
+  double ground = 0.0;
+  for (const Drift& drift : bed.after.drifts) {
+    const int count = static_cast<int>(drift.plants.size());
+    all += count;
+    ground += count * triangularGround(drift.spacing).squareMetres();
+    if (drift.pattern != Pattern::Matrix) {
+      EXPECT_NE(drift.species, "Schizachyrium scoparium");
+      continue;
+    }
+    EXPECT_EQ(drift.species, "Schizachyrium scoparium");
+    ++matrices, matrix += count;
+  }
+  EXPECT_EQ(matrices, 1);
+  EXPECT_NEAR(static_cast<double>(matrix) / all, 0.4, 0.08);
+  EXPECT_GT(ground, 0.92 * 32.0);  // all that the drifts leave
+}
+
 }  // namespace
 }  // namespace tussock
