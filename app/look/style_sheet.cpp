@@ -74,6 +74,9 @@ QComboBox::down-arrow { image: url(:/icons/@chevron@); width: 12px; height: 12px
 QComboBox QAbstractItemView { background: @raised@; color: @ink@; border: 1px solid @edge@;
   selection-background-color: @hover@; selection-color: @ink@; outline: 0; padding: 0; }
 QComboBox QAbstractItemView::item { min-height: 24px; padding: 0 6px; }
+QAbstractItemView[look="choices"] { background: @raised@; color: @ink@; border: 1px solid @edge@;
+  selection-background-color: @hover@; selection-color: @ink@; outline: 0; }
+QAbstractItemView[look="choices"]::item { min-height: 24px; padding: 0 8px; }
 QCheckBox { spacing: 8px; }
 QCheckBox:focus { color: @sky@; }
 QCheckBox::indicator { width: 16px; height: 16px; border: 1px solid @edge@; border-radius: 4px;

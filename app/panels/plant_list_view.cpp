@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/plant_list_view.h"
 
-#include <QCompleter>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -14,17 +13,11 @@
 #include "app/panels/field_text.h"
 #include "app/panels/inline_field.h"
 #include "app/panels/plant_list_edit.h"
+#include "app/panels/species_completer.h"
 
 namespace tussock {
 
 namespace {
-
-QStringList namesOf(const Catalogue& facts) {
-  QStringList names;
-  for (const Species& species : facts.species())
-    names << QString::fromStdString(species.botanicalName);
-  return names;
-}
 
 QString shareOrOpen(double share) {
   return share > 0.0 ? shareText(share) : QString();
@@ -48,10 +41,11 @@ PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
   add_->setObjectName(QStringLiteral("plant-list-add"));
   add_->setPlaceholderText(tr("Add a species by name"));
   add_->setAccessibleName(add_->placeholderText());
-  auto* completer = new QCompleter(namesOf(document_.facts()), add_);
-  completer->setCaseSensitivity(Qt::CaseInsensitive);
-  completer->setFilterMode(Qt::MatchContains);
-  add_->setCompleter(completer);
+  names_ = new SpeciesCompleter(document_.facts(), add_);
+  add_->setCompleter(names_);
+  // Queued: the line is given what was chosen only afterwards.
+  connect(names_, qOverload<const QString&>(&QCompleter::activated), this, &PlantListView::addTyped,
+          Qt::QueuedConnection);
   connect(add_, &QLineEdit::returnPressed, this, &PlantListView::addTyped);
   rows_->addWidget(add_);
   rows_->addWidget(said_);
@@ -147,6 +141,7 @@ QPushButton* PlantListView::matrixButton(const ListedSpecies& entry, std::size_t
 void PlantListView::addTyped() {
   const QString typed = add_->text().trimmed();
   if (typed.isEmpty()) return;
+  if (const std::string offered = names_->speciesOf(typed); !offered.empty()) return add(offered);
   auto found = document_.facts().named(typed.toStdString());
   if (found.empty()) found = document_.facts().search(typed.toStdString());
   const Species* species = found.size() == 1 ? found.front() : nullptr;
@@ -158,8 +153,12 @@ void PlantListView::addTyped() {
                   .arg(typed));
     return said_->show();
   }
+  add(species->botanicalName);
+}
+
+void PlantListView::add(const std::string& species) {
   add_->clear();
-  addToPlantList(document_, bed_, species->botanicalName);
+  addToPlantList(document_, bed_, species);
 }
 
 void PlantListView::remove(std::size_t index) {

@@ -14,6 +14,8 @@ class QVBoxLayout;
 
 namespace tussock {
 
+class SpeciesCompleter;
+
 class PlantListView : public QWidget {
   Q_OBJECT
 
@@ -26,6 +28,7 @@ class PlantListView : public QWidget {
   [[nodiscard]] std::vector<ListedSpecies> list() const;
   void addRow(const ListedSpecies& entry, std::size_t index);
   void addTyped();
+  void add(const std::string& species);
   void remove(std::size_t index);
   void setMatrix(std::size_t index, bool matrix);
   [[nodiscard]] QPushButton* matrixButton(const ListedSpecies& entry, std::size_t index,
@@ -37,6 +40,7 @@ class PlantListView : public QWidget {
   std::vector<ListedSpecies> shown_;
   QVBoxLayout* rows_;
   QWidget* content_ = nullptr;
+  SpeciesCompleter* names_ = nullptr;
   QLineEdit* add_;
   QLabel* said_;
 };

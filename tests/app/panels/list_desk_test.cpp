@@ -3,6 +3,8 @@
 // is in the file.
 #include "app/panels/list_desk.h"
 
+#include <QAbstractItemView>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -47,6 +49,23 @@ TEST_F(ListDeskTest, StandsInPlaceOfTheCardsUntilSentBack) {
   QTest::mouseClick(part<QPushButton>("list-desk-back"), Qt::LeftButton);
   EXPECT_TRUE(panel.cards()->isVisible());
   EXPECT_EQ(part<QLabel>("list-desk-title"), nullptr);
+}
+
+TEST_F(ListDeskTest, ACommonNameBringsUpThePlantAndAClickAddsIt) {
+  auto* line = part<QLineEdit>("plant-list-add");
+  ASSERT_TRUE(line);
+  line->setFocus();
+  QTest::keyClicks(line, QStringLiteral("coneflower"));
+  QAbstractItemView* offered = line->completer()->popup();
+  ASSERT_TRUE(offered->isVisible());
+  const QModelIndex first = offered->model()->index(0, 0);
+  EXPECT_TRUE(first.data().toString().startsWith(QStringLiteral("Echinacea purpurea, ")));
+  QTest::mouseClick(offered->viewport(), Qt::LeftButton, {}, offered->visualRect(first).center());
+  QCoreApplication::processEvents();
+  const auto list = onDisk().beds.find(bed)->plantList;
+  ASSERT_EQ(list.size(), 1u);
+  EXPECT_EQ(list.front().species, "Echinacea purpurea");
+  EXPECT_TRUE(line->text().isEmpty());
 }
 
 TEST_F(ListDeskTest, FiguresFollowTheListBesideIt) {
