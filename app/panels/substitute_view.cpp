@@ -9,6 +9,7 @@
 #include "app/look/botanical.h"
 #include "app/look/theme.h"
 #include "app/panels/reason_words.h"
+#include "app/panels/scrolled.h"
 #include "app/panels/species_marks.h"
 
 namespace tussock {
@@ -90,6 +91,7 @@ void SubstituteView::showFound() {
   rows_->show();
   auto* first = rows_->findChild<QPushButton*>(QStringLiteral("substitute-put"));
   if (first && hasFocus()) first->setFocus();
+  if (first) bringIntoView(first->parentWidget());  // the whole card
 }
 
 QWidget* SubstituteView::rowFor(const Substitute& one) {

@@ -78,6 +78,15 @@ TEST_F(SubstituteTest, TellsCountsAndWhatItWouldCause) {
   EXPECT_TRUE(shown<QLabel>("substitute-caused"));
 }
 
+TEST_F(SubstituteTest, TheFirstIsBroughtIntoView) {
+  panel.resize(380, 700);
+  look();
+  auto* put = shown<QPushButton>("substitute-put");
+  ASSERT_TRUE(put);
+  QCoreApplication::processEvents();
+  EXPECT_TRUE(put->visibleRegion().contains(put->rect().center()));
+}
+
 TEST_F(SubstituteTest, AnEditMeanwhileMakesTheProposalsVoid) {
   look();
   ASSERT_TRUE(document.commit(renamed("Other name")));
