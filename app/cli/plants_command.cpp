@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Searching the plant facts, and choosing from them for a bed or a point, as on the bench.
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <ostream>
+#include <set>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -92,15 +94,25 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
   }
 }
 
+std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
+  std::set<std::size_t> lines;
+  for (const CatalogueError& error : errors) lines.insert(error.line);
+  return lines.size();
+}
+
 // 1 when some of it could not be used, as the findings of a check are told.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading read = readOwnPlants(readFile(path), path, published);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
-  if (!read.plants.empty())
-    savePersonalPlants(withTaken(readPersonalPlants(published).plants, read.plants), published);
+  const std::vector<OwnSpecies> before = readPersonalPlants(published).plants;
+  const std::vector<std::string> changed = overwritten(before, read.plants);
+  if (!changed.empty())
+    console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
+                               fmt::join(changed, ", "), keepPersonalPlants().toStdString());
+  if (!read.plants.empty()) savePersonalPlants(withTaken(before, read.plants), published);
   console.err << "Brought in for all your yards: " << counted(read.plants.size(), "plant")
-              << "; could not be used: " << counted(read.errors.size(), "thing") << ".\n";
+              << "; rows with something that could not be used: " << rowsWith(read.errors) << ".\n";
   if (read.errors.empty()) return ExitCode::Done;
   return read.plants.empty() ? ExitCode::File : ExitCode::Findings;
 }
@@ -111,6 +123,8 @@ std::vector<OwnSpecies> ownPlants(const Yard& yard, const PlantLayers& layers) {
 }
 
 void expectSensible(const PlantsOptions& options) {
+  for (const double metres : options.at)
+    if (!std::isfinite(metres)) throw UsageError("--at takes two numbers of metres.");
   if (!options.file.empty()) return;
   if (!options.bed.empty() || !options.at.empty())
     throw UsageError("--bed and --at need the yard file that they are in.");

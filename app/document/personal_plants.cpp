@@ -13,14 +13,15 @@ namespace tussock {
 
 namespace {
 
-void keepBeside(const QString& path) {
+QString keepBeside(const QString& path) {
   QString kept = path + QStringLiteral(".kept");
   for (int number = 2; QFile::exists(kept); ++number)
     kept = QStringLiteral("%1.kept%2").arg(path).arg(number);
   if (!QFile::copy(path, kept))
     throw std::runtime_error("Cannot keep a copy of " + path.toStdString() +
-                             ", which has rows that cannot be read. Mend them or move the file "
-                             "away, then try again.");
+                             " beside it. Make room there, or move the file away, then try "
+                             "again.");
+  return kept;
 }
 
 }  // namespace
@@ -37,6 +38,10 @@ OwnPlantsReading readPersonalPlants(const Catalogue& published) {
   if (!file.open(QIODevice::ReadOnly))
     return {{}, {{path.toStdString(), 0, "", "", "leave to read the file"}}};
   return readOwnPlants(file.readAll().toStdString(), path.toStdString(), published);
+}
+
+QString keepPersonalPlants() {
+  return keepBeside(personalPlantsPath());
 }
 
 void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published) {

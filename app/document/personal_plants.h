@@ -16,5 +16,7 @@ namespace tussock {
 // Puts `plants` in place of the file. Where it holds rows that could not be read, it is first kept
 // beside, as plants.csv.kept (with a number, if that is there). Throws std::runtime_error.
 void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published);
+// Keeps a copy of the file beside it; gives its path.
+QString keepPersonalPlants();
 
 }  // namespace tussock

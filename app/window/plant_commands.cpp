@@ -26,6 +26,19 @@ QString faultsWords(const std::vector<CatalogueError>& errors) {
   return lines.join(QLatin1Char('\n'));
 }
 
+QString namesWords(const std::vector<std::string>& names) {
+  constexpr std::size_t kNamed = 3;
+  QStringList words;
+  for (const std::string& name : names) {
+    if (std::size_t(words.size()) == kNamed) break;
+    words << QString::fromStdString(name);
+  }
+  const QString all = words.join(QStringLiteral(", "));
+  return names.size() > kNamed
+             ? PlantCommands::tr("%1 and %2 more").arg(all).arg(names.size() - kNamed)
+             : all;
+}
+
 }  // namespace
 
 void PlantCommands::load() {
@@ -45,13 +58,17 @@ void PlantCommands::bringIn() {
   const OwnPlantsReading read =
       readOwnPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
                     document_.plantLayers().published);
+  const std::vector<std::string> changed = overwritten(personal_.plants(), read.plants);
   try {
     if (!read.plants.empty()) personal_.take(read.plants, tr("Bring in plants"));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
   if (!read.errors.empty()) emit faultsFound(QFileInfo(path).fileName(), read.errors);
-  const QString taken = tr("Plants brought in for all your yards: %1.").arg(read.plants.size());
+  QString taken = tr("Plants brought in for all your yards: %1.").arg(read.plants.size());
+  if (!changed.empty())
+    taken +=
+        tr(" Values of yours gave way for %1; undo brings them back.").arg(namesWords(changed));
   emit told(read.errors.empty() ? taken
                                 : tr("%1 What could not be used is left out, the file stays as it "
                                      "is:\n%2")
@@ -59,10 +76,8 @@ void PlantCommands::bringIn() {
 }
 
 void PlantCommands::writeOwn() {
-  std::vector<OwnSpecies> own(document_.yard().ownSpecies.begin(),
-                              document_.yard().ownSpecies.end());
-  for (const OwnSpecies& one : personal_.plants())
-    if (findOwn(document_.yard(), one.botanicalName) == nullptr) own.push_back(one);
+  const auto& ofYard = document_.yard().ownSpecies;
+  const auto own = withTaken(personal_.plants(), {ofYard.begin(), ofYard.end()});
   if (own.empty())
     return emit told(
         tr("There are no plants of your own yet. Change a value of a plant, or add "

@@ -167,12 +167,35 @@ std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal, const Persona
 
 std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
                                   const std::vector<OwnSpecies>& more) {
-  std::set<std::string_view> taken;
-  for (const OwnSpecies& own : more) taken.insert(own.botanicalName);
-  std::erase_if(personal, [&](const OwnSpecies& old) { return taken.contains(old.botanicalName); });
-  personal.insert(personal.end(), more.begin(), more.end());
+  for (const OwnSpecies& own : more) {
+    const auto at = std::find_if(personal.begin(), personal.end(), [&](const OwnSpecies& old) {
+      return old.botanicalName == own.botanicalName;
+    });
+    if (at == personal.end()) {
+      personal.push_back(own);
+      continue;
+    }
+    for (const OwnFact& fact : own.facts) *at = withValue(std::move(*at), fact.column, fact.value);
+  }
   sortByName(personal);
   return personal;
+}
+
+std::vector<std::string> overwritten(const std::vector<OwnSpecies>& personal,
+                                     const std::vector<OwnSpecies>& more) {
+  std::vector<std::string> names;
+  for (const OwnSpecies& own : more) {
+    const OwnSpecies* old = findOwn(personal, own.botanicalName);
+    const auto differs = [&](const OwnFact& fact) {
+      return std::any_of(old->facts.begin(), old->facts.end(), [&](const OwnFact& had) {
+        return had.column == fact.column && had.value != fact.value;
+      });
+    };
+    if (old != nullptr && std::any_of(own.facts.begin(), own.facts.end(), differs))
+      names.push_back(own.botanicalName);
+  }
+  std::sort(names.begin(), names.end());
+  return names;
 }
 
 PersonalPlantEdit setPersonalValue(const PlantLayers& layers, const std::string& name,

@@ -48,9 +48,13 @@ struct PersonalEdit {
 // Throws EditConflict when the plant is not as `before` says.
 [[nodiscard]] std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal,
                                                const PersonalEdit& edit);
-// Each of `more` in place of the plant of its name; by name.
+// Each of `more` with those there are; of one name, its values go before those it had, which stay
+// where it says nothing. By name.
 [[nodiscard]] std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
                                                 const std::vector<OwnSpecies>& more);
+// Names of `more` that would put another value in the place of one there is; by name.
+[[nodiscard]] std::vector<std::string> overwritten(const std::vector<OwnSpecies>& personal,
+                                                   const std::vector<OwnSpecies>& more);
 struct PersonalPlantEdit {
   PersonalEdit edit;
   std::vector<CatalogueError> errors;

@@ -56,7 +56,7 @@ class PlantTableReader {
              false;
     for (std::size_t i = 0; i < columns_; ++i)
       if (!result_.places.try_emplace(header.cells[i], i).second)
-        fail(header.line, header.cells[i], "", "one column of this name, not two");
+        fail(header.line, header.cells[i], "two columns of this name", "one");
     return asked_ == ColumnsAsked::All ? hasAll(header.line) : hasName(header.line);
   }
 

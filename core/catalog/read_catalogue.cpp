@@ -9,11 +9,20 @@
 
 namespace tussock {
 
+// Of a long value its start tells which it is; never cut within a letter of UTF-8.
+static std::string shortened(const std::string& value) {
+  constexpr std::size_t kMost = 60;
+  if (value.size() <= kMost) return value;
+  std::size_t end = kMost;
+  while (end > 0 && (static_cast<unsigned char>(value[end]) & 0xC0U) == 0x80U) --end;
+  return value.substr(0, end) + "…";
+}
+
 std::string CatalogueError::text() const {
   std::string where = line == 0 ? file : fmt::format("{}, line {}", file, line);
   if (!column.empty()) where += ", " + column;
   if (value.empty()) return fmt::format("{}: {} is missing.", where, expected);
-  return fmt::format("{}: '{}' is not {}.", where, value, expected);
+  return fmt::format("{}: '{}' is not {}.", where, shortened(value), expected);
 }
 
 CatalogueReading readCatalogue(std::string_view csv, std::string_view fileName) {
@@ -27,7 +36,8 @@ CatalogueReading readCatalogue(std::string_view csv, std::string_view fileName) 
       all.push_back(std::move(*species));
     else
       table.errors.push_back({std::string(fileName), row.line, "botanical_name",
-                              species->botanicalName, "a name that no earlier row has"});
+                              species->botanicalName,
+                              "a name of its own, for an earlier row has it"});
   }
   sortByLine(table.errors);
   return {Catalogue(std::move(all)), std::move(table.errors)};

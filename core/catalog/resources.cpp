@@ -15,6 +15,8 @@ std::filesystem::path resourceFolder() {
 }
 
 std::string readFile(const std::filesystem::path& path) {
+  if (std::filesystem::is_directory(path))
+    throw std::runtime_error(path.string() + " is a folder. Name a file.");
   std::ifstream file(path, std::ios::binary);
   if (!file) throw std::runtime_error("Cannot read " + path.string() + ".");
   return {std::istreambuf_iterator<char>(file), {}};

@@ -65,7 +65,7 @@ std::optional<double> RowCells::number(std::string_view column, double least, do
   if (cell.empty()) return std::nullopt;
   const auto value = parsed<double>(cell);
   if (value && std::isfinite(*value) && *value >= least && *value <= most) return value;
-  fail(column, fmt::format("a number from {:g} to {:g}{}", least, most, commaHint(cell)));
+  fail(column, fmt::format("a number from {:.10g} to {:.10g}{}", least, most, commaHint(cell)));
   return std::nullopt;
 }
 

@@ -30,7 +30,7 @@ void checkEnds(RowCells& cells, std::string_view low, const std::optional<T>& le
   if (least.has_value() != most.has_value())
     cells.fail(least ? high : low, "the other end of the range, which is given");
   else if (least && *most < *least)
-    cells.fail(high, "no less than " + std::string(low));
+    cells.fail(high, std::string(low) + " or more");
 }
 
 std::optional<Length> readLength(RowCells& cells, std::string_view column) {
@@ -53,7 +53,7 @@ void readSizes(RowCells& cells, Species& species) {
   species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallestPlant);
   species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallestPlant);
   if (!cells.failed() && species.heightHigh < species.heightLow)
-    cells.fail("height_max_cm", "no less than height_min_cm");
+    cells.fail("height_max_cm", "height_min_cm or more");
   species.spread = cells.centimetres("spread_cm", 1.0, kWidestPlant);
   species.spacing = cells.centimetres("spacing_cm", 1.0, kWidestPlant);
   species.body = cells.word("body", Body::Unknown);
@@ -82,7 +82,7 @@ void readNeeds(RowCells& cells, Species& species) {
   species.zoneLow = cells.whole("hardiness_zone_min", 1, 13).value_or(0);
   species.zoneHigh = cells.whole("hardiness_zone_max", 1, 13).value_or(0);
   if (!cells.failed() && species.zoneHigh < species.zoneLow)
-    cells.fail("hardiness_zone_max", "no less than hardiness_zone_min");
+    cells.fail("hardiness_zone_max", "hardiness_zone_min or more");
 }
 
 bool isState(const std::string& text) {

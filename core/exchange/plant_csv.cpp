@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/catalog/plant_table.h"
+#include "core/catalog/search.h"
 #include "core/exchange/csv.h"
 
 namespace tussock {
@@ -48,13 +49,27 @@ class OwnPlantsReader {
   void readRow(std::size_t line, const PlantCells& cells) {
     const auto at = cells.find(kName);
     if (at == cells.end()) return fail(line, kName, "", "some text");
-    if (names_.contains(at->second))
-      return fail(line, kName, at->second, "a name that no earlier row has");
-    const Species* published = published_.find(at->second);
-    OwnSpecies own = differing(at->second, cells, published);
+    const Species* published = publishedAs(at->second);
+    const std::string name = published != nullptr ? published->botanicalName : at->second;
+    if (names_.contains(name))
+      return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
+    OwnSpecies own = differing(name, cells, published);
     if (!own.facts.empty() && !isWhole(line, own, published)) return;
-    names_.insert(at->second);  // a row that cannot be used does not stand in the way of another
+    names_.insert(name);  // a row that cannot be used does not stand in the way of another
     if (!own.facts.empty()) result_.plants.push_back(std::move(own));
+  }
+
+  // By its botanical name or a synonym, in whatever case; not by a common name.
+  [[nodiscard]] const Species* publishedAs(const std::string& name) const {
+    const auto found = published_.named(name);
+    if (found.size() != 1) return nullptr;
+    const auto words = searchWords(name);
+    const auto is = [&](const std::string& one) { return searchWords(one) == words; };
+    const Species& species = *found.front();
+    const auto& others = species.synonyms;
+    const bool botanical =
+        is(species.botanicalName) || std::any_of(others.begin(), others.end(), is);
+    return botanical ? &species : nullptr;
   }
 
   static OwnSpecies differing(const std::string& name, const PlantCells& cells,

@@ -105,6 +105,8 @@ TEST_F(PlantsCommand, AsksForWhatItNeeds) {
   EXPECT_EQ(run({"plants", "--bed", "Walk"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plants", file(), "--bed", "Nowhere"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plants", file(), "--left-out"}).code, ExitCode::Usage);
+  EXPECT_EQ(run({"plants", file(), "--at", "nan", "3"}).code, ExitCode::Usage);
+  EXPECT_THAT(run({"plants", "--bring-in", path(".")}).err, HasSubstr("is a folder"));
 }
 
 TEST_F(PlantsCommand, TheUsersOwnPlantsAreSearchedAndRanked) {
@@ -168,6 +170,21 @@ TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
   EXPECT_EQ(readFile(path("own.csv")),
             "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,75,'=1+1\r\n");
   EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
+}
+
+// What is not in the table brought in stays, and what gives way is told and kept.
+TEST_F(PlantsCommand, BringingInOverwritesNothingSilently) {
+  keepPersonal("botanical_name,spacing_cm,notes\nMonarda fistulosa,75,by the gate\n");
+  write("more.csv", "botanical_name,spacing_cm\nMonarda fistulosa,80\n");
+  const Outcome outcome = run({"plants", "--bring-in", path("more.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Done);
+  const std::string kept = personalPlantsPath().toStdString() + ".kept";
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("give way for Monarda fistulosa"), HasSubstr(kept)));
+  EXPECT_THAT(readFile(kept), HasSubstr("75"));
+  EXPECT_EQ(readFile(personalPlantsPath().toStdString()),
+            "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,80,by the gate\r\n");
+  EXPECT_THAT(run({"plants", "--bring-in", path("more.csv")}).err, Not(HasSubstr("give way")))
+      << "the same again";
 }
 
 TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {

@@ -65,7 +65,7 @@ TEST(Catalogue, NamesFileLineColumnValueAndWhatWasExpected) {
 TEST(Catalogue, RefusesWhatCannotBe) {
   EXPECT_THAT(onlyError({{"spacing_cm", "nan"}}), HasSubstr("spacing_cm: 'nan'"));
   EXPECT_THAT(onlyError({{"spread_cm", ""}}), HasSubstr("spread_cm: a number of centimetres"));
-  EXPECT_THAT(onlyError({{"height_max_cm", "70"}}), HasSubstr("no less than height_min_cm"));
+  EXPECT_THAT(onlyError({{"height_max_cm", "70"}}), HasSubstr("is not height_min_cm or more"));
   EXPECT_THAT(onlyError({{"sun", "full;dusk"}}),
               AllOf(HasSubstr("'full;dusk'"), HasSubstr("shade")));
   EXPECT_THAT(onlyError({{"moisture", ""}}), HasSubstr("moisture"));
@@ -90,15 +90,15 @@ TEST(Catalogue, RefusesWhatCannotBe) {
 TEST(Catalogue, RefusesRangesOutOfOrder) {
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}}), HasSubstr("the other end"));
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "30"}}),
-              HasSubstr("no less than foliage_height_min_cm"));
+              HasSubstr("is not foliage_height_min_cm or more"));
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "130"}}),
               HasSubstr("no more than height_max_cm"));
   EXPECT_THAT(onlyError({{"sun_hours_min", "6"}, {"sun_hours_max", "4"}}),
-              HasSubstr("no less than sun_hours_min"));
+              HasSubstr("is not sun_hours_min or more"));
   EXPECT_THAT(onlyError({{"germination_min_pct", "60"}, {"germination_max_pct", "40"}}),
-              HasSubstr("no less than germination_min_pct"));
+              HasSubstr("is not germination_min_pct or more"));
   EXPECT_THAT(onlyError({{"hardiness_zone_min", "8"}, {"hardiness_zone_max", "3"}}),
-              HasSubstr("no less than hardiness_zone_min"));
+              HasSubstr("is not hardiness_zone_min or more"));
 }
 
 TEST(Catalogue, AsksAboutACommaInANumber) {

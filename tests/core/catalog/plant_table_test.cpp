@@ -67,7 +67,7 @@ TEST(PlantTable, RefusesTwoColumnsOfOneName) {
   const PlantTable table =
       read("botanical_name,notes,notes\nMonarda didyma,a,b\n", ColumnsAsked::NameOnly);
   ASSERT_EQ(table.errors.size(), 1u);
-  EXPECT_THAT(table.errors.front().text(), HasSubstr("one column of this name, not two"));
+  EXPECT_THAT(table.errors.front().text(), HasSubstr("'two columns of this name' is not one"));
 }
 
 TEST(PlantTable, ReadsAHundredThousandRows) {

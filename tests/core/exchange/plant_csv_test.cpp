@@ -34,6 +34,21 @@ TEST(OwnPlantsCsv, TakesValuesThatGoBeforePublishedOnes) {
               ElementsAre(OwnFact{"notes", "by the gate"}, OwnFact{"spacing_cm", "60"}));
 }
 
+TEST(OwnPlantsCsv, AnotherFormOfAPublishedNameIsThatPlant) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const OwnPlantsReading reading = readOwnPlants(
+      "botanical_name,notes\nAster laevis,a\nechinacea purpurea,b\nMonarda  fistulosa,c\n"
+      "wild bergamot,d\nSymphyotrichum laeve,e\n",
+      "mine.csv", published);
+  std::vector<std::string> names;
+  for (const OwnSpecies& one : reading.plants) names.push_back(one.botanicalName);
+  EXPECT_THAT(names,
+              ElementsAre("Echinacea purpurea", "Monarda fistulosa", "Symphyotrichum laeve"));
+  EXPECT_THAT(textsOf(reading.errors),
+              testing::Contains(HasSubstr("line 6, botanical_name: 'Symphyotrichum laeve' is not a "
+                                          "name of its own, for an earlier row has it")));
+}
+
 TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
   EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
                 .plants.size(),
@@ -52,7 +67,7 @@ TEST(OwnPlantsCsv, NamesTheFaultsOfEachRowAndKeepsTheRest) {
       textsOf(reading.errors),
       ElementsAre(HasSubstr("line 2, height_max_cm: '-120' is not a number from 1 to 6000"),
                   HasSubstr("with a point for decimals"), HasSubstr("line 4, botanical_name"),
-                  HasSubstr("line 6, botanical_name: 'Liatris spicata' is not a name that no")));
+                  HasSubstr("line 6, botanical_name: 'Liatris spicata' is not a name of its own")));
 }
 
 TEST(OwnPlantsCsv, ABadRowDoesNotStandInTheWayOfAGoodOneOfItsName) {
