@@ -103,10 +103,14 @@ QString cardWords(const Species& species, UnitSystem units) {
   };
   const QString format = QCoreApplication::translate(
       "Card", "%1, %2\n%3 tall and set %4 apart\nIn flower: %5\n%6; %7");
-  return format.arg(text(species.botanicalName), text(species.commonName),
-                    text(formatPlantSize(species.height(), units)),
-                    text(formatPlantSize(species.spacing, units)), bloomWords(species),
-                    sentence(sunWords(species)), moistureWords(species));
+  QString words = format.arg(text(species.botanicalName), text(species.commonName),
+                             text(formatPlantSize(species.height(), units)),
+                             text(formatPlantSize(species.spacing, units)), bloomWords(species),
+                             sentence(sunWords(species)), moistureWords(species));
+  for (const std::string& note : {species.toxicityNote, species.cautionNote, species.regulated})
+    if (!note.empty())
+      words += QCoreApplication::translate("Card", "\nCaution: %1").arg(text(note));
+  return words;
 }
 
 }  // namespace tussock

@@ -95,7 +95,7 @@ QString needsText(const Document& document, const Drift& drift) {
 QString heightText(const Document& document, const Drift& drift) {
   const Species* species = document.facts().find(drift.species);
   if (!species) return tr("not known");
-  return tr("%1 in flower")
+  return tr("%1 high in flower")
       .arg(text(formatPlantSize(species->height(), document.yard().settings.units)));
 }
 

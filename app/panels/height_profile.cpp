@@ -98,7 +98,7 @@ QString HeightProfile::wordsAt(QPoint at) const {
   for (const HeightStep& step : heights_) {
     right += box.width() * step.share;
     if (at.x() < box.left() || at.x() >= right) continue;
-    return tr("%1\n%2 to %3 in flower, %4 of the plants")
+    return tr("%1\n%2 to %3 high in flower, %4 of the plants")
         .arg(text(step.species->botanicalName), text(formatPlantSize(step.low, units_)),
              text(formatPlantSize(step.high, units_)), percentWords(step.share));
   }

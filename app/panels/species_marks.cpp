@@ -56,8 +56,14 @@ QString text(std::string_view utf8) {
   return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
 }
 
+// A tip breaks the lines of rich text alone.
 QString plainTip(const QString& words) {
-  return Qt::mightBeRichText(words) ? Qt::convertFromPlainText(words, Qt::WhiteSpaceNormal) : words;
+  constexpr qsizetype kLongestLine = 80;
+  const QStringList lines = words.split(QLatin1Char('\n'));
+  const bool wide = std::any_of(lines.begin(), lines.end(),
+                                [](const QString& line) { return line.size() > kLongestLine; });
+  return wide || Qt::mightBeRichText(words) ? Qt::convertFromPlainText(words, Qt::WhiteSpaceNormal)
+                                            : words;
 }
 
 QString heightMark(double metres, UnitSystem units) {

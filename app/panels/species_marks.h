@@ -23,7 +23,8 @@ inline constexpr double kMarkSide = 10.0, kSunStep = 11.5, kDropStep = 9.0;
 [[nodiscard]] QString bloomWords(const Species& species);     // "July to September, violet"
 [[nodiscard]] QString sizeWords(const Species& species, UnitSystem units);  // "3.0 ft × 18 in"
 [[nodiscard]] QString heightMark(double metres, UnitSystem units);  // of a scale: "2 ft", "0.5 m"
-// For a tool tip: what looks like markup in a plant's own text is shown, not followed.
+// For a tool tip: what looks like markup in a plant's own text is shown, not followed; long lines
+// are broken.
 [[nodiscard]] QString plainTip(const QString& words);
 [[nodiscard]] QString text(std::string_view utf8);
 

@@ -91,9 +91,9 @@ std::vector<std::string> differencesOf(const Species& of, const Species& with, U
   const Likeness likeness = likenessOf(of, with);
   std::vector<std::string> words;
   if (likeness.height < kMuch)
-    words.push_back(
-        fmt::format("{}: {} in place of {}", with.height() > of.height() ? "higher" : "lower",
-                    formatPlantSize(with.height(), units), formatPlantSize(of.height(), units)));
+    words.push_back(fmt::format("{}: {}, not {}", with.height() > of.height() ? "higher" : "lower",
+                                formatPlantSize(with.height(), units),
+                                formatPlantSize(of.height(), units)));
   if (of.habit != with.habit)
     words.push_back(fmt::format("a {} in place of a {}", wordOf(with.habit), wordOf(of.habit)));
   if (likeness.weeks < kMuch)
