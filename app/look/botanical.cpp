@@ -42,4 +42,15 @@ double drawBotanical(QPainter& painter, QPointF baseline, double width, const QS
   return std::max(0.0, x);
 }
 
+double botanicalWidth(const QString& name, const QFont& upright) {
+  double width = 0.0;
+  for (const NamePart& part : nameParts(name)) {
+    QFont font = upright;
+    font.setItalic(part.slant == Slant::Italic);
+    const QFontMetricsF metrics(font);
+    width += metrics.horizontalAdvance(part.text + QLatin1Char(' '));
+  }
+  return width;
+}
+
 }  // namespace tussock

@@ -22,4 +22,7 @@ struct NamePart {
 double drawBotanical(QPainter& painter, QPointF baseline, double width, const QString& name,
                      const QFont& upright);
 
+// Pixels that it takes in full.
+[[nodiscard]] double botanicalWidth(const QString& name, const QFont& upright);
+
 }  // namespace tussock

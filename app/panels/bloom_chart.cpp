@@ -24,12 +24,22 @@ constexpr double kRow = 17.0;
 constexpr double kBand = 8.0;
 constexpr double kCounts = 16.0;  // height of the counts under the rows
 constexpr double kMonths = 16.0;
-constexpr double kNames = 0.40;   // of the width
-constexpr double kShares = 34.0;  // at the right
-constexpr int kMostInFlower = 5;  // more than that are drawn as high
+constexpr double kMostNames = 0.52;  // of the width, for the longest name
+constexpr double kShares = 34.0;     // at the right
+constexpr int kMostInFlower = 5;     // more than that are drawn as high
 
 bool has(WeekSet weeks, int week) {
   return (weeks >> week & 1U) != 0;
+}
+
+QFont nameFont() {
+  QFont font = fontFor(TextRole::Note);
+  font.setPixelSize(12);
+  return font;
+}
+
+QString countsWords() {
+  return BloomChart::tr("In flower at once");
 }
 
 }  // namespace
@@ -62,8 +72,17 @@ QSize BloomChart::sizeHint() const {
   return {280, int(kRow * double(rows_.size()) + kCounts + kMonths)};
 }
 
+// As wide as the longest name asks for, so that none is cut while there is room.
+double BloomChart::namesWidth() const {
+  const QFont font = nameFont();
+  double widest = QFontMetricsF(fontFor(TextRole::Note)).horizontalAdvance(countsWords());
+  for (const Row& row : rows_)
+    widest = std::max(widest, botanicalWidth(text(row.species->botanicalName), font));
+  return std::min(widest + kSpace3, width() * kMostNames);
+}
+
 QRectF BloomChart::weeksRect() const {
-  const double left = width() * kNames;
+  const double left = namesWidth();
   return {left, 0, width() - left - kShares, kRow * double(rows_.size())};
 }
 
@@ -83,10 +102,8 @@ void BloomChart::paintRow(QPainter& painter, const Row& row, double top) const {
   const Theme& theme = currentTheme();
   const QRectF weeks = weeksRect();
   painter.setPen(theme.ink);
-  QFont font = fontFor(TextRole::Note);
-  font.setPixelSize(12);
   drawBotanical(painter, QPointF(0, top + kRow - 5), weeks.left() - kSpace2,
-                text(row.species->botanicalName), font);
+                text(row.species->botanicalName), nameFont());
   painter.setFont(fontFor(TextRole::Note));
   painter.drawText(QRectF(weeks.right(), top, kShares, kRow), Qt::AlignRight | Qt::AlignVCenter,
                    percentWords(row.share));
@@ -115,7 +132,7 @@ void BloomChart::paintCounts(QPainter& painter) const {
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(theme.quietInk);
   painter.drawText(QRectF(0, weeks.bottom(), weeks.left() - kSpace2, kCounts),
-                   Qt::AlignLeft | Qt::AlignBottom, tr("In flower at once"));
+                   Qt::AlignLeft | Qt::AlignBottom, countsWords());
   painter.setPen(Qt::NoPen);
   for (int week = 0; week < kWeeksInYear; ++week) {
     const int count = counts_[std::size_t(week)];

@@ -31,6 +31,7 @@ class BloomChart : public QWidget {
     double share = 0.0;
     WeekSet weeks = 0;
   };
+  [[nodiscard]] double namesWidth() const;
   [[nodiscard]] QRectF weeksRect() const;  // of all rows, without names and shares
   void paintRow(QPainter& painter, const Row& row, double top) const;
   void paintCounts(QPainter& painter) const;
