@@ -110,5 +110,24 @@ INSTANTIATE_TEST_SUITE_P(
                     Native{"Symphyotrichum cordifolium", "WI"},
                     Native{"Symphyotrichum novae-angliae", "WI"}));
 
+class NotNative : public testing::TestWithParam<Native> {};
+
+TEST_P(NotNative, IsNotSaidOfAStateFarFromItsRange) {
+  const auto& states = plantNamed(GetParam().species).nativeStates;
+  EXPECT_EQ(std::find(states.begin(), states.end(), GetParam().state), states.end());
+}
+
+// Of narrow or regional range, from memory: the Great Lakes, the Ouachitas, the coastal plain, the
+// southeast, the northern plains, California for all.
+INSTANTIATE_TEST_SUITE_P(
+    Regional, NotNative,
+    testing::Values(Native{"Hypericum kalmianum", "FL"}, Native{"Hypericum kalmianum", "TX"},
+                    Native{"Amsonia hubrichtii", "MN"}, Native{"Amsonia hubrichtii", "NY"},
+                    Native{"Muhlenbergia capillaris", "MN"}, Native{"Spigelia marilandica", "MI"},
+                    Native{"Liatris ligulistylis", "FL"}, Native{"Liatris ligulistylis", "NC"},
+                    Native{"Baptisia australis", "CA"}, Native{"Chrysogonum virginianum", "WI"},
+                    Native{"Phlox stolonifera", "IA"}, Native{"Asclepias exaltata", "CA"},
+                    Native{"Trillium grandiflorum", "TX"}, Native{"Echinacea purpurea", "CA"}));
+
 }  // namespace
 }  // namespace tussock
