@@ -3,6 +3,7 @@
 
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -150,10 +151,11 @@ void BenchPanel::refresh() {
 }
 
 QString BenchPanel::countWords(ChoiceOf of) const {
-  const std::size_t all = document_.facts().species().size(), shown = shown_.size();
-  if (of == ChoiceOf::Suiting) return tr("%1 of %2 fit %3").arg(shown).arg(all).arg(placeWords());
-  if (of == ChoiceOf::LeftOut) return tr("%1 of %2 left out").arg(shown).arg(all);
-  return shown == all ? tr("%1 species").arg(all) : tr("%1 of %2 species").arg(shown).arg(all);
+  const auto grouped = [](std::size_t count) { return QLocale().toString(qulonglong(count)); };
+  const QString all = grouped(document_.facts().species().size()), shown = grouped(shown_.size());
+  if (of == ChoiceOf::Suiting) return tr("%1 of %2 fit %3").arg(shown, all, placeWords());
+  if (of == ChoiceOf::LeftOut) return tr("%1 of %2 left out").arg(shown, all);
+  return shown == all ? tr("%1 species").arg(all) : tr("%1 of %2 species").arg(shown, all);
 }
 
 QString BenchPanel::placeWords() const {
