@@ -67,7 +67,9 @@ int detailFor(double pixels) {
 void paintCentre(const GlyphBrush& b) {
   const double dot = std::max(0.055, b.hairline * 1.3);
   b.painter.setPen(Qt::NoPen);
-  b.painter.setBrush(b.look.centre);
+  // On a blot of bloom a dark dot shows in either theme; light ones would drown the colours.
+  const bool onBloom = b.detail == 0 && b.look.inFlower && b.look.flower.isValid();
+  b.painter.setBrush(onBloom ? GlyphLook().centre : b.look.centre);
   if (b.look.existing || b.detail < 2) {
     b.painter.drawEllipse(QPointF(0, 0), dot * 1.25, dot * 1.25);
     return;
