@@ -2,11 +2,14 @@
 #include "app/panels/plant_sheet.h"
 
 #include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/look/botanical.h"
+#include "app/look/glyphs.h"
 #include "app/look/theme.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/plant_columns.h"
@@ -16,6 +19,8 @@
 namespace tussock {
 
 namespace {
+
+constexpr int kGlyphRadius = 30;
 
 QLabel* label(const QString& words, const char* look, QWidget* parent) {
   auto* made = new QLabel(words, parent);
@@ -52,12 +57,7 @@ void PlantSheet::addHead(QVBoxLayout* column) {
   back->setProperty("look", QStringLiteral("link"));
   connect(back, &QPushButton::clicked, this, &PlantSheet::left);
   column->addWidget(back, 0, Qt::AlignLeft);
-  botanical_ = label({}, "heading", this);
-  botanical_->setObjectName(QStringLiteral("plant-botanical"));
-  botanical_->setTextFormat(Qt::RichText);
-  column->addWidget(botanical_);
-  common_ = label({}, "quiet", this);
-  column->addWidget(common_);
+  column->addLayout(makeNames());
   scope_ = new QComboBox(this);
   scope_->setObjectName(QStringLiteral("plant-scope"));
   scope_->addItems(
@@ -71,6 +71,25 @@ void PlantSheet::addHead(QVBoxLayout* column) {
   said_ = label({}, "error", this);
   said_->setObjectName(QStringLiteral("plant-said"));
   column->addWidget(said_);
+}
+
+QLayout* PlantSheet::makeNames() {
+  picture_ = new QLabel(this);
+  picture_->setObjectName(QStringLiteral("plant-picture"));
+  botanical_ = label({}, "heading", this);
+  botanical_->setObjectName(QStringLiteral("plant-botanical"));
+  botanical_->setTextFormat(Qt::RichText);
+  common_ = label({}, "quiet", this);
+  auto* names = new QVBoxLayout;
+  names->setSpacing(2);
+  names->addWidget(botanical_);
+  names->addWidget(common_);
+  names->addStretch(1);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(kSpace3);
+  row->addWidget(picture_, 0, Qt::AlignTop);
+  row->addLayout(names, 1);
+  return row;
 }
 
 void PlantSheet::addActions(QVBoxLayout* column) {
@@ -136,10 +155,23 @@ void PlantSheet::refreshHead() {
                                         "18 in or 45 cm, and commas between several words.")
                    : species       ? text(document_.facts().nameApart(*species))
                                    : tr("no longer in the plant facts"));
+  showPicture(desk_.writing() ? nullptr : species);
   scope_->setCurrentIndex(int(desk_.scope()));
   keep_->setVisible(desk_.writing());
   copy_->setVisible(!desk_.writing());
   clear_->setVisible(desk_.hasOwn());
+}
+
+void PlantSheet::showPicture(const Species* species) {
+  picture_->setVisible(species != nullptr);
+  if (species)
+    picture_->setPixmap(glyphSprite(glyphLook(*species, std::nullopt, currentTheme().dark),
+                                    kGlyphRadius, devicePixelRatioF()));
+}
+
+void PlantSheet::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange && !isEmpty()) refreshHead();
+  QWidget::changeEvent(event);
 }
 
 void PlantSheet::keep() {

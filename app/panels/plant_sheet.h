@@ -30,18 +30,24 @@ class PlantSheet : public QWidget {
  signals:
   void left();  // back to what is selected
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   void addHead(QVBoxLayout* column);
+  QLayout* makeNames();
   void addActions(QVBoxLayout* column);
   void begin(PlantCells cells);
   void rebuild();
   void refresh();
   void refreshHead();
+  void showPicture(const Species* species);
   void keep();
   void say(const QString& words);
 
   Document& document_;
   PlantDesk desk_;
+  QLabel* picture_ = nullptr;
   QLabel* botanical_ = nullptr;
   QLabel* common_ = nullptr;
   QComboBox* scope_ = nullptr;
