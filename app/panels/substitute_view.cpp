@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/substitute_view.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -66,7 +67,9 @@ void SubstituteView::refresh() {
   ask_->setVisible(state == Substitutes::State::Idle);
   ask_->setEnabled(!document_.isReadOnly() && document_.facts().find(found->species) != nullptr);
   said_->setVisible(state != Substitutes::State::Idle);
+  const bool pressed = rows_ && rows_->isAncestorOf(QApplication::focusWidget());
   if (rows_) {  // a button of these may have asked for this
+    if (pressed && state == Substitutes::State::Idle) ask_->setFocus();
     rows_->hide();
     rows_->deleteLater();
     rows_ = nullptr;

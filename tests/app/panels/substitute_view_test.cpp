@@ -87,6 +87,18 @@ TEST_F(SubstituteTest, TheFirstIsBroughtIntoView) {
   EXPECT_TRUE(put->visibleRegion().contains(put->rect().center()));
 }
 
+TEST_F(SubstituteTest, AfterASwapTheKeyboardStaysHere) {
+  panel.activateWindow();
+  look();
+  auto* put = shown<QPushButton>("substitute-put");
+  ASSERT_TRUE(put);
+  put->setFocus();
+  QTest::keyClick(put, Qt::Key_Space);
+  auto* ask = shown<QPushButton>("substitute-ask");
+  ASSERT_TRUE(ask);
+  EXPECT_TRUE(ask->hasFocus());
+}
+
 TEST_F(SubstituteTest, AnEditMeanwhileMakesTheProposalsVoid) {
   look();
   ASSERT_TRUE(document.commit(renamed("Other name")));
