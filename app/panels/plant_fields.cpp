@@ -9,6 +9,7 @@
 
 #include "app/look/theme.h"
 #include "app/panels/inline_field.h"
+#include "app/panels/plain_label.h"
 #include "app/panels/plant_columns.h"
 #include "app/panels/species_marks.h"
 #include "core/catalog/fact_choices.h"
@@ -22,14 +23,6 @@ namespace {
 constexpr int kLabelWidth = 122;
 constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
                                   true};
-
-QLabel* label(const QString& words, const char* look, QWidget* parent) {
-  auto* made = new QLabel(words, parent);
-  made->setProperty("look", QLatin1String(look));
-  made->setWordWrap(true);
-  made->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
-  return made;
-}
 
 // What the keys stand for, a line each.
 QString sourceTip(const std::string& keys) {
@@ -67,7 +60,7 @@ QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantCol
   grid->setVerticalSpacing(3);
   grid->setColumnMinimumWidth(0, kLabelWidth);
   grid->setColumnStretch(1, 1);
-  if (!title.isEmpty()) grid->addWidget(label(title, "strong", box), 0, 0, 1, 2);
+  if (!title.isEmpty()) grid->addWidget(plainLabel(title, "strong", box), 0, 0, 1, 2);
   for (const PlantColumn& column : columns) addField(box, column);
   return box;
 }
@@ -84,12 +77,12 @@ void PlantFields::addField(QWidget* box, const PlantColumn& column) {
   if (column.needed && desk_.writing()) field->line()->setPlaceholderText(tr("needed"));
   auto* grid = static_cast<QGridLayout*>(box->layout());
   const int row = grid->rowCount();
-  QLabel* named = label(words, "quiet", box);
+  QLabel* named = plainLabel(words, "quiet", box);
   named->setBuddy(field->line());
   named->setContentsMargins(0, kSpace1 + 2, 0, 0);
   grid->addWidget(named, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid->addWidget(field, row, 1);
-  QLabel* note = label({}, "source", box);
+  QLabel* note = plainLabel({}, "source", box);
   note->setObjectName(QStringLiteral("plant-note-") + text(name));
   grid->addWidget(note, row + 1, 1);
   fields_.push_back({name, field, note});

@@ -12,6 +12,7 @@
 #include "app/look/glyphs.h"
 #include "app/look/theme.h"
 #include "app/panels/flow_layout.h"
+#include "app/panels/plain_label.h"
 #include "app/panels/plant_columns.h"
 #include "app/panels/plant_fields.h"
 #include "app/panels/species_marks.h"
@@ -21,14 +22,6 @@ namespace tussock {
 namespace {
 
 constexpr int kGlyphRadius = 30;
-
-QLabel* label(const QString& words, const char* look, QWidget* parent) {
-  auto* made = new QLabel(words, parent);
-  made->setProperty("look", QLatin1String(look));
-  made->setWordWrap(true);
-  made->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
-  return made;
-}
 
 }  // namespace
 
@@ -68,7 +61,7 @@ void PlantSheet::addHead(QVBoxLayout* column) {
     document_.isReadOnly() ? rebuild() : refresh();  // what can be written may be another thing now
   });
   column->addWidget(scope_);
-  said_ = label({}, "error", this);
+  said_ = plainLabel({}, "error", this);
   said_->setObjectName(QStringLiteral("plant-said"));
   column->addWidget(said_);
 }
@@ -76,10 +69,10 @@ void PlantSheet::addHead(QVBoxLayout* column) {
 QLayout* PlantSheet::makeNames() {
   picture_ = new QLabel(this);
   picture_->setObjectName(QStringLiteral("plant-picture"));
-  botanical_ = label({}, "heading", this);
+  botanical_ = plainLabel({}, "heading", this);
   botanical_->setObjectName(QStringLiteral("plant-botanical"));
   botanical_->setTextFormat(Qt::RichText);
-  common_ = label({}, "quiet", this);
+  common_ = plainLabel({}, "quiet", this);
   auto* names = new QVBoxLayout;
   names->setSpacing(2);
   names->addWidget(botanical_);

@@ -9,23 +9,12 @@
 
 #include "app/look/botanical.h"
 #include "app/look/theme.h"
+#include "app/panels/plain_label.h"
 #include "app/panels/reason_words.h"
 #include "app/panels/scrolled.h"
 #include "app/panels/species_marks.h"
 
 namespace tussock {
-
-namespace {
-
-QLabel* words(const QString& said, const char* look, QWidget* parent) {
-  auto* label = new QLabel(said, parent);
-  label->setProperty("look", QLatin1String(look));
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);  // a plant's own text may look like markup
-  return label;
-}
-
-}  // namespace
 
 SubstituteView::SubstituteView(Document& document, Substitutes& substitutes, Id<Drift> drift,
                                QWidget* parent)
@@ -34,7 +23,7 @@ SubstituteView::SubstituteView(Document& document, Substitutes& substitutes, Id<
       substitutes_(substitutes),
       id_(drift),
       ask_(new QPushButton(this)),
-      said_(words({}, "note", this)),
+      said_(plainLabel({}, "note", this)),
       column_(new QVBoxLayout(this)) {
   setObjectName(QStringLiteral("substitutes"));
   column_->setContentsMargins(0, kSpace1, 0, 0);
@@ -104,7 +93,7 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
   column->setContentsMargins(kSpace3, kSpace2, kSpace2, kSpace2);
   column->setSpacing(2);
   auto* head = new QHBoxLayout;
-  auto* name = words(botanicalHtml(text(one.species->botanicalName)), "strong", card);
+  auto* name = plainLabel(botanicalHtml(text(one.species->botanicalName)), "strong", card);
   name->setTextFormat(Qt::RichText);
   head->addWidget(name, 1);
   auto* put = new QPushButton(tr("Swap"), card);
@@ -115,13 +104,13 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
           [this, species = one.species] { substitutes_.put(*species); });
   head->addWidget(put, 0, Qt::AlignTop);
   column->addLayout(head);
-  column->addWidget(words(text(one.species->commonName), "quiet", card));
-  auto* count = words(countWords(one), "", card);
+  column->addWidget(plainLabel(text(one.species->commonName), "quiet", card));
+  auto* count = plainLabel(countWords(one), "", card);
   count->setObjectName(QStringLiteral("substitute-count"));
   column->addWidget(count);
   if (!one.differences.empty())
-    column->addWidget(words(reasonWords(one.differences) + '.', "note", card));
-  auto* caused = words(causedWords(one), "note", card);
+    column->addWidget(plainLabel(reasonWords(one.differences) + '.', "note", card));
+  auto* caused = plainLabel(causedWords(one), "note", card);
   caused->setObjectName(QStringLiteral("substitute-caused"));
   column->addWidget(caused);
   return card;
