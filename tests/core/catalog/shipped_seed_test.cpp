@@ -4,17 +4,12 @@
 
 #include <gtest/gtest.h>
 
-#include "core/catalog/catalogue.h"
+#include "tests/support/shipped_plant.h"
 
 namespace tussock {
 namespace {
 
-const Species& plantNamed(std::string_view name) {
-  static const Catalogue facts = readShippedCatalogue().catalogue;
-  const Species* species = facts.find(name);
-  if (species == nullptr) throw std::invalid_argument(std::string(name));
-  return *species;
-}
+using test::shippedPlant;
 
 // A line of a seed mix: pounds of pure live seed to the acre, and what that comes to on a foot.
 struct MixLine {
@@ -29,7 +24,7 @@ class SeedsByWeight : public testing::TestWithParam<MixLine> {};
 TEST_P(SeedsByWeight, ComeToThePublishedSeedsOnASquareFoot) {
   constexpr double kGramsPerPound = 453.59237, kSquareFeetPerAcre = 43560.0;
   const MixLine& line = GetParam();
-  const auto perGram = plantNamed(line.species).sowing.seedsPerGram;
+  const auto perGram = shippedPlant(line.species).sowing.seedsPerGram;
   ASSERT_TRUE(perGram);
   const double seeds = *perGram * kGramsPerPound * line.poundsPerAcre / kSquareFeetPerAcre;
   EXPECT_NEAR(seeds, line.seedsPerSquareFoot, 0.05 * line.seedsPerSquareFoot + 0.005);
@@ -69,7 +64,7 @@ class ColdMoistDays : public testing::TestWithParam<Protocol> {};
 
 TEST_P(ColdMoistDays, AreThoseOfAPublishedProtocol) {
   const Protocol& protocol = GetParam();
-  const auto days = plantNamed(protocol.species).sowing.coldMoistDays;
+  const auto days = shippedPlant(protocol.species).sowing.coldMoistDays;
   ASSERT_TRUE(days);
   EXPECT_GE(*days, protocol.leastDays);
   EXPECT_LE(*days, protocol.mostDays);

@@ -6,17 +6,12 @@
 
 #include <gtest/gtest.h>
 
-#include "core/catalog/catalogue.h"
+#include "tests/support/shipped_plant.h"
 
 namespace tussock {
 namespace {
 
-const Species& plantNamed(std::string_view name) {
-  static const Catalogue facts = readShippedCatalogue().catalogue;
-  const Species* species = facts.find(name);
-  if (species == nullptr) throw std::invalid_argument(std::string(name));
-  return *species;
-}
+using test::shippedPlant;
 
 // Read from web pages, by page:
 // - Farm: Heritage Flower Farm, Mukwonago, Wisconsin, "Wisconsin native" and "Prairie plants"
@@ -26,9 +21,12 @@ const Species& plantNamed(std::string_view name) {
 // - Umass: University of Massachusetts, Stockbridge School, plant pages
 // - Ohio: Ohio State University, plant pages, after the Missouri Botanical Garden
 // - Wisc: wisconsinpollinators.com, native grasses
+// - Chicago: R. Hawke, Chicago Botanic Garden (2014), on garden phlox, Fine Gardening, August
+// - Highlands: Highlands Mountain Garden Club, North Carolina, phlox
 constexpr auto kFarm = "Heritage Flower Farm", kDane = "Dane County Master Gardeners",
                kMinnesota = "University of Minnesota", kMassachusetts = "UMass Stockbridge",
-               kOhio = "Ohio State University", kWisconsin = "Wisconsin Pollinators";
+               kOhio = "Ohio State University", kWisconsin = "Wisconsin Pollinators",
+               kChicago = "Chicago Botanic Garden", kHighlands = "Highlands Mountain Garden Club";
 
 struct Zones {
   const char* species;
@@ -41,7 +39,7 @@ class HardinessZones : public testing::TestWithParam<Zones> {};
 // Published ranges of one species differ by a zone at either end; the table is within that.
 TEST_P(HardinessZones, AreThosePublishedToWithinAZone) {
   const Zones& published = GetParam();
-  const Species& species = plantNamed(published.species);
+  const Species& species = shippedPlant(published.species);
   EXPECT_LE(std::abs(species.zoneLow - published.coldest), 1) << published.source;
   EXPECT_LE(std::abs(species.zoneHigh - published.warmest), 1) << published.source;
 }
@@ -57,10 +55,11 @@ INSTANTIATE_TEST_SUITE_P(
         Zones{"Liatris aspera", 4, 9, kFarm}, Zones{"Liatris pycnostachya", 3, 9, kFarm},
         Zones{"Liatris spicata", 4, 9, kFarm}, Zones{"Lilium superbum", 4, 8, kFarm},
         Zones{"Monarda fistulosa", 3, 9, kMassachusetts}, Zones{"Phlox divaricata", 3, 8, kFarm},
-        Zones{"Physostegia virginiana", 3, 9, kFarm}, Zones{"Ratibida pinnata", 3, 8, kFarm},
-        Zones{"Rudbeckia subtomentosa", 4, 8, kFarm}, Zones{"Rudbeckia triloba", 4, 8, kDane},
-        Zones{"Ruellia humilis", 3, 9, kFarm}, Zones{"Salvia azurea", 5, 9, kFarm},
-        Zones{"Schizachyrium scoparium", 3, 8, kMinnesota},
+        Zones{"Phlox paniculata", 4, 8, kChicago}, Zones{"Phlox stolonifera", 4, 8, kHighlands},
+        Zones{"Phlox subulata", 3, 8, kHighlands}, Zones{"Physostegia virginiana", 3, 9, kFarm},
+        Zones{"Ratibida pinnata", 3, 8, kFarm}, Zones{"Rudbeckia subtomentosa", 4, 8, kFarm},
+        Zones{"Rudbeckia triloba", 4, 8, kDane}, Zones{"Ruellia humilis", 3, 9, kFarm},
+        Zones{"Salvia azurea", 5, 9, kFarm}, Zones{"Schizachyrium scoparium", 3, 8, kMinnesota},
         Zones{"Symphyotrichum cordifolium", 3, 8, kFarm},
         Zones{"Symphyotrichum novae-angliae", 4, 8, kFarm},
         Zones{"Symphyotrichum oblongifolium", 3, 8, kFarm}));
@@ -73,7 +72,7 @@ struct Native {
 class NativeStates : public testing::TestWithParam<Native> {};
 
 TEST_P(NativeStates, HoldTheStateThatASourceThereNames) {
-  const auto& states = plantNamed(GetParam().species).nativeStates;
+  const auto& states = shippedPlant(GetParam().species).nativeStates;
   EXPECT_NE(std::find(states.begin(), states.end(), GetParam().state), states.end());
 }
 
@@ -113,7 +112,7 @@ INSTANTIATE_TEST_SUITE_P(
 class NotNative : public testing::TestWithParam<Native> {};
 
 TEST_P(NotNative, IsNotSaidOfAStateFarFromItsRange) {
-  const auto& states = plantNamed(GetParam().species).nativeStates;
+  const auto& states = shippedPlant(GetParam().species).nativeStates;
   EXPECT_EQ(std::find(states.begin(), states.end(), GetParam().state), states.end());
 }
 
