@@ -133,6 +133,7 @@ class Filling {
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
+      task.blunt = i + 1 >= tries;
     }
     return best_;
   }

@@ -16,11 +16,29 @@ struct Measure {
   double root;  // of the stretch
   explicit Measure(Angle axis, double stretch)
       : along{std::cos(axis.radians()), std::sin(axis.radians())}, root(std::sqrt(stretch)) {}
-  [[nodiscard]] double squared(Point step) const {
-    const double u = dot(step, along) / root, v = cross(along, step) * root;
+  [[nodiscard]] double squared(Point step) const { return squared(step, along); }
+  [[nodiscard]] double squared(Point step, Point lying) const {
+    const double u = dot(step, lying) / root, v = cross(lying, step) * root;
     return u * u + v * v;
   }
 };
+
+Point direction(double radians) {
+  return {std::cos(radians), std::sin(radians)};
+}
+// A direction turned by the angle of another, and back by it.
+Point turned(Point a, Point by) {
+  return {a.x * by.x - a.y * by.y, a.x * by.y + a.y * by.x};
+}
+Point turnedBack(Point a, Point by) {
+  return {a.x * by.x + a.y * by.y, a.y * by.x - a.x * by.y};
+}
+// Half the turn of the grain from one place to another, of the two ways round the shorter. Grains
+// have no sense, so their halves are the same up to a right angle.
+Point halfTurn(Point from, Point to) {
+  const Point turn = turnedBack(to, from);
+  return std::abs(turn.y) > std::abs(turn.x) ? Point{turn.y, -turn.x} : turn;
+}
 
 // Slow waves in many directions: a bend without a visible pattern.
 class Bend {
@@ -58,16 +76,23 @@ struct Tally {
 
 }  // namespace
 
-DriftCells::DriftCells(const FillGround& ground, double bend, double scale, Chance& chance)
-    : ground_(ground) {
+DriftCells::DriftCells(const FillGround& ground, const BedGrain& grain, double bend, double scale,
+                       Chance& chance)
+    : ground_(ground), grain_(grain) {
   const Bend bending(0.09 * bend * scale, scale, chance);
   bent_.reserve(ground.cells().size());
   for (const FillCell& cell : ground.cells()) bent_.push_back(bending.at(cell.at));
+  if (!grain.bends()) return;
+  turn_.reserve(ground.cells().size());
+  for (const FillCell& cell : ground.cells())
+    turn_.push_back(direction(0.5 * grain.at(cell.at).radians()));
 }
 
 void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usualArea,
                        Owners& owners, std::vector<double>& nearest) const {
-  const Measure measure(drift.axis, drift.stretch);
+  const Angle grain = grain_.at(drift.middle);
+  const Measure measure(grain + drift.lean, drift.stretch);
+  const Point turn = direction(0.5 * grain.radians());
   // Beyond this a drift has no business; what nobody claims is filled up later. A small one looks
   // as far as others: else a corner that only it reaches would all be its own.
   const double radius = 2.4 * std::sqrt(std::max(drift.area, usualArea) / std::numbers::pi);
@@ -83,7 +108,11 @@ void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usual
       const int cell = ground_.at(column, row);
       if (cell < 0) continue;
       const auto i = static_cast<std::size_t>(cell);
-      const double away = measure.squared(bent_[i] - drift.middle) - drift.weight;
+      // A chord of a circle lies halfway between the directions at its ends: so a drift that bends
+      // with the bed is measured by the mean of both.
+      const Point lying =
+          turn_.empty() ? measure.along : turned(measure.along, halfTurn(turn, turn_[i]));
+      const double away = measure.squared(bent_[i] - drift.middle, lying) - drift.weight;
       if (away < nearest[i]) nearest[i] = away, owners[i] = number;
     }
 }

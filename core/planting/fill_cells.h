@@ -7,6 +7,7 @@
 
 #include <vector>
 
+#include "core/planting/bed_grain.h"
 #include "core/planting/fill_ground.h"
 #include "core/planting/fill_random.h"
 #include "core/planting/fill_watch.h"
@@ -15,7 +16,7 @@ namespace tussock {
 
 struct DriftCell {
   Point middle;
-  Angle axis;
+  Angle lean;            // to the grain of the bed at its middle
   double stretch = 3.0;  // length over width
   double area = 0.0;     // square metres asked for
   double weight = 0.0;   // square metres, found by sharing
@@ -26,7 +27,8 @@ using Owners = std::vector<std::int32_t>;  // for each cell of the ground, whose
 class DriftCells {
  public:
   // `bend` 0 for straight edges, 1 for lively ones; `scale` metres, about the size of a drift.
-  DriftCells(const FillGround& ground, double bend, double scale, Chance& chance);
+  DriftCells(const FillGround& ground, const BedGrain& grain, double bend, double scale,
+             Chance& chance);
 
   // Moves middles and weights for so many rounds; gives each cell of the ground its owner, and
   // every drift one piece. Drifts that find no room own nothing.
@@ -45,7 +47,9 @@ class DriftCells {
                                          std::vector<char>& seen) const;
 
   const FillGround& ground_;
+  const BedGrain& grain_;
   std::vector<Point> bent_;  // where each cell seems to lie
+  std::vector<Point> turn_;  // half the angle of the grain there, as a direction; none if straight
 };
 
 // Starting points for so many drifts, spread evenly in the stretched measure.

@@ -6,7 +6,7 @@
 #include <numbers>
 #include <numeric>
 
-#include "core/geometry/overlay.h"
+#include "core/planting/bed_grain.h"
 #include "core/planting/fill_anneal.h"
 #include "core/planting/fill_caps.h"
 #include "core/planting/fill_plant.h"
@@ -24,21 +24,21 @@ constexpr double kDensity = 0.985;
 
 // How the drifts of a fill lie: their slant, length and liveliness.
 struct Manner {
-  Angle axis;
-  double lean = 0.0;     // radians that axes differ by, to each side
+  BedGrain grain;
+  Angle lean;            // to the grain
+  double apart = 0.0;    // radians that leans differ by, to each side
   double stretch = 3.2;  // on average
   double bend = 0.5;
 };
 
+// In a narrow bed drifts lie flatter, so that they run past each other.
 Manner mannerFor(const LayerTask& task, Chance& chance) {
-  constexpr double kNarrow = 2.2;  // metres; a drift at the usual slant would be cut short
-  const OrientedRectangle box = smallestRectangle(task.bed.outline.outer, Length());
-  const double width = areaOf(task.bed.outline).squareMetres() / std::max(box.length, 0.1);
-  Manner manner;
-  const Angle usual = usualAxis(task.bed);  // 30 degrees to the viewing side
-  manner.axis = chance.share() < 0.5 ? usual : usual - Angle::degrees(60);
-  manner.lean = 0.06 + 0.16 * task.wildness;
-  manner.stretch = width < kNarrow ? 2.6 : 3.3;
+  Manner manner{BedGrain(task.bed), {}};
+  const bool flat = manner.grain.narrow() && !task.blunt;
+  const Angle lean = Angle::degrees(flat ? 22 : 30);
+  manner.lean = chance.share() < 0.5 ? lean : -lean;
+  manner.apart = (0.06 + 0.16 * task.wildness) * (flat ? 0.5 : 1.0);
+  manner.stretch = flat ? 4.0 : manner.grain.narrow() ? 2.6 : 3.3;
   manner.bend = 0.35 + 0.9 * task.wildness;
   return manner;
 }
@@ -120,9 +120,12 @@ class LayerFill {
   [[nodiscard]] DriftCell cellAt(Point middle) {
     DriftCell cell;
     cell.middle = middle;
-    cell.axis = manner_.axis + Angle::radians(chance_.between(-manner_.lean, manner_.lean));
+    cell.lean = manner_.lean + Angle::radians(chance_.between(-manner_.apart, manner_.apart));
     stretches_.push_back(manner_.stretch * chance_.between(0.85, 1.25));
     return cell;
+  }
+  [[nodiscard]] Angle axisOf(std::size_t spot) const {
+    return manner_.grain.at(cells_[spot].middle) + cells_[spot].lean;
   }
   // A few plants drawn out long would stand in single file: they make a clump.
   [[nodiscard]] double stretchFor(std::size_t spot) const {
@@ -133,7 +136,9 @@ class LayerFill {
 
   // Middles all over the bed, low drifts towards the viewers.
   void spread() {
-    auto middles = spreadMiddles(ground_, planned_.size(), manner_.axis, manner_.stretch, chance_);
+    const Angle axis = manner_.grain.at(ground_.box().centre()) + manner_.lean;
+    const double stretch = manner_.grain.bends() ? 1.0 : manner_.stretch;
+    auto middles = spreadMiddles(ground_, planned_.size(), axis, stretch, chance_);
     drifts_.resize(planned_.size());
     std::iota(drifts_.begin(), drifts_.end(), std::size_t{0});
     std::vector<double> heights, depths;
@@ -145,7 +150,8 @@ class LayerFill {
                      [&](Point a, Point b) { return depthAt(a) < depthAt(b); });
     for (const Point middle : middles) cells_.push_back(cellAt(middle));
     const double size = ground_.area() / static_cast<double>(planned_.size());
-    sharing_.emplace(ground_, manner_.bend, std::sqrt(size * manner_.stretch), chance_);
+    sharing_.emplace(ground_, manner_.grain, manner_.bend, std::sqrt(size * manner_.stretch),
+                     chance_);
     share(16);
   }
   [[nodiscard]] float depthAt(Point p) const {
@@ -212,7 +218,7 @@ class LayerFill {
       const int more = count - drift.count;
       if (more > 0 && caps_->room(drift.kind) < more) count = drift.count;
       caps_->add(drift.kind, count - drift.count);
-      toPlant.push_back({task_.kinds[drift.kind].spacing, count, cells_[spot].axis, drift.kind});
+      toPlant.push_back({task_.kinds[drift.kind].spacing, count, axisOf(spot), drift.kind});
     }
     const auto places = plantDrifts({task_.yard, task_.bed, task_.layer, ground_}, owners_, toPlant,
                                     *caps_, chance_, watch_);
@@ -251,7 +257,7 @@ class LayerFill {
     drift.spacing = Length::metres(kind.spacing);
     drift.size = task_.size;
     if (kind.matrix) drift.pattern = Pattern::Matrix;
-    drift.axis = cells_[spot].axis;
+    drift.axis = axisOf(spot);
     drift.stretch = cells_[spot].stretch;
     drift.places = places;
     return drift;

@@ -24,6 +24,7 @@ struct LayerTask {
   double cover = 1.0;  // of the free ground
   StockSize size = StockSize::Plug;
   FillLimits limits;
+  bool blunt = false;  // shorter drifts in a narrow bed: they leave less ground at their points
 };
 
 // Drifts that obey the placement rules; fewer, or none, when told to halt early.

@@ -7,11 +7,11 @@
 #include <numbers>
 #include <numeric>
 
+#include "core/planting/bed_grain.h"
 #include "core/planting/fill_costs.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/fill_spots.h"
-#include "core/planting/grow.h"
 #include "core/planting/measures.h"
 
 namespace tussock {
@@ -57,8 +57,7 @@ double outside(double value, double low, double high, double slack) {
 
 class DriftTerms {
  public:
-  DriftTerms(const Scored& scored, const Bed& bed, double wildness)
-      : scored_(scored), along_(usualAxis(bed) - Angle::degrees(30)) {
+  DriftTerms(const Scored& scored, const Bed& bed, double wildness) : scored_(scored), grain_(bed) {
     usual_ = usualDriftSize(scored.plants, wildness);
   }
 
@@ -87,11 +86,12 @@ class DriftTerms {
     const double ratio = shape->length / shape->width;
     shaped_ += 1.0, proportions_ += outside(ratio, 2.5, 5.0, 1.5);
     if (ratio < 1.5) return;
-    long_ += 1.0, slant_ += outside(degreesBetween(shape->axis, along_), 20.0, 45.0, 20.0);
+    long_ += 1.0,
+        slant_ += outside(degreesBetween(shape->axis, grain_.at(shape->centre)), 20.0, 45.0, 20.0);
   }
 
   const Scored& scored_;
-  Angle along_;
+  BedGrain grain_;
   double usual_ = 7.0;
   double even_ = 0.0, counted_ = 0.0, size_ = 0.0;
   double proportions_ = 0.0, shaped_ = 0.0, slant_ = 0.0, long_ = 0.0;
