@@ -47,4 +47,7 @@ namespace tussock {
 // What casts shade is drawn so that its shade is there and can be relied on (shade_problems.h).
 [[nodiscard]] std::vector<Finding> checkDoubtfulShade(const Survey& survey);
 
+// No two beds share more than a hundredth of the smaller one's ground.
+[[nodiscard]] std::vector<Finding> checkSharedGround(const Survey& survey);
+
 }  // namespace tussock

@@ -37,6 +37,8 @@ FindingText wordsOf(const Finding& finding, const Wording& words, const SunMap* 
       return describeUnknownSpecies(finding, words);
     case CheckId::DoubtfulShade:
       return describeDoubtfulShade(finding, words);
+    case CheckId::SharedGround:
+      return describeSharedGround(finding, words);
   }
   return {};
 }

@@ -18,6 +18,7 @@ namespace tussock {
 
 [[nodiscard]] FindingText describeUnknownSpecies(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeDoubtfulShade(const Finding& finding, const Wording& words);
+[[nodiscard]] FindingText describeSharedGround(const Finding& finding, const Wording& words);
 
 [[nodiscard]] FindingText describeShare(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeBloom(const Finding& finding, const Wording& words,

@@ -60,6 +60,15 @@ FindingText describeObstructed(const Finding& finding, const Wording& words) {
       {}};
 }
 
+FindingText describeSharedGround(const Finding& finding, const Wording& words) {
+  return {"Ground in two beds",
+          sentence(fmt::format("{} and {} share ground, {} of the smaller: it would be planted and "
+                               "counted twice. Draw their edges apart, or make them one bed.",
+                               words.bedName(finding.subjects.front()),
+                               words.bedName(finding.subjects.back()), percent(finding.measured))),
+          {}};
+}
+
 FindingText describeDoubtfulShade(const Finding& finding, const Wording& words) {
   const ObjectRef about = finding.subjects.front();
   for (const ShadeProblem& problem : shadeProblems(words.yard()))

@@ -25,10 +25,11 @@ enum class CheckId {
   Obstructed,
   UnknownSpecies,
   DoubtfulShade,
+  SharedGround,
 };
 template <>
 struct EnumWords<CheckId> {
-  static constexpr WordTable<CheckId, 13> values{{{CheckId::Spacing, "spacing"},
+  static constexpr WordTable<CheckId, 14> values{{{CheckId::Spacing, "spacing"},
                                                   {CheckId::SetBack, "set_back"},
                                                   {CheckId::OddCount, "odd_count"},
                                                   {CheckId::SunNeed, "sun_need"},
@@ -40,7 +41,8 @@ struct EnumWords<CheckId> {
                                                   {CheckId::BloomGap, "bloom_gap"},
                                                   {CheckId::Obstructed, "obstructed"},
                                                   {CheckId::UnknownSpecies, "unknown_species"},
-                                                  {CheckId::DoubtfulShade, "doubtful_shade"}}};
+                                                  {CheckId::DoubtfulShade, "doubtful_shade"},
+                                                  {CheckId::SharedGround, "shared_ground"}}};
 };
 
 enum class Severity { Hint, Caution, Alert };

@@ -25,6 +25,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::Obstructed, "Room to stand", checkObstructed, nullptr},
     {CheckId::UnknownSpecies, "Species with facts", nullptr, checkUnknownSpecies},
     {CheckId::DoubtfulShade, "Shade that can be relied on", nullptr, checkDoubtfulShade},
+    {CheckId::SharedGround, "Beds apart", nullptr, checkSharedGround},
 }};
 
 void append(std::vector<Finding>& all, std::vector<Finding> more) {

@@ -54,6 +54,9 @@ std::vector<Threshold> table() {
        "what is not known is not checked; common practice"},
       {"doubtful_shade", "Solids whose shade is missing or in doubt", 0.0, Count,
        "hours of sun are as good as what is drawn; common practice"},
+      {"shared_ground", "Largest share of a bed that is in another too", 0.01, Share,
+       "ground is planted and counted once; the figure, for edges drawn by hand, is common "
+       "practice"},
   };
 }
 

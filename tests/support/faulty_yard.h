@@ -20,6 +20,7 @@ inline YardBuilder faultyYard() {
   yard.drift(kAster, row(5, 0.4, {13.0, 4.0}));
   yard.drift(kBlazingStar, row(3, 0.4, {15.0, 3.0}));
   yard.drift("Nusquam ignota", row(3, 0.4, {16.4, 5.0}));  // of no known species
+  yard.bed("Nook", "POLYGON((16 5, 20 5, 20 9, 16 9, 16 5))").viewing("all");  // over the corner
   yard.paving("Step", "POLYGON((14 3.8, 14.5 3.8, 14.5 4.2, 14 4.2, 14 3.8))");
   yard.wall("Stub", {{22.0, 3.0}, {22.0, 3.0}}, 0.2);  // of no length
   return yard;
