@@ -48,7 +48,7 @@ TEST(SharedGround, BedsSideBySideOrOneInTheHoleOfAnotherShareNone) {
                   .empty());
 }
 
-TEST(SharedGround, AHandsBreadthOfALongEdgeIsLetBe) {
+TEST(SharedGround, AFingersBreadthOfALongEdgeIsLetBe) {
   EXPECT_TRUE(foundIn(YardBuilder()
                           .bed("Border", kBorder)
                           .bed("Next", "POLYGON((5.98 0, 9 0, 9 3, 5.98 3, 5.98 0))")
