@@ -93,11 +93,12 @@ void ShadowOverlay::take(const Yard& yard, const SunPosition& sun, MonthDay day)
   dark_ = !sunlit(solids, sun);
   int group = -1;
   for (const Shadow& shadow : shadowsOf(solids, sun, day)) {
-    if (shadow.outline.size() < 3) continue;
+    const Ring outline = ringOf(shadow.outline);
+    if (outline.size() < 3) continue;
     if (shadow.group != group) casts_.push_back({QPainterPath(), shadow.openness});
     group = shadow.group;
     casts_.back().path.setFillRule(Qt::WindingFill);
-    casts_.back().path.addPath(outlinePath(shadow.outline));
+    casts_.back().path.addPath(outlinePath(outline));
   }
   for (const Building& building : yard.buildings)
     roofs_.addPath(tussock::pathOf(building.footprint));

@@ -10,6 +10,16 @@ std::int64_t wholeUnits(double units) {
   return static_cast<std::int64_t>(units < 0.0 ? units - 0.5 : units + 0.5);
 }
 
+namespace {
+std::size_t endOfGroup(std::span<const Span> spans, std::size_t first) {
+  std::size_t end = first + 1;
+  while (end < spans.size() && spans[end].group == spans[first].group &&
+         spans[end].density < kOpaque)
+    ++end;
+  return end;
+}
+}  // namespace
+
 void RowLight::enterJoined(std::span<const Span> ofOneGroup) {
   joined_.clear();
   for (const Span& span : ofOneGroup) joined_.push_back(span.columns);
@@ -26,7 +36,8 @@ void RowLight::enterJoined(std::span<const Span> ofOneGroup) {
 void RowLight::enter(std::span<const Span> spans) {
   for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
     next = i + 1;
-    while (next < spans.size() && spans[next].group == spans[i].group) ++next;
+    // What is dark stays dark, however often it is entered.
+    if (spans[i].density < kOpaque) next = endOfGroup(spans, i);
     if (next == i + 1)
       enter(spans[i].columns, spans[i].density);
     else

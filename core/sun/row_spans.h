@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "core/geometry/polygon.h"
+#include "core/sun/outline.h"
 
 namespace tussock {
 
@@ -27,29 +27,49 @@ class RowSpans {
  public:
   explicit RowSpans(const Grid& grid);
 
-  void follow(const Ring& outline);  // convex, anticlockwise
+  void follow(const Outline& outline);
   // Rows from first up to end have columns, which may be none.
   [[nodiscard]] int first() const { return first_; }
   [[nodiscard]] int end() const { return end_; }
   [[nodiscard]] Columns at(int row) const { return spans_[static_cast<std::size_t>(row)]; }
 
  private:
-  static constexpr double kNowhere = 1e300;
-  struct Corner {
-    Point at;
-    int first, end;  // rows from here up, and up to here
+  // A height that the outline runs through, in cells, and the rows from here up and up to here.
+  struct Level {
+    double y = 0.0;
+    int first = 0, end = 0;
   };
-  void findCorners(const Ring& outline);
-  void followEdges();
-  static void followEdge(const Corner& low, const Corner& high, double* places);
+  // An ellipse in cells: half its height, how far east it leans for each cell north, and half its
+  // width along a row.
+  struct Ellipse {
+    Point centre;
+    double height = 1.0, lean = 0.0, width = 0.0;
+  };
+  enum class Side { West, East, Both };
+  // What bounds some rows: part of an ellipse; without width, an edge through its centre.
+  struct Bound {
+    Ellipse of;
+    Side side = Side::West;
+    int first = 0, end = 0;
+  };
+  [[nodiscard]] Point inCells(Point p) const;
+  [[nodiscard]] Level levelAt(double y) const;
+  [[nodiscard]] Ellipse ellipseOf(const Arc& arc) const;
+  void findBounds(const Outline& outline);
+  void addWhole(const Arc& arc);
+  void addArc(const Arc& arc, Level start, Level end);
+  void addEdge(Point from, Level start, Point to, Level end);
+  void add(const Ellipse& of, Side side, int first, int end);
+  void follow(const Bound& bound);
   void setColumns();
 
   const Grid& grid_;
+  double perMetre_;
   int lowest_ = 0, highest_ = 0;  // rows with anything asked for
   int first_ = 0, end_ = 0;
   std::vector<Columns> spans_;
-  std::vector<Corner> corners_;        // of the outline at hand
-  std::vector<double> wests_, easts_;  // by row, where its edges cross
+  std::vector<Bound> bounds_;          // of the outline at hand
+  std::vector<double> wests_, easts_;  // by row, where they run
 };
 
 }  // namespace tussock

@@ -2,17 +2,11 @@
 #include "core/sun/shade.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <numbers>
-#include <span>
 
 namespace tussock {
 
 namespace {
-
-constexpr int kCrownSides = 64;
-constexpr int kTrunkSides = 16;
 
 // Where light goes: away from the sun over the ground, so many metres for each metre of height; on
 // a slope as many more or fewer as the ground falls or rises that way.
@@ -31,34 +25,31 @@ struct Cast {
   [[nodiscard]] Point across() const { return {-away.y, away.x}; }
   [[nodiscard]] Point level(Point at, double up) const { return at + away * (up * reach); }
   [[nodiscard]] Point ground(Point at, double up) const { return at + away * (up * slopeReach); }
-  // Takes an outline from the level through a place on the ground along the light to the ground.
-  void lower(Point through, std::span<Point> outline) const {
-    if (rise == Point()) return;
-    for (Point& p : outline) p = ground(p, -dot(rise, p - through));
+  // From the level through a place on the ground along the light to the ground.
+  [[nodiscard]] Arc lowered(Point through, Arc arc) const {
+    if (rise == Point()) return arc;
+    arc.centre = ground(arc.centre, -dot(rise, arc.centre - through));
+    arc.u = ground(arc.u, -dot(rise, arc.u));
+    arc.v = ground(arc.v, -dot(rise, arc.v));
+    return arc;
+  }
+  [[nodiscard]] Point lowered(Point through, Point at) const {
+    return ground(at, -dot(rise, at - through));
+  }
+  // The shadow of a level disc at a height above a place.
+  [[nodiscard]] Arc disc(Point at, double radius, double up) const {
+    return {level(at, up), away * radius, across() * radius};
   }
 };
 
-struct Turn {
-  double cosine, sine;
-};
-
-template <int kSides>
-const std::array<Turn, kSides>& turns() {
-  static const std::array<Turn, kSides> table = [] {
-    std::array<Turn, kSides> result{};
-    for (int i = 0; i < kSides; ++i) {
-      const double angle = 2.0 * std::numbers::pi * i / kSides;
-      result[static_cast<std::size_t>(i)] = {std::cos(angle), std::sin(angle)};
-    }
-    return result;
-  }();
-  return table;
+// Of an ellipse whose u points away from the sun.
+Arc farHalf(Arc whole) {
+  whole.from = {0.0, -1.0}, whole.to = {0.0, 1.0};
+  return whole;
 }
-
-// Radius of the regular polygon that has the area of a circle of radius 1.
-double sameArea(int sides) {
-  const double step = 2.0 * std::numbers::pi / sides;
-  return std::sqrt(step / std::sin(step));
+Arc nearHalf(Arc whole) {
+  whole.from = {0.0, 1.0}, whole.to = {0.0, -1.0};
+  return whole;
 }
 
 // Convex hull in place, anticlockwise (Andrew 1979).
@@ -86,71 +77,52 @@ void castCorners(const std::vector<SitePoint>& corners, const Cast& cast, Ring& 
 }
 
 // The outline of an ellipsoid in parallel light: an ellipse, wider along the light by the height.
-void castEllipsoid(const Crown& crown, const Cast& cast, Ring& outline) {
-  const double size = sameArea(kCrownSides);
+void castEllipsoid(const Crown& crown, const Cast& cast, Outline& outline) {
   const double half = (crown.top - crown.base) / 2.0 * cast.reach;
+  const Point along = cast.away * std::hypot(crown.radius, half);
   const Point centre = cast.level(crown.at, (crown.base + crown.top) / 2.0);
-  const Point u = cast.away * (size * std::hypot(crown.radius, half));
-  const Point v = cast.across() * (size * crown.radius);
-  for (const Turn& turn : turns<kCrownSides>())
-    outline.push_back(centre + u * turn.cosine + v * turn.sine);
+  outline.arcs.push_back(cast.lowered(crown.at, Arc{centre, along, cast.across() * crown.radius}));
 }
 
 // The discs at both ends and what lies between: far half from one, near half from the other.
-template <int kSides>
-void castColumn(Point at, double radius, double base, double top, const Cast& cast, Ring& outline) {
-  const Point u = cast.away * (radius * sameArea(kSides));
-  const Point v = cast.across() * (radius * sameArea(kSides));
-  const Point far = cast.level(at, top);
-  const Point near = cast.level(at, base);
-  const auto& table = turns<kSides>();
-  const auto point = [&](Point centre, int i) {
-    const Turn& turn = table[static_cast<std::size_t>(i % kSides)];
-    outline.push_back(centre + u * turn.cosine + v * turn.sine);
+void castColumn(const Crown& crown, const Cast& cast, Outline& outline) {
+  const auto disc = [&](double up) {
+    return cast.lowered(crown.at, cast.disc(crown.at, crown.radius, up));
   };
-  for (int i = -kSides / 4; i <= kSides / 4; ++i) point(far, i + kSides);
-  for (int i = kSides / 4; i <= kSides * 3 / 4; ++i) point(near, i);
+  outline.arcs.push_back(farHalf(disc(crown.top)));
+  outline.arcs.push_back(nearHalf(disc(crown.base)));
 }
 
 // The disc at the base and the tangents to it from the tip's shadow.
-void castCone(const Crown& crown, const Cast& cast, Ring& outline) {
-  const double radius = crown.radius * sameArea(kCrownSides);
-  const Point centre = cast.level(crown.at, crown.base);
+void castCone(const Crown& crown, const Cast& cast, Outline& outline) {
+  Arc disc = cast.lowered(crown.at, cast.disc(crown.at, crown.radius, crown.base));
   const double tip = (crown.top - crown.base) * cast.reach;
-  const Point u = cast.away * radius;
-  const Point v = cast.across() * radius;
-  const double cosine = tip > radius ? radius / tip : 2.0;  // of the tangent points' angle
-  if (tip > radius) {
+  if (tip > crown.radius) {
+    const double cosine = crown.radius / tip;  // of the tangent points' turn
     const double sine = std::sqrt(1.0 - cosine * cosine);
-    outline.push_back(centre + u * cosine - v * sine);
-    outline.push_back(centre + cast.away * tip);
-    outline.push_back(centre + u * cosine + v * sine);
+    disc.from = {cosine, sine}, disc.to = {cosine, -sine};
+    outline.corners.push_back(cast.lowered(crown.at, cast.level(crown.at, crown.top)));
   }
-  for (const Turn& turn : turns<kCrownSides>())
-    if (turn.cosine < cosine) outline.push_back(centre + u * turn.cosine + v * turn.sine);
+  outline.arcs.push_back(disc);
 }
 
-void castOnLevel(const Crown& crown, const Cast& cast, Ring& outline) {
+void castCrown(const Crown& crown, const Cast& cast, Outline& outline) {
+  if (!crown.corners.empty()) return castCorners(crown.corners, cast, outline.corners);
   switch (crown.shape) {
     case CrownShape::Ellipsoid:
       return castEllipsoid(crown, cast, outline);
     case CrownShape::Cone:
       return castCone(crown, cast, outline);
     case CrownShape::Column:
-      return castColumn<kCrownSides>(crown.at, crown.radius, crown.base, crown.top, cast, outline);
+      return castColumn(crown, cast, outline);
   }
 }
 
-void castCrown(const Crown& crown, const Cast& cast, Ring& outline) {
-  if (!crown.corners.empty()) return castCorners(crown.corners, cast, outline);
-  castOnLevel(crown, cast, outline);
-  cast.lower(crown.at, outline);
-}
-
 // The foot lies on the ground as it is; only the shadow of the trunk's far end is moved to it.
-void castTrunk(const Crown& crown, const Cast& cast, Ring& outline) {
-  castColumn<kTrunkSides>(crown.at, crown.trunkRadius, 0.0, crown.base, cast, outline);
-  cast.lower(crown.at, std::span(outline).first(outline.size() / 2));
+void castTrunk(const Crown& crown, const Cast& cast, Outline& outline) {
+  const auto disc = [&](double up) { return cast.disc(crown.at, crown.trunkRadius, up); };
+  outline.arcs.push_back(farHalf(cast.lowered(crown.at, disc(crown.base))));
+  outline.arcs.push_back(nearHalf(disc(0.0)));
 }
 
 // Hands out the shadows of a vector one by one, keeping the room their outlines already have.
@@ -185,7 +157,7 @@ void castShadows(const Solids& solids, const SunPosition& sun, MonthDay day,
     const Cast cast(sun, solids.horizon.rise());
     int group = 0;
     for (const ConvexSolid& body : solids.bodies) {
-      castCorners(body.corners, cast, refill.next(body.openness, body.group).outline);
+      castCorners(body.corners, cast, refill.next(body.openness, body.group).outline.corners);
       group = body.group + 1;
     }
     for (const Crown& crown : solids.crowns) {

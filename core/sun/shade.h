@@ -4,21 +4,19 @@
 
 #include <vector>
 
-#include "core/geometry/polygon.h"
+#include "core/sun/outline.h"
 #include "core/sun/position.h"
 #include "core/sun/solids.h"
 
 namespace tussock {
 
 struct Shadow {
-  Ring outline;           // convex, anticlockwise; a body's own footprint is part of it
+  Outline outline;        // a body's own footprint is part of it
   double openness = 0.0;  // share of direct sun let through
   int group = 0;          // shadows of one object, which dim the sun once where they overlap
 };
 // In order of group; nothing when the sun does not clear the horizon (see Horizon::clears), for
-// then there is no sun to keep off: sunlit() tells. Round crowns are drawn
-// with 64 sides of the same area as the true ellipse, so that the edge is within 0.0008 of its half
-// axis; trunks with 16.
+// then there is no sun to keep off: sunlit() tells.
 [[nodiscard]] std::vector<Shadow> shadowsOf(const Solids& solids, const SunPosition& sun,
                                             MonthDay day);
 // The same into a vector that is used again, so that nothing is allocated from step to step.

@@ -44,50 +44,61 @@ std::int64_t* SunCount::changesOf(HalfDay half, int row) {
 }
 
 namespace {
-
-bool isWithin(Columns columns, Columns other) {
-  return columns.from >= other.from && columns.to <= other.to;
+void addDark(std::span<const Span> runs, std::int64_t units, std::int64_t* changes) {
+  for (const Span& run : runs) {
+    changes[run.columns.from] += units;
+    changes[run.columns.to] -= units;
+  }
 }
-
-// To both where they meet, else to the longer.
-void widen(Columns& dark, Columns by) {
-  if (by.from <= dark.to && by.to >= dark.from)
-    dark = {std::min(dark.from, by.from), std::max(dark.to, by.to)};
-  else if (by.to - by.from > dark.to - dark.from)
-    dark = by;
-}
-
 }  // namespace
 
 SunTally::SunTally(const Grid& grid)
-    : count_(grid),
-      finder_(grid),
-      dark_(static_cast<std::size_t>(grid.rows)),
-      spans_(dark_.size()) {}
+    : count_(grid), finder_(grid), dark_(grid), spans_(static_cast<std::size_t>(grid.rows)) {}
 
 void SunTally::take(const std::vector<Shadow>& shadows, double hours, HalfDay half) {
   const double units = hours * kUnitsPerHour;
   count_.open[static_cast<int>(half)] += wholeUnits(units);
   if (shadows.empty()) return;
   steps_.push_back({units, half});
-  std::fill(dark_.begin(), dark_.end(), Columns{});
-  for (const Shadow& shadow : shadows) hold(shadow);
+  first_ = static_cast<int>(spans_.size()), end_ = 0;
+  for (const Shadow& shadow : shadows)
+    if (densities_.of(shadow.openness) >= kOpaque) darken(shadow);
+  for (const Shadow& shadow : shadows)
+    if (const Density density = densities_.of(shadow.openness); density < kOpaque)
+      dim(shadow, density);
+  holdDark();
   if (held_ > kMostHeld) enterAll();
 }
 
-// What lies in the dark already makes no difference; of a row's dark only one run is looked at.
-void SunTally::hold(const Shadow& shadow) {
-  const int step = static_cast<int>(steps_.size()) - 1;
-  const Density density = densities_.of(shadow.openness);
+void SunTally::darken(const Shadow& shadow) {
+  finder_.follow(shadow.outline);
+  if (finder_.first() >= finder_.end()) return;
+  for (int row = finder_.first(); row < finder_.end(); ++row) {
+    const Columns columns = finder_.at(row);
+    if (columns.from < columns.to) dark_.darken(row, columns);
+  }
+  first_ = std::min(first_, finder_.first()), end_ = std::max(end_, finder_.end());
+}
+
+// What lies in the dark already makes no difference.
+void SunTally::dim(const Shadow& shadow, Density density) {
   finder_.follow(shadow.outline);
   for (int row = finder_.first(); row < finder_.end(); ++row) {
     const Columns columns = finder_.at(row);
-    Columns& dark = dark_[static_cast<std::size_t>(row)];
-    if (columns.from >= columns.to || isWithin(columns, dark)) continue;
-    if (density == kOpaque) widen(dark, columns);
-    spans_[static_cast<std::size_t>(row)].push_back({columns, density, shadow.group, step});
-    ++held_;
+    if (columns.from < columns.to && !dark_.isDark(row, columns))
+      hold(row, {columns, density, shadow.group});
   }
+}
+
+void SunTally::holdDark() {
+  for (int row = first_; row < end_; ++row)
+    dark_.takeRuns(row, [&](Columns run) { hold(row, {run, kOpaque}); });
+}
+
+void SunTally::hold(int row, Span span) {
+  span.step = static_cast<int>(steps_.size()) - 1;
+  spans_[static_cast<std::size_t>(row)].push_back(span);
+  ++held_;
 }
 
 void SunTally::enterAll() {
@@ -111,7 +122,13 @@ void SunTally::enterRow(std::span<const Span> spans, int row) {
   for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
     while (next < spans.size() && spans[next].step == spans[i].step) ++next;
     const Step& step = steps_[static_cast<std::size_t>(spans[i].step)];
-    light_.add(spans.subspan(i, next - i), step.units, changes[static_cast<int>(step.half)]);
+    const auto ofStep = spans.subspan(i, next - i);
+    std::int64_t* const to = changes[static_cast<int>(step.half)];
+    // What is dark comes last, and its runs do not meet.
+    if (ofStep.front().density >= kOpaque)
+      addDark(ofStep, wholeUnits(step.units), to);
+    else
+      light_.add(ofStep, step.units, to);
   }
 }
 

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/sun/dark_rows.h"
 #include "core/sun/row_light.h"
 #include "core/sun/shade.h"
 #include "core/sun/sun_days.h"
@@ -43,7 +44,10 @@ class SunTally {
   };
   // Some steps' shadows are held, so that a row's changes are at hand for all of them at once.
   static constexpr std::size_t kMostHeld = 100'000;
-  void hold(const Shadow& shadow);
+  void darken(const Shadow& shadow);
+  void dim(const Shadow& shadow, Density density);
+  void holdDark();
+  void hold(int row, Span span);
   void enterAll();
   void enterRow(std::span<const Span> spans, int row);
 
@@ -51,7 +55,8 @@ class SunTally {
   RowSpans finder_;
   RowLight light_;
   Densities densities_;
-  std::vector<Columns> dark_;             // by row, a run without light at the step at hand
+  DarkRows dark_;                         // at the step at hand
+  int first_ = 0, end_ = 0;               // rows that may be dark
   std::vector<Step> steps_;               // held
   std::vector<std::vector<Span>> spans_;  // of them, by row
   std::size_t held_ = 0;                  // in all rows
