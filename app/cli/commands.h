@@ -60,6 +60,8 @@ void refuseOwnFile(const std::string& out, const std::string& yard);
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
 // "1 bed", "2 beds".
 [[nodiscard]] std::string counted(std::size_t count, const std::string& one);
+// Accepts numbers from `least` to `most`, and says so of any other.
+[[nodiscard]] CLI::Validator between(double least, double most);
 
 // Painting needs fonts, and so a Qt application: made without a display if there is none yet.
 void ensurePainting();

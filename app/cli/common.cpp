@@ -5,6 +5,8 @@
 #include <QGuiApplication>
 #include <QTemporaryDir>
 
+#include <fmt/format.h>
+
 #include "app/cli/commands.h"
 #include "app/document/personal_plants.h"
 #include "app/files/whole_file.h"
@@ -50,6 +52,16 @@ std::string lowerExtension(const std::filesystem::path& path) {
 
 std::string counted(std::size_t count, const std::string& one) {
   return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+CLI::Validator between(double least, double most) {
+  const std::string range = fmt::format("from {} to {}", least, most);
+  const auto check = [least, most, range](const std::string& text) {
+    double value = 0.0;
+    const bool fits = CLI::detail::lexical_cast(text, value) && value >= least && value <= most;
+    return fits ? std::string() : "'" + text + "' is not a number " + range;
+  };
+  return CLI::Validator(check, range);
 }
 
 // Where a job without a login session paints, Qt looks for the folder of the session (XDG Base

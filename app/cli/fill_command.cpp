@@ -117,15 +117,15 @@ void addFill(CLI::App& app, Action& chosen) {
                       "File with the species to plant, one a line; else the bed's plant list, else "
                       "one proposed for the bed");
   command->add_option("--seed", options->seed, "Another number gives another arrangement")
-      ->check(CLI::Range(0, 1'000'000'000));
+      ->check(between(0, 1'000'000'000));
   command->add_option("--wildness", options->wildness, "From 0, formal, to 1, natural")
-      ->check(CLI::Range(0.0, 1.0));
+      ->check(between(0.0, 1.0));
   auto* empty =
       command->add_flag("--only-empty", options->onlyEmpty, "Plant only where nothing stands");
   command->add_option("--species", options->species, "Plant only this species anew")
       ->excludes(empty);
   command->add_option("--time", options->seconds, "Most seconds to take")
-      ->check(CLI::Range(1, 3600));
+      ->check(between(1, 3600));
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runFill(*options, console); };
   });

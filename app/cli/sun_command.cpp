@@ -97,11 +97,11 @@ void addSun(CLI::App& app, Action& chosen) {
   command->add_flag("--season", options->season, "The growing season (as without --date)")
       ->excludes(date);
   command->add_option("--cell", options->cellMetres, "Side of a cell in metres")
-      ->check(CLI::Range(0.01, 100.0));
+      ->check(between(0.01, 100.0));
   command->add_option("--step", options->stepMinutes, "Minutes between sun positions")
-      ->check(CLI::Range(1, 60));
+      ->check(between(1, 60));
   command->add_option("--grow", options->years, "Grow the trees by so many years first")
-      ->check(CLI::Range(0.0, 200.0));
+      ->check(between(0.0, 200.0));
   command->add_option("--out", options->out, "File to write: .csv or .png")->required();
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runSun(*options, console); };

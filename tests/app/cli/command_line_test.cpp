@@ -293,6 +293,15 @@ TEST_F(CommandLine, SunSaysWhichCellsWouldDo) {
   EXPECT_FALSE(std::filesystem::exists(path("fine.csv")));
 }
 
+TEST_F(CommandLine, NumbersOutOfRangeAreToldWithTheRange) {
+  const std::string yard = example();
+  const Outcome fine = run({"sun", yard, "--cell", "0.001", "--out", path("fine.csv")});
+  EXPECT_EQ(fine.code, ExitCode::Usage);
+  EXPECT_THAT(fine.err, HasSubstr("--cell: '0.001' is not a number from 0.01 to 100"));
+  const Outcome word = run({"sun", yard, "--step", "often", "--out", path("fine.csv")});
+  EXPECT_THAT(word.err, HasSubstr("--step: 'often' is not a number from 1 to 60"));
+}
+
 TEST_F(CommandLine, SunRefusesYearsItIsNotExactIn) {
   const std::string yard = example();
   const Outcome outcome = run({"sun", yard, "--date", "1820-06-21", "--out", path("old.csv")});
