@@ -158,10 +158,12 @@ void BenchMore::offerState(const std::string& state) {
   state_ = state;
   native_->setEnabled(!state.empty());
   if (state.empty()) native_->setChecked(false);
-  native_->setToolTip(state.empty()
-                          ? tr("Say in which state the yard lies to filter by it")
-                          : tr("Recorded as native in %1 (USDA PLANTS); a first filter, no promise")
-                                .arg(text(state)));
+  native_->setToolTip(
+      state.empty()
+          ? tr("Say in which state the yard lies to filter by it")
+          : tr("Recorded as native in %1 (USDA PLANTS, a few plants from memory); a first "
+               "filter, no promise")
+                .arg(text(state)));
 }
 
 }  // namespace tussock

@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/native_record.h"
 #include "core/catalog/regulated.h"
 
 namespace tussock {
@@ -53,7 +54,7 @@ std::optional<std::string> againstState(const Species& species, const Place& pla
   if (place.state.empty() || species.nativeStates.empty() ||
       listed(species.nativeStates, place.state))
     return std::nullopt;
-  return fmt::format("not recorded as native in {} (USDA PLANTS)", place.state);
+  return fmt::format("not recorded as native in {} ({})", place.state, nativeRecordOf(species));
 }
 
 // The number of "6b"; the half zones are finer than the plant facts.
@@ -81,7 +82,9 @@ std::optional<std::string> againstSoil(const Species& species, const Place& plac
 
 std::optional<std::string> againstRule(const Species& species, const Place& place) {
   if (!isRegulatedIn(species, place.state)) return std::nullopt;
-  return fmt::format("regulated: {}", species.regulated);
+  return fmt::format(
+      "regulated: {}; a first filter, so ask the department of agriculture of your state",
+      species.regulated);
 }
 
 std::optional<std::string> againstDeer(const Species& species, const Place& place) {

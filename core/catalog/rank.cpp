@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/native_record.h"
+
 namespace tussock {
 
 namespace {
@@ -85,7 +87,8 @@ void addPlace(Points& points, const Species& species, const RankRequest& request
   if (place.moisture) points.add(0.0, fmt::format("grows in {} ground", wordOf(*place.moisture)));
   const auto& states = species.nativeStates;
   if (!place.state.empty() && std::find(states.begin(), states.end(), place.state) != states.end())
-    points.add(kRecorded, fmt::format("recorded as native in {} (USDA PLANTS)", place.state));
+    points.add(kRecorded,
+               fmt::format("recorded as native in {} ({})", place.state, nativeRecordOf(species)));
   if (place.deer == DeerAbout::No) return;
   if (species.deerResistant == Answer::Yes) points.add(kDeerLeave, "deer mostly leave it");
   if (species.deerResistant == Answer::Unknown) points.add(0.0, "whether deer eat it is not known");

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Rules recorded of a state. Cup plant: prohibited in New York (6 NYCRR Part 575, from memory).
+// Rules recorded of a state. Cup plant: among New York's prohibited plants (6 NYCRR Part 575, as
+// told at 961theeagle.com) and on Maine's list of plants not to be sold (a compilation of state
+// lists of January 2026; see NYBAN and STLISTS in resources/plants-sources.md).
 #include "core/catalog/regulated.h"
 
 #include <gmock/gmock.h>
@@ -40,6 +42,10 @@ TEST(Regulated, WhatAStateProhibitsIsLeftOutThereAndToldElsewhere) {
   const Species& cup = *facts.find("Silphium perfoliatum");
   RankRequest request;
   request.place.state = "NY";
+  EXPECT_THAT(rankOf(cup, request).whyNot, Contains(HasSubstr("regulated")));
+  EXPECT_THAT(rankOf(cup, request).whyNot,
+              Contains(HasSubstr("ask the department of agriculture of your state")));
+  request.place.state = "ME";
   EXPECT_THAT(rankOf(cup, request).whyNot, Contains(HasSubstr("regulated")));
   request.place.state = "OH";
   const Ranked told = rankOf(cup, request);

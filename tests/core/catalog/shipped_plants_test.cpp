@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/catalog/bloom.h"
 #include "core/catalog/catalogue.h"
 #include "core/catalog/resources.h"
 #include "core/catalog/species_row.h"
@@ -33,7 +34,7 @@ class ShippedPlants : public testing::Test {
 TEST_F(ShippedPlants, AreReadWithoutAnError) {
   const CatalogueReading reading = readShippedCatalogue();
   for (const CatalogueError& error : reading.errors) ADD_FAILURE() << error.text();
-  EXPECT_EQ(reading.catalogue.species().size(), 160u);
+  EXPECT_EQ(reading.catalogue.species().size(), 175u);
 }
 
 TEST_F(ShippedPlants, HaveOneFamilyForEachGenus) {
@@ -65,6 +66,7 @@ TEST_F(ShippedPlants, KnowTheirSymbolColourAndBloom) {
     SCOPED_TRACE(s.botanicalName);
     const bool fern = s.habit == Habit::Fern;
     EXPECT_EQ(s.bloomFirstMonth.has_value(), !fern);
+    EXPECT_EQ(s.bloomLastMonth.has_value(), !fern);
     EXPECT_EQ(s.flowerColour.has_value(), !fern);
     EXPECT_FALSE(s.flowerColourWord.empty());
     const bool petals = !fern && s.habit != Habit::Grass && s.habit != Habit::Sedge;
@@ -72,6 +74,18 @@ TEST_F(ShippedPlants, KnowTheirSymbolColourAndBloom) {
     EXPECT_FALSE(s.commonName.empty());
     EXPECT_FALSE(s.nativeStates.empty());
   }
+}
+
+TEST_F(ShippedPlants, FlowerFromTheFirstWarmDaysToTheFrost) {
+  std::size_t early = 0, late = 0, ephemerals = 0;
+  for (const Species& s : facts().species()) {
+    early += showsFlowers(s) && s.bloomsInMonth(3);
+    late += showsFlowers(s) && s.bloomsInMonth(10);
+    ephemerals += s.usualLayer() == Layer::Bulbs;
+  }
+  EXPECT_GE(early, 5u);
+  EXPECT_GE(late, 15u);
+  EXPECT_GE(ephemerals, 6u);
 }
 
 TEST_F(ShippedPlants, KnowTheirWays) {
@@ -83,6 +97,7 @@ TEST_F(ShippedPlants, KnowTheirWays) {
     EXPECT_NE(s.winterLeaf, WinterLeaf::Unknown);
     EXPECT_NE(s.body, Body::Unknown);
     EXPECT_TRUE(s.sociability);
+    EXPECT_TRUE(s.foliageLow && s.foliageHigh);
     EXPECT_FALSE(s.soil.empty());
     EXPECT_FALSE(s.sizesSold.empty());
   }
@@ -125,8 +140,8 @@ TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
                                             : s.usualLayer() == Layer::Bulbs ? 60
                                                                              : 6000);
     EXPECT_LE(s.heightHigh, most);
-    EXPECT_LE(s.foliageHigh.value_or(s.heightHigh), s.heightHigh);
-    EXPECT_LT(s.foliageLow.value_or(Length{}), s.heightHigh);
+    EXPECT_LE(s.foliageHigh.value(), s.heightHigh);
+    EXPECT_LE(s.foliageLow.value(), s.foliageHigh.value());
   }
 }
 
@@ -158,7 +173,6 @@ TEST_F(ShippedPlants, NameASourceForEveryValue) {
     const auto& cells = table.rows[row].cells;
     const Species& species = at(cells[0]);
     for (std::size_t i = 0; i + 2 < kPlantColumns.size(); ++i) {  // all but notes and sources
-      if (cells[i] == "unknown") continue;  // lists that disagree may be named, or none known
       EXPECT_EQ(test::sourceOf(species, kPlantColumns[i]).empty(), cells[i].empty())
           << cells[0] << ", " << kPlantColumns[i];
     }
