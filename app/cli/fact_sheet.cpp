@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "app/cli/fact_sheet.h"
 
+#include <iterator>
 #include <ostream>
+#include <set>
+#include <sstream>
 
 #include <fmt/format.h>
 
 #include "app/cli/plant_list_file.h"
 #include "core/catalog/own_plants.h"
+#include "core/catalog/source_names.h"
 
 namespace tussock {
 
@@ -22,14 +26,32 @@ std::string lineOf(const PlantValue& one) {
   return line;
 }
 
+// What the keys in brackets stand for.
+void tellSources(const std::vector<PlantValue>& values, Console& console) {
+  std::set<std::string> keys;
+  for (const PlantValue& one : values) {
+    std::istringstream words(one.sources);
+    keys.insert(std::istream_iterator<std::string>(words), {});
+  }
+  if (!keys.empty()) console.out << "\nSources\n";
+  for (const std::string& key : keys) {
+    const auto known = shippedSourceNames().find(key);
+    console.out << fmt::format("{:<10}{}\n", key,
+                               key == "memory" ? "general knowledge, not read in a source"
+                               : known == shippedSourceNames().end() ? ""
+                                                                     : known->second);
+  }
+}
+
 }  // namespace
 
 ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const Yard& yard,
                         Console& console) {
   const auto [species, trouble] = speciesNamed(name, plants.catalogue());
   if (species == nullptr) throw UsageError("--facts is '" + name + "', " + trouble);
-  for (const PlantValue& one : valuesOf(plants.layers(yard), species->botanicalName))
-    console.out << lineOf(one) << '\n';
+  const auto values = valuesOf(plants.layers(yard), species->botanicalName);
+  for (const PlantValue& one : values) console.out << lineOf(one) << '\n';
+  tellSources(values, console);
   return ExitCode::Done;
 }
 

@@ -103,18 +103,17 @@ std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
 // 1 when some of it could not be used, as the findings of a check are told.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
-  const OwnPlantsReading read = readOwnPlants(readFile(path), path, published);
-  for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
   const std::vector<OwnSpecies> before = readPersonalPlants(published).plants;
-  const std::vector<std::string> changed = overwritten(before, read.plants);
-  if (!changed.empty())
+  const BroughtIn read = bringInPlants(readFile(path), path, published, before);
+  for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
+  if (!read.gaveWay.empty())
     console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
-                               fmt::join(changed, ", "), keepPersonalPlants().toStdString());
-  if (!read.plants.empty()) savePersonalPlants(withTaken(before, read.plants), published);
-  console.err << "Brought in for all your yards: " << counted(read.plants.size(), "plant")
+                               fmt::join(read.gaveWay, ", "), keepPersonalPlants().toStdString());
+  if (!read.taken.empty()) savePersonalPlants(withTaken(before, read.taken), published);
+  console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
               << "; rows with something that could not be used: " << rowsWith(read.errors) << ".\n";
   if (read.errors.empty()) return ExitCode::Done;
-  return read.plants.empty() ? ExitCode::File : ExitCode::Findings;
+  return read.taken.empty() ? ExitCode::File : ExitCode::Findings;
 }
 
 // The yard's own before the personal ones.

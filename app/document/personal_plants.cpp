@@ -36,7 +36,7 @@ OwnPlantsReading readPersonalPlants(const Catalogue& published) {
   QFile file(path);
   if (!file.exists()) return {};
   if (!file.open(QIODevice::ReadOnly))
-    return {{}, {{path.toStdString(), 0, "", "", "leave to read the file"}}};
+    return {{}, {}, {{path.toStdString(), 0, "", "", "leave to read the file"}}};
   return readOwnPlants(file.readAll().toStdString(), path.toStdString(), published);
 }
 

@@ -36,6 +36,18 @@ QString sourceTip(const std::string& keys) {
   return plainTip(lines.join(QLatin1Char('\n')));
 }
 
+// The first source by its title; the tip has them all.
+QString sourceWords(const std::string& keys) {
+  const QStringList all = text(keys).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  if (all.isEmpty()) return {};
+  const auto known = shippedSourceNames().find(all.front().toStdString());
+  const QString first =
+      known == shippedSourceNames().end() ? all.front() : text(shortTitle(known->second));
+  return all.size() == 1
+             ? PlantFields::tr("source: %1").arg(first)
+             : PlantFields::tr("sources: %1 and %2 more").arg(first).arg(all.size() - 1);
+}
+
 }  // namespace
 
 PlantFields::PlantFields(PlantDesk& desk, bool editable, QWidget* parent)
@@ -107,11 +119,20 @@ void PlantFields::refresh() {
   for (const Field& one : fields_) {
     one.field->refresh();
     const PlantValue value = desk_.value(one.column);
-    const QString note = noteFor(value);
+    QString note = noteFor(value);
+    if (one.column == "regulated") note = withRuleCaution(note);
     one.note->setText(note);
     one.note->setToolTip(sourceTip(value.sources));
     one.note->setVisible(!note.isEmpty());
   }
+}
+
+// What is recorded of rules is a first filter, whatever it says or does not say.
+QString PlantFields::withRuleCaution(const QString& note) const {
+  const QString caution =
+      tr("A first filter; blank does not mean allowed. Ask the department of agriculture of your "
+         "state.");
+  return note.isEmpty() ? caution : note + QStringLiteral(". ") + caution;
 }
 
 // What is published stays to be seen beside the user's own; general knowledge is not a source.
@@ -119,7 +140,7 @@ QString PlantFields::noteFor(const PlantValue& value) const {
   if (desk_.writing()) return {};
   const QString source = value.sources.empty()       ? QString()
                          : value.sources == "memory" ? tr("general knowledge")
-                                                     : tr("source: %1").arg(text(value.sources));
+                                                     : sourceWords(value.sources);
   if (value.origin == Origin::Published) return source;
   const QString own =
       value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");

@@ -34,6 +34,7 @@ class PlantFields : public QWidget {
   void addField(QWidget* box, const PlantColumn& column);
   void offerChoices(const Field& field);
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
+  [[nodiscard]] QString withRuleCaution(const QString& note) const;
 
   PlantDesk& desk_;
   bool editable_;

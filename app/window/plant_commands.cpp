@@ -13,19 +13,6 @@ namespace tussock {
 
 namespace {
 
-constexpr std::size_t kFaultsTold = 3;
-
-QString faultsWords(const std::vector<CatalogueError>& errors) {
-  QStringList lines;
-  for (const CatalogueError& error : errors) {
-    if (std::size_t(lines.size()) == kFaultsTold) break;
-    lines << QString::fromStdString(error.text());
-  }
-  if (errors.size() > kFaultsTold)
-    lines << PlantCommands::tr("All %1 are listed in the margin.").arg(errors.size());
-  return lines.join(QLatin1Char('\n'));
-}
-
 QString namesWords(const std::vector<std::string>& names) {
   constexpr std::size_t kNamed = 3;
   QStringList words;
@@ -45,8 +32,7 @@ void PlantCommands::load() {
   const std::vector<CatalogueError> errors = personal_.load();
   if (errors.empty()) return;
   emit faultsFound(tr("Your own plants"), errors);
-  emit told(tr("Some of your own plants cannot be used; the rest is in use.\n%1")
-                .arg(faultsWords(errors)));
+  emit told(tr("Some of your own plants cannot be used; the margin says why. The rest is in use."));
 }
 
 void PlantCommands::bringIn() {
@@ -55,24 +41,23 @@ void PlantCommands::bringIn() {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return emit told(tr("%1 cannot be read. Check that it is still there.").arg(path));
-  const OwnPlantsReading read =
-      readOwnPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
-                    document_.plantLayers().published);
-  const std::vector<std::string> changed = overwritten(personal_.plants(), read.plants);
+  const BroughtIn read =
+      bringInPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
+                    document_.plantLayers().published, personal_.plants());
   try {
-    if (!read.plants.empty()) personal_.take(read.plants, tr("Bring in plants"));
+    if (!read.taken.empty()) personal_.take(read.taken, tr("Bring in plants"));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
   if (!read.errors.empty()) emit faultsFound(QFileInfo(path).fileName(), read.errors);
-  QString taken = tr("Plants brought in for all your yards: %1.").arg(read.plants.size());
-  if (!changed.empty())
-    taken +=
-        tr(" Values of yours gave way for %1; undo brings them back.").arg(namesWords(changed));
+  QString taken = tr("Plants brought in for all your yards: %1.").arg(read.taken.size());
+  if (!read.gaveWay.empty())
+    taken += tr(" Values of yours gave way for %1; undo brings them back.")
+                 .arg(namesWords(read.gaveWay));
   emit told(read.errors.empty() ? taken
-                                : tr("%1 What could not be used is left out, the file stays as it "
-                                     "is:\n%2")
-                                      .arg(taken, faultsWords(read.errors)));
+                                : tr("%1 What could not be used is left out and listed in the "
+                                     "margin; the file stays as it is.")
+                                      .arg(taken));
 }
 
 void PlantCommands::writeOwn() {

@@ -2,8 +2,11 @@
 #include "core/catalog/edit_plants.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
+#include <utility>
 
+#include "core/catalog/entry_checks.h"
 #include "core/edit/draft.h"
 
 namespace tussock {
@@ -36,6 +39,42 @@ OwnSpecies fromCells(const PlantCells& cells) {
   return own;
 }
 
+// The two ends of a range: one cannot stand without the other.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kEnds{
+    {{"foliage_height_min_cm", "foliage_height_max_cm"},
+     {"sun_hours_min", "sun_hours_max"},
+     {"germination_min_pct", "germination_max_pct"},
+     {"bloom_start_month", "bloom_end_month"}}};
+
+std::string otherEnd(std::string_view column) {
+  for (const auto& [low, high] : kEnds)
+    if (column == low || column == high) return std::string(column == low ? high : low);
+  return {};
+}
+
+bool has(const OwnSpecies& own, std::string_view column) {
+  return std::any_of(own.facts.begin(), own.facts.end(),
+                     [&](const OwnFact& fact) { return fact.column == column; });
+}
+
+// With the value, and so that the other end of its range goes with it: the first end written sets
+// both, for the other to be written then; the last one taken away takes both. `beneath`: what the
+// layers under this one say of the plant.
+OwnSpecies withEnds(OwnSpecies own, const PlantCells& beneath, const std::string& column,
+                    const std::string& value) {
+  own = withValue(std::move(own), column, value);
+  const std::string other = otherEnd(column);
+  if (other.empty()) return own;
+  if (!value.empty() && !beneath.contains(other) && !has(own, other))
+    return withValue(std::move(own), other, value);
+  if (value.empty() && !beneath.contains(column)) return withValue(std::move(own), other, "");
+  return own;
+}
+
+OwnSpecies onlyThat(const std::string& name, const std::string& column, const std::string& value) {
+  return {{}, name, {{column, value}}};
+}
+
 // What stands against a new plant with these values, before the layers are asked: its name, and
 // that there are none.
 std::vector<CatalogueError> faultsOfNew(const PlantLayers& layers, const OwnSpecies& own) {
@@ -46,6 +85,8 @@ std::vector<CatalogueError> faultsOfNew(const PlantLayers& layers, const OwnSpec
     return {{title, 0, std::string(kName), name, "a name that no other plant has"}};
   std::vector<CatalogueError> errors;
   if (own.facts.empty()) (void)speciesFromCells({{std::string(kName), name}}, title, errors);
+  auto odd = EntryChecks(layers).of(own, title);
+  errors.insert(errors.end(), odd.begin(), odd.end());
   return errors;
 }
 
@@ -100,8 +141,12 @@ PlantEdit setOwnValue(const PlantLayers& layers, const std::string& name, const 
                       const std::string& value, IdSource& ids) {
   const OwnSpecies* before = findOwn(layers.yard, name);
   OwnSpecies own = before != nullptr ? *before : OwnSpecies{{}, name, {}};
-  own = withValue(std::move(own), column, value);
+  const Yard nothing;
+  own = withEnds(std::move(own), mergedCells({layers.published, layers.personal, nothing}, name),
+                 column, value);
   if (before == nullptr && own.facts.empty()) return {};
+  auto odd = EntryChecks(layers).of(onlyThat(name, column, value), "This yard's plant " + name);
+  if (!odd.empty()) return {{}, std::move(odd)};
   return put(layers, std::move(own), ids, "Change plant");
 }
 
@@ -202,7 +247,11 @@ PersonalPlantEdit setPersonalValue(const PlantLayers& layers, const std::string&
                                    const std::string& column, const std::string& value) {
   const OwnSpecies* before = findOwn(layers.personal, name);
   OwnSpecies own = before != nullptr ? *before : OwnSpecies{{}, name, {}};
-  return put(layers, before, withValue(std::move(own), column, value));
+  const Yard nothing;
+  own = withEnds(std::move(own), mergedCells({layers.published, {}, nothing}, name), column, value);
+  auto odd = EntryChecks(layers).of(onlyThat(name, column, value), "Your plant " + name);
+  if (!odd.empty()) return {{}, std::move(odd)};
+  return put(layers, before, std::move(own));
 }
 
 PersonalPlantEdit addPersonalPlant(const PlantLayers& layers, const PlantCells& cells) {

@@ -34,6 +34,13 @@ std::string plainNumber(double value) {
   return fmt::format("{}", std::round(value * 100.0) / 100.0);
 }
 
+// To two figures: counts of one species differ between lots by far more than that.
+long twoFigures(double value) {
+  double step = 1.0;
+  while (value / step >= 100.0) step *= 10.0;
+  return std::lround(value / step) * std::lround(step);
+}
+
 // By its first three letters or more; 0 when it is no month.
 int monthNamed(const std::string& word) {
   constexpr std::size_t kShortest = 3;
@@ -119,7 +126,7 @@ std::string shownSeeds(std::string_view perGram, UnitSystem units) {
   if (!value) return std::string(perGram);
   const std::string inGram = fmt::format("{} in a gram", perGram);
   if (units == UnitSystem::Metres) return inGram;
-  return fmt::format("{} in an ounce ({})", std::lround(*value * kGramsInOunce), inGram);
+  return fmt::format("{} in an ounce, about ({})", twoFigures(*value * kGramsInOunce), inGram);
 }
 
 TypedFact readSeeds(std::string_view typed) {

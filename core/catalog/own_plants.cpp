@@ -2,6 +2,7 @@
 #include "core/catalog/own_plants.h"
 
 #include <algorithm>
+#include <charconv>
 #include <map>
 
 #include <fmt/format.h>
@@ -31,6 +32,27 @@ void overlay(Layered& onto, const OwnSpecies* own, Origin origin) {
   }
 }
 
+double numberIn(const Layered& in, std::string_view column) {
+  const auto at = in.cells.find(column);
+  double value = 0.0;
+  if (at != in.cells.end())
+    std::from_chars(at->second.data(), at->second.data() + at->second.size(), value);
+  return value;
+}
+
+// A height of one's own that is under the leaves' height beneath it brings the leaves down with it.
+void lowerLeaves(Layered& onto) {
+  const auto most = onto.cells.find("height_max_cm");
+  if (!onto.origins.contains("height_max_cm") || onto.origins.contains("foliage_height_max_cm"))
+    return;
+  const double highest = numberIn(onto, "height_max_cm");
+  for (const char* column : {"foliage_height_min_cm", "foliage_height_max_cm"})
+    if (highest >= 1.0 && numberIn(onto, column) > highest) {
+      onto.cells.insert_or_assign(column, most->second);
+      onto.origins.insert_or_assign(column, onto.origins.at("height_max_cm"));
+    }
+}
+
 // One plant in each layer; null where that does not have it.
 struct InLayers {
   const Species* published = nullptr;
@@ -51,6 +73,7 @@ Layered layered(const InLayers& in, std::string_view name) {
   result.cells = result.published;
   overlay(result, in.personal, Origin::Personal);
   overlay(result, in.yard, Origin::Yard);
+  lowerLeaves(result);
   result.cells.insert_or_assign(std::string(kName), std::string(name));
   result.cells.try_emplace("genus", genusOf(name));
   return result;

@@ -12,9 +12,12 @@ namespace tussock {
 
 namespace {
 
-// Writes the cells; what is blank or unknown is left out.
+// Writes the cells; what is blank is left out. So is what is not known, unless that itself has a
+// source: lists that disagree.
 class CellWriter {
  public:
+  explicit CellWriter(const Species& species) : sources_(species.sources) {}
+
   void text(std::string_view column, std::string_view value) {
     if (!value.empty()) cells_.emplace(column, value);
   }
@@ -29,7 +32,10 @@ class CellWriter {
   }
   template <NamedEnum E>
   void word(std::string_view column, E value, E unknown) {
-    if (value != unknown) text(column, wordOf(value));
+    const bool looked =
+        std::any_of(sources_.begin(), sources_.end(),
+                    [&](const FactSource& source) { return source.field == column; });
+    if (value != unknown || looked) text(column, wordOf(value));
   }
   template <NamedEnum E>
   void words(std::string_view column, const std::vector<E>& values) {
@@ -44,6 +50,7 @@ class CellWriter {
   [[nodiscard]] PlantCells take() { return std::move(cells_); }
 
  private:
+  const std::vector<FactSource>& sources_;
   PlantCells cells_;
 };
 
@@ -140,7 +147,7 @@ std::string sourcesText(const std::vector<FactSource>& sources) {
 }  // namespace
 
 PlantCells cellsOf(const Species& species) {
-  CellWriter to;
+  CellWriter to(species);
   writeNames(to, species);
   writeSizes(to, species);
   writeNeeds(to, species);

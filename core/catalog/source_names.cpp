@@ -51,6 +51,22 @@ SourceNames readSourceNames(std::string_view markdown) {
   return names;
 }
 
+std::string shortTitle(std::string_view explanation) {
+  constexpr std::size_t kMost = 56;
+  std::size_t end = explanation.size();
+  for (const std::string_view mark : {" (", "; ", ": ", "@"})
+    end = std::min(end, explanation.find(mark));
+  // A full stop ends a sentence; after a capital it is an initial's.
+  for (std::size_t at = explanation.find(". "); at < end; at = explanation.find(". ", at + 1))
+    if (at > 0 && explanation[at - 1] >= 'a' && explanation[at - 1] <= 'z') end = at;
+  if (end > kMost) {
+    const std::size_t before = explanation.rfind(", ", kMost), after = explanation.find(", ");
+    end = std::min(end, before != std::string_view::npos ? before : after);
+  }
+  while (end > 0 && (explanation[end - 1] == '.' || explanation[end - 1] == ' ')) --end;
+  return std::string(explanation.substr(0, end));
+}
+
 const SourceNames& shippedSourceNames() {
   static const SourceNames names = [] {
     try {

@@ -13,6 +13,9 @@ namespace tussock {
 using SourceNames = std::map<std::string, std::string, std::less<>>;
 [[nodiscard]] SourceNames readSourceNames(std::string_view markdown);
 
+// What a source is called in a line of a list: its explanation up to where that goes into details.
+[[nodiscard]] std::string shortTitle(std::string_view explanation);
+
 // Of the file that comes with the program, read once; empty when it is not there.
 [[nodiscard]] const SourceNames& shippedSourceNames();
 

@@ -2,8 +2,11 @@
 #include "core/exchange/plant_csv.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
+#include "core/catalog/edit_plants.h"
+#include "core/catalog/entry_checks.h"
 #include "core/catalog/plant_table.h"
 #include "core/catalog/search.h"
 #include "core/exchange/csv.h"
@@ -14,6 +17,26 @@ namespace {
 
 constexpr std::string_view kName = "botanical_name";
 constexpr std::string_view kSources = "sources";
+
+// What is wrong with the plant where it stands over the published one, told of its row.
+std::vector<CatalogueError> faultsAlone(const Catalogue& published, const OwnSpecies& own,
+                                        std::string_view fileName, std::size_t line) {
+  const Yard none;
+  const std::vector<OwnSpecies> alone{own};
+  std::vector<CatalogueError> errors = faultsOf({published, alone, none}, own.botanicalName);
+  for (CatalogueError& error : errors) error.file = fileName, error.line = line;
+  return errors;
+}
+
+// The same of the personal plant that it would make of an old one.
+std::vector<CatalogueError> faultsWith(const Catalogue& published, const OwnSpecies& old,
+                                       const OwnSpecies& own, std::string_view fileName,
+                                       std::size_t line) {
+  auto errors = faultsAlone(published, withTaken({old}, {own}).front(), fileName, line);
+  for (CatalogueError& error : errors)
+    error.expected += ", beside your own values of " + own.botanicalName;
+  return errors;
+}
 
 class OwnPlantsReader {
  public:
@@ -26,13 +49,21 @@ class OwnPlantsReader {
     dropUnknownColumns(table);
     for (const TableRow& row : table.rows) readRow(row.line, cellsOf(row, table.places));
     sortByLine(result_.errors);
-    std::sort(
-        result_.plants.begin(), result_.plants.end(),
-        [](const OwnSpecies& a, const OwnSpecies& b) { return a.botanicalName < b.botanicalName; });
+    std::sort(found_.begin(), found_.end(),
+              [](const Row& a, const Row& b) { return a.own.botanicalName < b.own.botanicalName; });
+    for (Row& row : found_) {
+      result_.plants.push_back(std::move(row.own));
+      result_.lines.push_back(row.line);
+    }
     return std::move(result_);
   }
 
  private:
+  struct Row {
+    OwnSpecies own;
+    std::size_t line;
+  };
+
   void fail(std::size_t line, std::string_view column, std::string value, std::string expected) {
     result_.errors.push_back(
         {std::string(fileName_), line, std::string(column), std::move(value), std::move(expected)});
@@ -54,9 +85,9 @@ class OwnPlantsReader {
     if (names_.contains(name))
       return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
     OwnSpecies own = differing(name, cells, published);
-    if (!own.facts.empty() && !isWhole(line, own, published)) return;
+    if (!own.facts.empty() && !isWhole(line, own)) return;
     names_.insert(name);  // a row that cannot be used does not stand in the way of another
-    if (!own.facts.empty()) result_.plants.push_back(std::move(own));
+    if (!own.facts.empty()) found_.push_back({std::move(own), line});
   }
 
   // By its botanical name or a synonym, in whatever case; not by a common name.
@@ -84,20 +115,16 @@ class OwnPlantsReader {
     return own;
   }
 
-  bool isWhole(std::size_t line, const OwnSpecies& own, const Species* published) {
-    PlantCells cells = published ? cellsOf(*published) : PlantCells{};
-    for (const OwnFact& fact : own.facts) cells.insert_or_assign(fact.column, fact.value);
-    cells.insert_or_assign(std::string(kName), own.botanicalName);
-    cells.try_emplace("genus", genusOf(own.botanicalName));
-    const std::size_t before = result_.errors.size();
-    const bool whole = speciesFromCells(cells, fileName_, result_.errors).has_value();
-    for (std::size_t i = before; i < result_.errors.size(); ++i) result_.errors[i].line = line;
-    return whole;
+  bool isWhole(std::size_t line, const OwnSpecies& own) {
+    auto errors = faultsAlone(published_, own, fileName_, line);
+    result_.errors.insert(result_.errors.end(), errors.begin(), errors.end());
+    return errors.empty();
   }
 
   std::string_view fileName_;
   const Catalogue& published_;
   std::set<std::string> names_;
+  std::vector<Row> found_;
   OwnPlantsReading result_;
 };
 
@@ -120,6 +147,30 @@ std::string tableOf(const std::vector<std::string>& columns,
 OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
                                const Catalogue& published) {
   return OwnPlantsReader(fileName, published).read(csv);
+}
+
+BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const Catalogue& published,
+                        const std::vector<OwnSpecies>& personal) {
+  OwnPlantsReading read = readOwnPlants(csv, fileName, published);
+  BroughtIn result{{}, {}, std::move(read.errors)};
+  const Yard none;
+  EntryChecks checks({published, personal, none});
+  std::map<std::string_view, const OwnSpecies*> byName;
+  for (const OwnSpecies& own : personal) byName[own.botanicalName] = &own;
+  for (std::size_t i = 0; i < read.plants.size(); ++i) {
+    OwnSpecies& own = read.plants[i];
+    auto errors = checks.of(own, fileName, read.lines[i]);
+    const auto old = byName.find(own.botanicalName);
+    if (errors.empty() && old != byName.end())
+      errors = faultsWith(published, *old->second, own, fileName, read.lines[i]);
+    result.errors.insert(result.errors.end(), errors.begin(), errors.end());
+    if (!errors.empty()) continue;
+    checks.take(own);
+    result.taken.push_back(std::move(own));
+  }
+  sortByLine(result.errors);
+  result.gaveWay = overwritten(personal, result.taken);
+  return result;
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {

@@ -14,6 +14,7 @@ namespace tussock {
 
 struct OwnPlantsReading {
   std::vector<OwnSpecies> plants;  // without ids, by name
+  std::vector<std::size_t> lines;  // of each plant in the file
   // Rows with errors are left out; the rest is kept. A column that is not known is an error of the
   // first line alone, and its cells are left out.
   std::vector<CatalogueError> errors;
@@ -23,6 +24,19 @@ struct OwnPlantsReading {
 // be given back with a few values changed.
 [[nodiscard]] OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
                                              const Catalogue& published);
+
+// What a file has to give to the personal plants there are.
+struct BroughtIn {
+  std::vector<OwnSpecies> taken;     // to go over those of their names, by name
+  std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
+  std::vector<CatalogueError> errors;
+};
+// As readOwnPlants, and left out besides: what a person cannot have meant (EntryChecks), and a row
+// that its own values could take but not the personal ones that stay beside them, which would be
+// refused when they are next read.
+[[nodiscard]] BroughtIn bringInPlants(std::string_view csv, std::string_view fileName,
+                                      const Catalogue& published,
+                                      const std::vector<OwnSpecies>& personal);
 
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);

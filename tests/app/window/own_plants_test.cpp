@@ -146,7 +146,7 @@ TEST_F(OwnPlants, WhatCannotBeUsedIsSaidAndChangesNothing) {
 
 TEST_F(OwnPlants, WhereAPublishedValueIsFromIsSaidAndMemoryIsNoSource) {
   click("drift-facts");
-  EXPECT_EQ(note("family"), QStringLiteral("source: USDA"));
+  EXPECT_EQ(note("family"), QStringLiteral("source: USDA NRCS, The PLANTS Database"));
   EXPECT_EQ(note("flower_hex"), QStringLiteral("general knowledge"));
   const auto* family = shown<QLabel>(QStringLiteral("plant-note-family"));
   EXPECT_TRUE(family->toolTip().contains(QStringLiteral("The PLANTS Database")))
@@ -262,8 +262,11 @@ TEST_F(OwnPlants, BroughtInFromAFileWithTheBadRowsTold) {
   trigger("actionPlantsIn");
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
   const QString told = window->messages().words();
-  EXPECT_TRUE(told.contains(QStringLiteral("more.csv, line 3, spacing_cm"))) << qPrintable(told);
-  EXPECT_TRUE(told.contains(QStringLiteral("line 4"))) << qPrintable(told);
+  EXPECT_TRUE(told.contains(QStringLiteral("listed in the margin"))) << qPrintable(told);
+  EXPECT_FALSE(told.contains(QStringLiteral("line 3"))) << "told once, where it can be copied";
+  const QString listed = shown<QPlainTextEdit>(QStringLiteral("fault-lines"))->toPlainText();
+  EXPECT_EQ(listed.count(QStringLiteral("more.csv, line 3, spacing_cm")), 1) << qPrintable(listed);
+  EXPECT_TRUE(listed.contains(QStringLiteral("line 4"))) << qPrintable(listed);
   prompts->plants = path(QStringLiteral("out.csv"));
   trigger("actionOwnPlantsOut");
   EXPECT_EQ(fileText(prompts->plants),
@@ -286,6 +289,13 @@ TEST_F(OwnPlants, ValuesAreInWordsAndInTheUnitsOfTheYard) {
   EXPECT_EQ(valueInFile(kBergamot, "bloom_start_month"), QStringLiteral("5"));
   trigger("actionUnitsMetres");
   EXPECT_EQ(shownIn("spacing_cm"), text(formatPlantSize(bergamot.spacing, UnitSystem::Metres)));
+}
+
+TEST_F(OwnPlants, ARuleIsToldAsAFirstFilter) {
+  click("drift-facts");
+  auto* note = shown<QLabel>(QStringLiteral("plant-note-regulated"));
+  ASSERT_TRUE(note);
+  EXPECT_TRUE(note->text().contains(QStringLiteral("department of agriculture")));
 }
 
 TEST_F(OwnPlants, EveryFaultOfATableCanBeReadCopiedAndSaved) {

@@ -109,6 +109,77 @@ TEST_F(OwnPlants, ANameAloneIsNoPlant) {
   EXPECT_GE(addPersonalPlant(layers(), alone).errors.size(), 5u);
 }
 
+TEST_F(OwnPlants, WhatNobodyCanHaveMeantIsRefused) {
+  const auto added = [&](PlantCells cells) {
+    for (const auto& [column, value] : copiedCells(layers(), kBergamot))
+      cells.emplace(column, value);
+    const PlantEdit edit = addOwnPlant(layers(), cells, ids_);
+    EXPECT_EQ(addPersonalPlant(layers(), cells).errors.size(), edit.errors.size());
+    return edit.errors.empty() ? std::string() : edit.errors.front().text();
+  };
+  EXPECT_THAT(added({{"botanical_name", "Rosa"}}),
+              HasSubstr("'Rosa' is not a genus with a species"));
+  EXPECT_THAT(added({{"botanical_name", "Rosa gallica"}, {"family", "Roseae"}}),
+              HasSubstr("such as Asteraceae"));
+  EXPECT_THAT(added({{"botanical_name", "Rosa gallica"}, {"usda_symbol", "?"}}),
+              HasSubstr("a symbol of USDA PLANTS"));
+  EXPECT_EQ(added({{"botanical_name", "Rosa gallica"}, {"usda_symbol", "ROGA"}}), "");
+  EXPECT_EQ(added({{"botanical_name", "\u00D7 Heucherella alba"}}), "");
+}
+
+TEST_F(OwnPlants, AnotherPlantsSymbolIsRefusedAndThatPlantNamed) {
+  set("usda_symbol", "MOFI");
+  const PlantEdit edit = setOwnValue(layers(), "Rudbeckia fulgida", "usda_symbol", "MOFI", ids_);
+  ASSERT_EQ(edit.errors.size(), 1u);
+  EXPECT_THAT(edit.errors.front().text(), HasSubstr("for Monarda fistulosa has it"));
+  EXPECT_TRUE(edit.edit.empty());
+  set("usda_symbol", "MOFI");  // its own again
+}
+
+// A yard kept from before the entry was judged opens as it was.
+TEST_F(OwnPlants, WhatWasKeptBeforeIsNotRefused) {
+  PlantCells cells = copiedCells(layers(), kBergamot);
+  OwnSpecies rosa{ids_.take<OwnSpecies>(), "Rosa", {}};
+  for (const auto& [column, value] : cells) rosa.facts.push_back({column, value});
+  Draft draft(yard_);
+  draft.put(rosa);
+  yard_ = draft.yard();
+  EXPECT_TRUE(mergePlants(layers()).errors.empty());
+  EXPECT_NE(mergePlants(layers()).catalogue.find("Rosa"), nullptr);
+}
+
+TEST_F(OwnPlants, TheFirstEndOfARangeSetsBothAndTheLastTakesBoth) {
+  set("sun_hours_min", "5");
+  set("sun_hours_max", "8");
+  const Species* species = nullptr;
+  MergedPlants merged = mergePlants(layers());
+  species = merged.catalogue.find(kBergamot);
+  EXPECT_EQ(species->sunHoursLeast, 5.0);
+  EXPECT_EQ(species->sunHoursMost, 8.0);
+  set("sun_hours_max", "");
+  EXPECT_TRUE(yard_.ownSpecies.begin() == yard_.ownSpecies.end());
+  setPersonal("germination_max_pct", "70");
+  merged = mergePlants(layers());
+  EXPECT_EQ(merged.catalogue.find(kBergamot)->sowing.germinationLow, 70);
+}
+
+// Published leaves of 65 to 110 cm, as the shipped bergamot has them.
+TEST_F(OwnPlants, AHeightOfOnesOwnBringsTheLeavesDown) {
+  std::vector<Species> leafy{*published_.find(kBergamot)};
+  leafy.front().heightLow = Length::centimetres(75);
+  leafy.front().heightHigh = Length::centimetres(120);
+  leafy.front().foliageLow = Length::centimetres(65);
+  leafy.front().foliageHigh = Length::centimetres(110);
+  published_ = Catalogue(leafy);
+  setPersonal("height_min_cm", "50");
+  setPersonal("height_max_cm", "90");
+  const MergedPlants merged = mergePlants(layers());
+  EXPECT_TRUE(merged.errors.empty());
+  const Species& low = *merged.catalogue.find(kBergamot);
+  EXPECT_NEAR(low.foliageHigh->metres(), 0.9, 1e-9);
+  EXPECT_NEAR(low.foliageLow->metres(), 0.65, 1e-9);
+}
+
 TEST_F(OwnPlants, AYardCarriesThePersonalPlantsThatItUses) {
   setPersonal("spacing_cm", "60");
   test::YardBuilder builder;

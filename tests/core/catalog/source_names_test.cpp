@@ -20,6 +20,19 @@ TEST(SourceNames, AreReadUpToTheNextEntry) {
       (SourceNames{{"ONE", "First garden, its page."}, {"TWO", "Second."}, {"THREE", "Third"}}));
 }
 
+TEST(SourceNames, HaveAShortTitleForALine) {
+  EXPECT_EQ(shortTitle("USDA NRCS, The PLANTS Database (plants.usda.gov). US work."),
+            "USDA NRCS, The PLANTS Database");
+  EXPECT_EQ(shortTitle("N. C. Deno, Seed Germination Theory and Practice and supplements (x)"),
+            "N. C. Deno");
+  EXPECT_EQ(shortTitle("Cornell Botanic Gardens, wild quinine page."),
+            "Cornell Botanic Gardens, wild quinine page");
+  for (const auto& [key, explanation] : shippedSourceNames()) {
+    EXPECT_FALSE(shortTitle(explanation).empty()) << key;
+    EXPECT_LE(shortTitle(explanation).size(), 90u) << key;
+  }
+}
+
 TEST(SourceNames, ExplainEveryKeyOfTheShippedTable) {
   const Catalogue facts = readShippedCatalogue().catalogue;
   for (const Species& species : facts.species())

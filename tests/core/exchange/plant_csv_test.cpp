@@ -4,6 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/catalog/edit_plants.h"
+#include "core/catalog/resources.h"
+#include "core/catalog/species_row.h"
 #include "tests/support/plant_text.h"
 #include "tests/support/tiny_catalogue.h"
 
@@ -123,6 +126,65 @@ TEST(PlantsCsv, AWholeTableComesBackAsItWas) {
   const CatalogueReading again = readCatalogue(plantsCsv(facts), "again.csv");
   EXPECT_THAT(textsOf(again.errors), IsEmpty());
   EXPECT_EQ(again.catalogue.species(), facts.species());
+}
+
+// Cell by cell against the file itself, "unknown" among them.
+TEST(PlantsCsv, WritesEveryCellOfTheShippedTableAsItIsThere) {
+  const Table shipped = readTable(readFile(resourceFolder() / "plants.csv"));
+  const Table again = readTable(plantsCsv(readShippedCatalogue().catalogue));
+  ASSERT_EQ(again.rows.size(), shipped.rows.size());
+  for (std::size_t row = 0; row < shipped.rows.size(); ++row)
+    for (std::size_t i = 0; i < shipped.rows[row].cells.size(); ++i)
+      EXPECT_EQ(again.rows[row].cells.at(i), shipped.rows[row].cells[i])
+          << shipped.rows[row].cells[0] << ", " << kPlantColumns[i];
+}
+
+TEST(PlantsCsv, TheShippedTableBroughtInHoldsNothingOfOnesOwn) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  const BroughtIn given =
+      bringInPlants(readFile(resourceFolder() / "plants.csv"), "plants.csv", facts, {});
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  EXPECT_TRUE(given.taken.empty())
+      << given.taken.front().botanicalName << ", " << given.taken.front().facts.front().column;
+}
+
+BroughtIn bringIn(const std::string& csv, const std::vector<OwnSpecies>& personal = {}) {
+  static const Catalogue published = readShippedCatalogue().catalogue;
+  return bringInPlants(csv, "mine.csv", published, personal);
+}
+
+TEST(BringingIn, LeavesOutWhatNobodyCanHaveMeant) {
+  const BroughtIn given = bringIn(
+      test::plantHeader() +
+      test::plantRow({{"botanical_name", "Rosa"}, {"genus", "Rosa"}, {"family", "Rosaceae"}}) +
+      test::plantRow({{"botanical_name", "Monarda clinopodia"}, {"usda_symbol", "MOFI"}}) +
+      test::plantRow({{"botanical_name", "Monarda media"}, {"family", "Fooaceae"}}) +
+      test::plantRow({{"botanical_name", "Monarda 'Claire Grace'"}, {"usda_symbol", "MOXX9"}}) +
+      test::plantRow({{"botanical_name", "Monarda russeliana"}, {"usda_symbol", "MOXX9"}}));
+  EXPECT_THAT(
+      textsOf(given.errors),
+      ElementsAre(HasSubstr("line 2, botanical_name: 'Rosa' is not a genus with a species"),
+                  HasSubstr("line 3, usda_symbol: 'MOFI' is not a symbol of its own, for Monarda "
+                            "fistulosa has it"),
+                  HasSubstr("line 4, family: 'Fooaceae' is not a plant family"),
+                  HasSubstr("for Monarda 'Claire Grace' has it")));
+  ASSERT_EQ(given.taken.size(), 1u);
+  EXPECT_EQ(given.taken.front().botanicalName, "Monarda 'Claire Grace'");
+}
+
+// Each is sound over the published values (75 to 120 cm); together they are not.
+TEST(BringingIn, LeavesOutARowThatThePersonalValuesBesideItWouldSpoil) {
+  const std::vector<OwnSpecies> personal{{{}, "Monarda fistulosa", {{"height_min_cm", "110"}}},
+                                         {{}, "Penstemon digitalis", {{"notes", "mine"}}}};
+  const BroughtIn given = bringIn(
+      "botanical_name,height_max_cm\nMonarda fistulosa,100\nPenstemon digitalis,95\n", personal);
+  EXPECT_THAT(textsOf(given.errors),
+              ElementsAre(HasSubstr("mine.csv, line 2, height_max_cm: '100' is not height_min_cm "
+                                    "or more, beside your own values of Monarda fistulosa")));
+  ASSERT_EQ(given.taken.size(), 1u);
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const std::string kept = ownPlantsCsv(withTaken(personal, given.taken));
+  EXPECT_THAT(textsOf(readOwnPlants(kept, "plants.csv", published).errors), IsEmpty());
 }
 
 TEST(PlantsCsv, AWholeTableGivenBackAsOwnPlantsKeepsTheChangesOnly) {

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// What a reader of plant tables can take and a person still cannot have meant: a genus alone for a
+// name, another plant's symbol, a family that there is none of. Asked when a value is entered or
+// brought in, never of what was kept before, which must open as it was.
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/own_plants.h"
+
+namespace tussock {
+
+class EntryChecks {
+ public:
+  // Works through all plants of the layers once.
+  explicit EntryChecks(const PlantLayers& layers);
+
+  // `title` and `line` say where it was entered; line 0 for no file.
+  [[nodiscard]] std::vector<CatalogueError> of(const OwnSpecies& entered, std::string_view title,
+                                               std::size_t line = 0) const;
+  // What comes after is judged with this one there.
+  void take(const OwnSpecies& entered);
+
+ private:
+  [[nodiscard]] std::string againstSymbol(const std::string& symbol, std::string_view name) const;
+
+  std::set<std::string, std::less<>> names_;
+  std::map<std::string, std::string, std::less<>> nameBySymbol_;
+};
+
+}  // namespace tussock
