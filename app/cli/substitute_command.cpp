@@ -36,6 +36,11 @@ void expectPlanted(const Species& species, const Yard& yard) {
   throw UsageError("No drift in this yard is of " + species.botanicalName + ".");
 }
 
+void tellGround(Area before, Area after, UnitSystem units, std::ostream& out) {
+  const std::string words = groundChangeWords(before, after, units);
+  if (!words.empty()) out << "  " << words << '\n';
+}
+
 void printJson(const std::vector<Substitute>& found, std::ostream& out) {
   Json list = Json::array();
   for (const Substitute& one : found)
@@ -44,16 +49,19 @@ void printJson(const std::vector<Substitute>& found, std::ostream& out) {
                     {"likeness", one.likeness},
                     {"plants_before", one.before},
                     {"plants_after", one.after},
+                    {"ground_before_m2", one.groundBefore.squareMetres()},
+                    {"ground_after_m2", one.groundAfter.squareMetres()},
                     {"differences", one.differences},
                     {"findings_caused", one.causedTexts}});
   out << Json{{"substitutes", list}}.dump(2) << '\n';
 }
 
-void printText(const std::vector<Substitute>& found, std::ostream& out) {
+void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostream& out) {
   for (const Substitute& one : found) {
     out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
                        one.species->botanicalName, one.species->commonName, one.likeness,
                        counted(static_cast<std::size_t>(one.after), "plant"), one.before);
+    tellGround(one.groundBefore, one.groundAfter, units, out);
     if (!one.differences.empty())
       out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
     for (const std::string& text : one.causedTexts) out << "  finding: " << text << '\n';
@@ -65,7 +73,8 @@ ExitCode tell(const YardFile& file, const Species& species, const Catalogue& fac
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   const auto found = substitutesFor({file.yard(), facts, sun ? &*sun : nullptr},
                                     species.botanicalName, options.count);
-  options.json ? printJson(found, console.out) : printText(found, console.out);
+  options.json ? printJson(found, console.out)
+               : printText(found, file.yard().settings.units, console.out);
   if (found.empty())
     console.err << "No species suits the beds in its place, or its drifts are locked or stand "
                    "there already.\n";
@@ -86,6 +95,7 @@ ExitCode put(YardFile& file, const Species& species, const Species& with, const 
   console.out << fmt::format("{}: {} in place of {}, in {}\n", done.edit.label,
                              counted(static_cast<std::size_t>(after), "plant"), before,
                              counted(done.drifts.size(), "drift"));
+  tellGround(done.groundBefore, done.groundAfter, file.yard().settings.units, console.out);
   if (done.keptAsTheyAre > 0)
     console.out << "Left as they are, locked or standing there already: "
                 << counted(static_cast<std::size_t>(done.keptAsTheyAre), "drift") << '\n';

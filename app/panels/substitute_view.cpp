@@ -117,10 +117,13 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
 }
 
 QString SubstituteView::countWords(const Substitute& one) const {
-  return tr("%1 plants in place of %2; %3 of 100 alike")
-      .arg(one.after)
-      .arg(one.before)
-      .arg(qRound(one.likeness));
+  const QString plants = tr("%1 plants in place of %2; %3 of 100 alike.")
+                             .arg(one.after)
+                             .arg(one.before)
+                             .arg(qRound(one.likeness));
+  const QString ground =
+      text(groundChangeWords(one.groundBefore, one.groundAfter, document_.yard().settings.units));
+  return ground.isEmpty() ? plants : plants + QLatin1Char(' ') + ground;
 }
 
 QString SubstituteView::causedWords(const Substitute& one) const {

@@ -6,10 +6,12 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/bloom.h"
 #include "core/catalog/place.h"
 #include "core/checks/describe.h"
 #include "core/edit/draft.h"
 #include "core/planting/reshape_drift.h"
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -107,6 +109,8 @@ Substitute described(const CheckInput& input, const Species& of, const Species& 
                     std::move(done.drifts),
                     0,
                     0,
+                    done.groundBefore,
+                    done.groundAfter,
                     {},
                     {}};
   for (const CountChange& drift : result.drifts)
@@ -134,7 +138,10 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
       continue;
     }
     after = withDrift(after, drift, with, ids);
-    result.drifts.push_back({drift.id, sizeOf(drift), sizeOf(*after.drifts.find(drift.id))});
+    const Drift& changed = *after.drifts.find(drift.id);
+    result.drifts.push_back({drift.id, sizeOf(drift), sizeOf(changed)});
+    result.groundBefore += groundOf(drift);
+    result.groundAfter += groundOf(changed);
   }
   if (result.drifts.empty()) return result;
   Draft draft(after);
@@ -143,6 +150,11 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
   result.edit = difference(yard, draft.yard(),
                            fmt::format("Put {} in place of {}", with.botanicalName, species));
   return result;
+}
+
+std::string groundChangeWords(Area before, Area after, UnitSystem units) {
+  const std::string was = formatArea(before, units), is = formatArea(after, units);
+  return was == is ? std::string() : fmt::format("They take {} in place of {}.", is, was);
 }
 
 std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view species,

@@ -24,13 +24,17 @@ struct CountChange {
 struct Substitution {
   ChangeSet edit;  // one edit, empty when no drift can take the species
   std::vector<CountChange> drifts;
-  int keptAsTheyAre = 0;  // drifts that are locked or stand there already
+  int keptAsTheyAre = 0;           // drifts that are locked or stand there already
+  Area groundBefore, groundAfter;  // what those drifts cover at their spacing
 };
 // Each drift of the species keeps its ground: so many of the other species as that takes at its own
 // spacing, an odd number. Ids that stay are kept; the species takes a plan code if needed, and the
 // one replaced keeps its own. Bed plant lists name the other species instead.
 [[nodiscard]] Substitution substitute(const Yard& yard, std::string_view species,
                                       const Species& with, IdSource& ids);
+// "They take 3.1 m² in place of 4.0 m².", for an odd number of plants at another spacing seldom
+// comes to the same; empty when both read alike.
+[[nodiscard]] std::string groundChangeWords(Area before, Area after, UnitSystem units);
 
 struct Substitute {
   const Species* species = nullptr;
@@ -38,6 +42,7 @@ struct Substitute {
   std::vector<std::string> differences;  // in words
   std::vector<CountChange> drifts;
   int before = 0, after = 0;             // plants in all
+  Area groundBefore, groundAfter;        // what they cover at their spacing
   std::vector<Finding> caused;           // findings that the yard has not got now
   std::vector<std::string> causedTexts;  // the same in words
 };

@@ -54,6 +54,8 @@ TEST_F(SubstituteCommand, TellsTheMostAlikeAndHowManyEachWouldTake) {
     EXPECT_EQ(one.at("plants_before"), 9);
     EXPECT_EQ(one.at("plants_after").get<int>() % 2, 1);
     EXPECT_TRUE(one.at("findings_caused").is_array());
+    EXPECT_NEAR(one.at("ground_before_m2").get<double>(), 1.949, 0.001) << "9 x 0.5² √3/2";
+    EXPECT_GT(one.at("ground_after_m2").get<double>(), 0.0);
   }
   EXPECT_GE(found[0].at("likeness").get<double>(), found[1].at("likeness").get<double>());
   EXPECT_EQ(driftIn(read(file)).species, "Monarda fistulosa") << "only told";

@@ -56,6 +56,16 @@ TEST_F(SubstituteTest, TheGroundStaysAndTheCountFollows) {
   EXPECT_FALSE(codeOf(after, kJoePye).empty());
 }
 
+// By hand: 9 x 0.5² √3/2 = 1.949 m² before, 3 x 0.8² √3/2 = 1.663 m² after.
+TEST_F(SubstituteTest, TellsTheGroundBeforeAndAfter) {
+  const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
+  EXPECT_NEAR(done.groundBefore.squareMetres(), 1.949, 0.001);
+  EXPECT_NEAR(done.groundAfter.squareMetres(), 1.663, 0.001);
+  EXPECT_EQ(groundChangeWords(done.groundBefore, done.groundAfter, UnitSystem::Metres),
+            "They take 1.66 m² in place of 1.95 m².");
+  EXPECT_EQ(groundChangeWords(done.groundBefore, done.groundBefore, UnitSystem::Metres), "");
+}
+
 TEST_F(SubstituteTest, IsUndoneInOne) {
   const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
   EXPECT_EQ(done.edit.label, "Put Eutrochium purpureum in place of Monarda fistulosa");
