@@ -42,14 +42,22 @@ double leafShare(const Species& species) {
   return 0.8;
 }
 
+constexpr double kLowLeaves = 0.6;  // of the height in flower: bare stems stand above
+
+Length leafHeight(const Species& species, Length flower) {
+  if (!species.foliageLow || !species.foliageHigh) return flower * leafShare(species);
+  return std::min((*species.foliageLow + *species.foliageHigh) * 0.5, flower);
+}
+
 }  // namespace
 
 Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark) {
   Silhouette made;
   made.look = glyphLook(species, week, dark);
   made.flower = species.height();
-  made.foliage = made.flower * leafShare(species);
+  made.foliage = leafHeight(species, made.flower);
   made.spread = species.spread;
+  made.seeThrough = species.body == Body::SeeThrough && made.foliage <= made.flower * kLowLeaves;
   return made;
 }
 

@@ -15,8 +15,9 @@ struct Silhouette {
   bool seeThrough = false;  // bare stems above low leaves: fewer, finer strokes
 };
 
-// Without a week: in flower, in summer green. Where the leaves' own height is not known it is
-// taken as a share of the height in flower by habit (our own reading, for the drawing only).
+// Without a week: in flower, in summer green. Leaves stand to the middle of their own range of
+// height; where that is not known, to a share of the height in flower by habit (our own reading,
+// for the drawing only).
 [[nodiscard]] Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark);
 
 // Draws it standing on `foot`, one metre high as `pixelsPerMetre` of the painter's units, y down.

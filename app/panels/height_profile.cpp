@@ -92,15 +92,23 @@ void HeightProfile::paintEvent(QPaintEvent*) {
   }
 }
 
+QString HeightProfile::sizeText(Length size) const {
+  return text(formatPlantSize(size, units_));
+}
+
 QString HeightProfile::wordsAt(QPoint at) const {
   const QRectF box = ground();
   double right = box.left();
   for (const HeightStep& step : heights_) {
     right += box.width() * step.share;
     if (at.x() < box.left() || at.x() >= right) continue;
-    return tr("%1\n%2 to %3 high in flower, %4 of the plants")
-        .arg(text(step.species->botanicalName), text(formatPlantSize(step.low, units_)),
-             text(formatPlantSize(step.high, units_)), percentWords(step.share));
+    QString words = tr("%1\n%2 to %3 high in flower, %4 of the plants")
+                        .arg(text(step.species->botanicalName), sizeText(step.low),
+                             sizeText(step.high), percentWords(step.share));
+    if (step.species->foliageLow && step.species->foliageHigh)
+      words += tr("\nLeaves %1 to %2 high")
+                   .arg(sizeText(*step.species->foliageLow), sizeText(*step.species->foliageHigh));
+    return words;
   }
   return {};
 }

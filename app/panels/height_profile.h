@@ -19,6 +19,7 @@ class HeightProfile : public QWidget {
   // The species must outlive the picture.
   void show(std::vector<HeightStep> heights, UnitSystem units);
   [[nodiscard]] QSize sizeHint() const override { return {280, 92}; }
+  [[nodiscard]] QString sizeText(Length size) const;
   [[nodiscard]] QString wordsAt(QPoint at) const;  // of the species there; may be empty
 
  protected:

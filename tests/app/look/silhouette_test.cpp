@@ -84,5 +84,16 @@ TEST(Silhouette, APlantWithoutHeightDrawsNothing) {
   EXPECT_TRUE(inkOf(drawn(silhouetteOf(flat, std::nullopt, false))).isEmpty());
 }
 
+TEST(Silhouette, HasItsLeavesAsHighAsThePlantFactsSay) {
+  Species star = test::species("Liatris nova", "a test plant", Habit::Forb, FlowerForm::Spire);
+  star.foliageLow = Length::centimetres(20), star.foliageHigh = Length::centimetres(40);
+  star.body = Body::SeeThrough;
+  const Silhouette drawn = silhouetteOf(star, std::nullopt, false);
+  EXPECT_NEAR(drawn.foliage.metres(), 0.3, 1e-9);
+  EXPECT_TRUE(drawn.seeThrough);
+  star.foliageLow = star.foliageHigh = Length::centimetres(400);
+  EXPECT_EQ(silhouetteOf(star, std::nullopt, false).foliage, star.height());
+}
+
 }  // namespace
 }  // namespace tussock
