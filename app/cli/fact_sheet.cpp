@@ -11,6 +11,7 @@
 #include "app/cli/plant_list_file.h"
 #include "core/catalog/own_plants.h"
 #include "core/catalog/source_names.h"
+#include "core/catalog/week_range.h"
 
 namespace tussock {
 
@@ -24,6 +25,16 @@ std::string lineOf(const PlantValue& one) {
     line += "; published: " + one.published;
   if (!one.sources.empty()) line += "  [" + one.sources + "]";
   return line;
+}
+
+void tellBloom(const Species& species, Console& console) {
+  const auto weeks = species.bloomWeeks();
+  if (!weeks) return;
+  const bool own = species.bloomFirstWeek && species.bloomLastWeek;
+  console.out << fmt::format("\nIn flower in {} of the year{}.\n", formatWeeks(*weeks),
+                             own ? ""
+                                 : ", from the first week of the first month to the last week "
+                                   "of the last where no week is given");
 }
 
 // What the keys in brackets stand for.
@@ -51,6 +62,7 @@ ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const
   if (species == nullptr) throw UsageError("--facts is '" + name + "', " + trouble);
   const auto values = valuesOf(plants.layers(yard), species->botanicalName);
   for (const PlantValue& one : values) console.out << lineOf(one) << '\n';
+  tellBloom(*species, console);
   tellSources(values, console);
   return ExitCode::Done;
 }

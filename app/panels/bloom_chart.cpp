@@ -56,7 +56,7 @@ void BloomChart::show(const PlantFigures& figures, WeekSet season) {
     rows_.push_back({step.species, step.share,
                      showsFlowers(*step.species) ? weeksInFlower(*step.species) : WeekSet{0}});
   const auto order = [](const Row& row) {
-    return std::pair{row.weeks == 0 ? 13 : *row.species->bloomFirstMonth,
+    return std::pair{row.weeks == 0 ? kWeeksInYear : row.species->bloomWeeks()->first,
                      std::string_view(row.species->botanicalName)};
   };
   std::sort(rows_.begin(), rows_.end(),

@@ -38,9 +38,11 @@ constexpr std::array<PlantColumn, 9> kNeeds{{
     {"native_states", QT_TRANSLATE_NOOP("PlantColumns", "Recorded in")},
     {"regulated", QT_TRANSLATE_NOOP("PlantColumns", "Regulated")},
 }};
-constexpr std::array<PlantColumn, 5> kFlowers{{
+constexpr std::array<PlantColumn, 7> kFlowers{{
     {"bloom_start_month", QT_TRANSLATE_NOOP("PlantColumns", "In flower from")},
     {"bloom_end_month", QT_TRANSLATE_NOOP("PlantColumns", "In flower to")},
+    {"bloom_start_week", QT_TRANSLATE_NOOP("PlantColumns", "First week")},
+    {"bloom_end_week", QT_TRANSLATE_NOOP("PlantColumns", "Last week")},
     {"flower_color", QT_TRANSLATE_NOOP("PlantColumns", "Colour")},
     {"flower_hex", QT_TRANSLATE_NOOP("PlantColumns", "Colour, #RRGGBB")},
     {"flower_form", QT_TRANSLATE_NOOP("PlantColumns", "Form")},

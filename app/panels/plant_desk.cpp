@@ -67,6 +67,16 @@ PlantValue PlantDesk::value(const std::string& column) const {
   return value;
 }
 
+QString PlantDesk::impliedBy(const std::string& column) const {
+  const Species* species = draft_ ? nullptr : document_.facts().find(name_);
+  const auto weeks = species ? species->bloomWeeks() : std::nullopt;
+  const bool first = column == "bloom_start_week";
+  if (!weeks || (!first && column != "bloom_end_week")) return {};
+  const QString week = shown(column, std::to_string((first ? weeks->first : weeks->last) + 1));
+  return first ? tr("%1: the first of the month").arg(week)
+               : tr("%1: the last of the month").arg(week);
+}
+
 QString PlantDesk::set(const std::string& column, const QString& typed) {
   const auto [value, trouble] =
       readFact(column, typed.trimmed().toStdString(), document_.yard().settings.units);

@@ -30,6 +30,8 @@ class PlantDesk {
   [[nodiscard]] PlantValue value(const std::string& column) const;
   // A value of the table in words, sizes in the units of the yard.
   [[nodiscard]] QString shown(const std::string& column, const std::string& value) const;
+  // What a blank value comes to from others: a week of bloom from the month. Empty for most.
+  [[nodiscard]] QString impliedBy(const std::string& column) const;
   // Takes those words, or the table's own. What is wrong with them; empty when it is kept.
   [[nodiscard]] QString set(const std::string& column, const QString& typed);
   // Keeps the new plant, unless something stands against it.

@@ -141,6 +141,7 @@ QString PlantFields::noteFor(const PlantValue& value) const {
   const QString source = value.sources.empty()       ? QString()
                          : value.sources == "memory" ? tr("general knowledge")
                                                      : sourceWords(value.sources);
+  if (value.value.empty()) return desk_.impliedBy(value.column);
   if (value.origin == Origin::Published) return source;
   const QString own =
       value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");

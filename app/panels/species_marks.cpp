@@ -124,10 +124,11 @@ QString moistureWords(const Species& species) {
 }
 
 QString bloomWords(const Species& species) {
-  if (!species.bloomFirstMonth || !species.bloomLastMonth) return tr("no flowers to speak of");
+  const auto months = species.bloomMonths();
+  if (!months) return tr("no flowers to speak of");
   const QLocale locale;
-  const QString first = locale.standaloneMonthName(*species.bloomFirstMonth);
-  const QString last = locale.standaloneMonthName(*species.bloomLastMonth);
+  const QString first = locale.standaloneMonthName(months->first);
+  const QString last = locale.standaloneMonthName(months->last);
   const QString when = first == last ? first : tr("%1 to %2").arg(first, last);
   return when + QStringLiteral(", ") + text(species.flowerColourWord);
 }

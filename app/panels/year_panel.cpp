@@ -34,7 +34,7 @@ std::vector<BloomBand> bandsOf(const Yard& yard, const Catalogue& facts) {
   std::vector<BloomBand> bands;
   for (const std::string& name : planted) {
     const Species* species = facts.find(name);
-    if (!species || !species->flowerColour || !species->bloomFirstMonth) continue;
+    if (!species || !species->flowerColour || !species->bloomWeeks()) continue;
     BloomBand band{text(name), glyphLook(*species, std::nullopt, currentTheme().dark).flower, {}};
     const WeekSet weeks = weeksInFlower(*species);
     for (int week = 0; week < kWeeksInYear; ++week) band.weeks.push_back((weeks >> week) & 1u);

@@ -36,7 +36,7 @@ std::vector<BloomSpan> flowering(const Yard& yard, const Catalogue& catalogue,
 
 bool showsFlowers(const Species& species) {
   return species.habit != Habit::Grass && species.habit != Habit::Sedge &&
-         species.bloomFirstMonth.has_value();
+         species.bloomWeeks().has_value();
 }
 
 WeekSet weeksInFlower(const Species& species) {

@@ -22,7 +22,7 @@ struct ColumnKind {
   Kind kind;
   std::string_view counted = {};  // what the figure counts, as it is shown after it
 };
-constexpr std::array<ColumnKind, 20> kKinds{
+constexpr std::array<ColumnKind, 22> kKinds{
     {{"height_min_cm", Kind::Height},
      {"height_max_cm", Kind::Height},
      {"foliage_height_min_cm", Kind::Height},
@@ -31,6 +31,8 @@ constexpr std::array<ColumnKind, 20> kKinds{
      {"spacing_cm", Kind::Width},
      {"bloom_start_month", Kind::Month},
      {"bloom_end_month", Kind::Month},
+     {"bloom_start_week", Kind::Week},
+     {"bloom_end_week", Kind::Week},
      {"up_by_week", Kind::Week},
      {"seeds_per_gram", Kind::Seeds},
      {"synonyms", Kind::Names},

@@ -52,10 +52,10 @@ std::string monthsOf(const Species& species) {
   static constexpr std::array<std::string_view, 12> kMonths{
       "January", "February", "March",     "April",   "May",      "June",
       "July",    "August",   "September", "October", "November", "December"};
-  if (!species.bloomFirstMonth) return "never in flower";
-  return fmt::format("in flower {} to {}",
-                     kMonths[static_cast<std::size_t>(*species.bloomFirstMonth - 1)],
-                     kMonths[static_cast<std::size_t>(*species.bloomLastMonth - 1)]);
+  const auto months = species.bloomMonths();
+  if (!months) return "never in flower";
+  return fmt::format("in flower {} to {}", kMonths[static_cast<std::size_t>(months->first - 1)],
+                     kMonths[static_cast<std::size_t>(months->last - 1)]);
 }
 
 // "full sun or part shade".

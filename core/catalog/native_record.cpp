@@ -4,11 +4,9 @@
 namespace tussock {
 
 std::string_view nativeRecordOf(const Species& species) {
-  for (const FactSource& source : species.sources) {
-    if (source.field != "native_states") continue;
-    if (source.keys == "memory") return "from memory";
-    if (source.keys == "own") return "by your own account";
-  }
+  const std::string_view keys = species.sourceOf("native_states");
+  if (keys == "memory") return "from memory";
+  if (keys == "own") return "by your own account";
   return "USDA PLANTS";
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <map>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -21,10 +22,24 @@ struct Layered {
   PlantCells cells;
   PlantCells published;
   std::map<std::string, Origin, std::less<>> origins;  // of the cells that are not published
+  std::set<std::string, std::less<>> dropped;          // published, but void beside an own value
 };
+
+// A month of one's own is not to be outdone by a week from beneath.
+void dropFinerWeeks(Layered& onto, const OwnSpecies& own) {
+  for (const auto& [month, week] : {std::pair("bloom_start_month", "bloom_start_week"),
+                                    std::pair("bloom_end_month", "bloom_end_week")})
+    for (const OwnFact& fact : own.facts)
+      if (fact.column == month && !fact.value.empty()) {
+        onto.cells.erase(week);
+        onto.origins.erase(week);
+        onto.dropped.insert(week);
+      }
+}
 
 void overlay(Layered& onto, const OwnSpecies* own, Origin origin) {
   if (own == nullptr) return;
+  dropFinerWeeks(onto, *own);
   for (const OwnFact& fact : own->facts) {
     if (fact.value.empty() || fact.column == kName || fact.column == kSources) continue;
     onto.cells.insert_or_assign(fact.column, fact.value);
@@ -79,17 +94,11 @@ Layered layered(const InLayers& in, std::string_view name) {
   return result;
 }
 
-std::string sourcesOf(const Species* species, std::string_view column) {
-  if (species == nullptr) return {};
-  for (const FactSource& source : species->sources)
-    if (source.field == column) return source.keys;
-  return {};
-}
-
 // The published sources without those of values that are the user's own, and theirs as "own".
 void setSources(Species& species, const Layered& from) {
-  std::erase_if(species.sources,
-                [&](const FactSource& source) { return from.origins.contains(source.field); });
+  std::erase_if(species.sources, [&](const FactSource& source) {
+    return from.origins.contains(source.field) || from.dropped.contains(source.field);
+  });
   for (const auto& [column, origin] : from.origins)
     species.sources.push_back({column, std::string(kOwn)});
 }
@@ -167,7 +176,7 @@ std::vector<PlantValue> valuesOf(const PlantLayers& layers, std::string_view nam
       value.origin = origin->second;
     if (const auto there = from.published.find(column); there != from.published.end())
       value.published = there->second;
-    value.sources = sourcesOf(in.published, column);
+    if (in.published) value.sources = in.published->sourceOf(column);
     values.push_back(std::move(value));
   }
   return values;

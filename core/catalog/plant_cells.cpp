@@ -87,6 +87,8 @@ void writeNeeds(CellWriter& to, const Species& s) {
   to.words("soil", s.soil);
   to.whole("bloom_start_month", s.bloomFirstMonth);
   to.whole("bloom_end_month", s.bloomLastMonth);
+  to.whole("bloom_start_week", s.bloomFirstWeek);
+  to.whole("bloom_end_week", s.bloomLastWeek);
   to.text("flower_color", s.flowerColourWord);
   if (s.flowerColour) to.text("flower_hex", hexOf(*s.flowerColour));
   to.text("flower_form", wordOf(s.flowerForm));

@@ -90,7 +90,7 @@ std::vector<Ranked> filtered(std::vector<Ranked> all, const Catalogue& catalogue
 }
 
 void sortBy(std::vector<Ranked>& ranked, RankOrder order) {
-  static constexpr int kNever = 13;  // without flowers: after December
+  static constexpr WeekRange kNever{kWeeksInYear, kWeeksInYear};  // without flowers: last
   switch (order) {
     case RankOrder::Fit:
       return sortByFit(ranked);
@@ -101,7 +101,8 @@ void sortBy(std::vector<Ranked>& ranked, RankOrder order) {
     case RankOrder::Height:
       return sortByKey(ranked, [](const Species& s) { return s.height(); });
     case RankOrder::FirstBloom:
-      return sortByKey(ranked, [](const Species& s) { return s.bloomFirstMonth.value_or(kNever); });
+      return sortByKey(ranked,
+                       [](const Species& s) { return s.bloomWeeks().value_or(kNever).first; });
     case RankOrder::Family:
       return sortByKey(ranked, [](const Species& s) { return s.family; });
   }

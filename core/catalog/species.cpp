@@ -1,21 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/species.h"
 
-#include <algorithm>
-
-#include "core/units/date.h"
-
 namespace tussock {
 
 namespace {
 
-// Where a run that may pass over New Year holds a value.
-bool inRun(int value, int first, int last) {
-  return first <= last ? first <= value && value <= last : value >= first || value <= last;
-}
-
-std::chrono::month monthOf(int month) {
-  return std::chrono::month{static_cast<unsigned>(month)};
+std::optional<int> zeroBased(std::optional<int> week) {
+  return week ? std::optional(*week - 1) : std::nullopt;
 }
 
 // Low and running over the ground by stolons or rhizomes; the height is common practice.
@@ -29,17 +20,35 @@ bool isMat(const Species& species) {
 
 }  // namespace
 
+std::optional<WeekRange> Species::bloomWeeks() const {
+  std::optional<int> first = zeroBased(bloomFirstWeek), last = zeroBased(bloomLastWeek);
+  if (!first && bloomFirstMonth) first = weeksOfMonths(*bloomFirstMonth, *bloomFirstMonth).first;
+  if (!last && bloomLastMonth) last = weeksOfMonths(*bloomLastMonth, *bloomLastMonth).last;
+  if (!first || !last) return std::nullopt;
+  return WeekRange{*first, *last};
+}
+
+std::optional<Species::Months> Species::bloomMonths() const {
+  const auto weeks = bloomWeeks();
+  if (!weeks) return std::nullopt;
+  return Months{bloomFirstWeek ? monthOfWeek(weeks->first) : *bloomFirstMonth,
+                bloomLastWeek ? monthOfWeek(weeks->last) : *bloomLastMonth};
+}
+
 bool Species::bloomsInMonth(int month) const {
-  return bloomFirstMonth && bloomLastMonth && inRun(month, *bloomFirstMonth, *bloomLastMonth);
+  const auto months = bloomMonths();
+  return months && holds({months->first, months->last}, month);
 }
 
 bool Species::bloomsInWeek(int week) const {
-  if (!bloomFirstMonth || !bloomLastMonth) return false;
-  const std::chrono::year_month_day_last lastDay{
-      std::chrono::year{2025}, std::chrono::month_day_last{monthOf(*bloomLastMonth)}};
-  const int first = weekOf(monthOf(*bloomFirstMonth) / std::chrono::day{1});
-  const int last = weekOf(monthOf(*bloomLastMonth) / lastDay.day());
-  return inRun(week, first, last);
+  const auto weeks = bloomWeeks();
+  return weeks && holds(*weeks, week);
+}
+
+std::string_view Species::sourceOf(std::string_view field) const {
+  for (const FactSource& source : sources)
+    if (source.field == field) return source.keys;
+  return {};
 }
 
 Layer Species::usualLayer() const {

@@ -9,6 +9,7 @@
 
 #include "core/model/bed.h"
 #include "core/model/drift.h"
+#include "core/units/date.h"
 #include "core/units/length.h"
 
 namespace tussock {
@@ -157,6 +158,7 @@ struct Species {
   std::vector<Moisture> moisture;
   std::vector<SoilTexture> soil;                       // empty when not known
   std::optional<int> bloomFirstMonth, bloomLastMonth;  // 1 to 12; last may be before first
+  std::optional<int> bloomFirstWeek, bloomLastWeek;    // 1 to 52, where known finer than by month
   std::string flowerColourWord;
   std::optional<Rgb> flowerColour;
   int zoneLow = 0, zoneHigh = 0;
@@ -187,9 +189,17 @@ struct Species {
   [[nodiscard]] bool diseaseProne() const { return !diseaseNote.empty(); }
   // Its own where it is more or less prone than most, else `usual`.
   [[nodiscard]] double massThatMatters(double usual) const { return diseaseMass.value_or(usual); }
-  [[nodiscard]] bool bloomsInMonth(int month) const;  // 1 to 12
-  // From the first week of the first month to the last week of the last.
-  [[nodiscard]] bool bloomsInWeek(int week) const;  // 0 to 51
+  // Weeks 0 to 51. Each end is its own week, else the first week of the first month, or the last of
+  // the last. Nothing for what never flowers or of which only one end is known.
+  [[nodiscard]] std::optional<WeekRange> bloomWeeks() const;
+  struct Months {
+    int first, last;  // 1 to 12
+  };
+  // As given, or those that the weeks at either end mostly lie in.
+  [[nodiscard]] std::optional<Months> bloomMonths() const;
+  [[nodiscard]] bool bloomsInMonth(int month) const;                      // 1 to 12
+  [[nodiscard]] bool bloomsInWeek(int week) const;                        // 0 to 51
+  [[nodiscard]] std::string_view sourceOf(std::string_view field) const;  // keys; empty for none
   [[nodiscard]] Layer usualLayer() const;
 };
 

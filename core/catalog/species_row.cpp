@@ -63,9 +63,13 @@ void readSizes(RowCells& cells, Species& species) {
 void readBloom(RowCells& cells, Species& species) {
   species.bloomFirstMonth = cells.whole("bloom_start_month", 1, 12);
   species.bloomLastMonth = cells.whole("bloom_end_month", 1, 12);
-  if (!cells.failed() && species.bloomFirstMonth.has_value() != species.bloomLastMonth.has_value())
-    cells.fail(species.bloomFirstMonth ? "bloom_end_month" : "bloom_start_month",
-               "a month from 1 to 12, for the other end of the bloom is given");
+  species.bloomFirstWeek = cells.whole("bloom_start_week", 1, kWeeksInYear);
+  species.bloomLastWeek = cells.whole("bloom_end_week", 1, kWeeksInYear);
+  const bool first = species.bloomFirstMonth || species.bloomFirstWeek;
+  const bool last = species.bloomLastMonth || species.bloomLastWeek;
+  if (!cells.failed() && first != last)
+    cells.fail(first ? "bloom_end_month" : "bloom_start_month",
+               "a month from 1 to 12, or a week, for the other end of the bloom is given");
   species.flowerColourWord = cells.text("flower_color");
   species.flowerColour = cells.colour("flower_hex");
   species.flowerForm = cells.word("flower_form", FlowerForm::None);

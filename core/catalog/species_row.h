@@ -15,7 +15,7 @@
 namespace tussock {
 
 // Every column of a plant table, in the order of the shipped one.
-inline constexpr std::array<std::string_view, 54> kPlantColumns{"botanical_name",
+inline constexpr std::array<std::string_view, 56> kPlantColumns{"botanical_name",
                                                                 "synonyms",
                                                                 "family",
                                                                 "genus",
@@ -37,6 +37,8 @@ inline constexpr std::array<std::string_view, 54> kPlantColumns{"botanical_name"
                                                                 "soil",
                                                                 "bloom_start_month",
                                                                 "bloom_end_month",
+                                                                "bloom_start_week",
+                                                                "bloom_end_week",
                                                                 "flower_color",
                                                                 "flower_hex",
                                                                 "flower_form",

@@ -12,12 +12,6 @@
 
 namespace tussock {
 
-// Both ends belong to it; the last may be before the first, over New Year.
-struct WeekRange {
-  int first = 0;
-  int last = 0;
-  bool operator==(const WeekRange&) const = default;
-};
 [[nodiscard]] int lengthOf(WeekRange range);  // weeks, 1 to 52
 [[nodiscard]] WeekSet weeksOf(WeekRange range);
 

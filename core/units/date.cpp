@@ -22,18 +22,37 @@ constexpr std::array kMonthNames{"January",   "February", "March",    "April",
                                  "May",       "June",     "July",     "August",
                                  "September", "October",  "November", "December"};
 
+constexpr std::chrono::year kCommonYear{2027};  // without a leap day
+
 }  // namespace
 
 int dayOfYear(MonthDay day) {
   using namespace std::chrono;
-  constexpr year common{2027};
-  year_month_day date{common, day.month(), day.day()};
-  if (!date.ok()) date = common / February / 28;
-  return static_cast<int>((sys_days{date} - sys_days{common / January / 1}).count());
+  year_month_day date{kCommonYear, day.month(), day.day()};
+  if (!date.ok()) date = kCommonYear / February / 28;
+  return static_cast<int>((sys_days{date} - sys_days{kCommonYear / January / 1}).count());
 }
 
 int weekOf(MonthDay day) {
   return std::min(dayOfYear(day) / 7, kWeeksInYear - 1);
+}
+
+int monthOfWeek(int week) {
+  using namespace std::chrono;
+  const year_month_day middle(sys_days(kCommonYear / January / 1) + days{week * 7 + 3});
+  return static_cast<int>(static_cast<unsigned>(middle.month()));
+}
+
+bool holds(WeekRange range, int week) {
+  return range.first <= range.last ? range.first <= week && week <= range.last
+                                   : week >= range.first || week <= range.last;
+}
+
+WeekRange weeksOfMonths(int firstMonth, int lastMonth) {
+  using namespace std::chrono;
+  const month from{static_cast<unsigned>(firstMonth)}, to{static_cast<unsigned>(lastMonth)};
+  const year_month_day_last end{kCommonYear, month_day_last{to}};
+  return {weekOf(from / day{1}), weekOf(to / end.day())};
 }
 
 std::optional<MonthDay> parseMonthDay(std::string_view text) {

@@ -20,6 +20,18 @@ inline constexpr int kWeeksInYear = 52;  // the year's last one or two days belo
 [[nodiscard]] int dayOfYear(MonthDay day);
 // Week 0 holds 1 to 7 January; never above 51.
 [[nodiscard]] int weekOf(MonthDay day);
+// The month that most of the week lies in: that of its fourth day.
+[[nodiscard]] int monthOfWeek(int week);
+
+// Both ends belong to it; the last may be before the first, over New Year.
+struct WeekRange {
+  int first = 0;
+  int last = 0;
+  bool operator==(const WeekRange&) const = default;
+};
+[[nodiscard]] bool holds(WeekRange range, int week);
+// From the first week of the first month (1 to 12) to the last week of the last.
+[[nodiscard]] WeekRange weeksOfMonths(int firstMonth, int lastMonth);
 
 // "04-20"; nothing when it is no day of a leap year.
 [[nodiscard]] std::optional<MonthDay> parseMonthDay(std::string_view text);

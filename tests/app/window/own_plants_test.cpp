@@ -291,6 +291,19 @@ TEST_F(OwnPlants, ValuesAreInWordsAndInTheUnitsOfTheYard) {
   EXPECT_EQ(shownIn("spacing_cm"), text(formatPlantSize(bergamot.spacing, UnitSystem::Metres)));
 }
 
+TEST_F(OwnPlants, WeeksAreShownFromTheMonthsAndCanBeWritten) {
+  click("drift-facts");
+  const auto note = [this](const char* column) {
+    return shown<QLabel>(QStringLiteral("plant-note-") + QLatin1String(column))->text();
+  };
+  EXPECT_TRUE(note("bloom_start_week").contains(QStringLiteral("the first of the month")))
+      << qPrintable(note("bloom_start_week"));
+  type("bloom_start_week", QStringLiteral("week 25"));
+  EXPECT_EQ(valueInFile(kBergamot, "bloom_start_week"), QStringLiteral("25"));
+  EXPECT_FALSE(document.facts().find(kBergamot)->bloomsInWeek(23));
+  EXPECT_TRUE(document.facts().find(kBergamot)->bloomsInWeek(24));
+}
+
 TEST_F(OwnPlants, ARuleIsToldAsAFirstFilter) {
   click("drift-facts");
   auto* note = shown<QLabel>(QStringLiteral("plant-note-regulated"));

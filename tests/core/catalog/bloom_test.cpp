@@ -37,6 +37,36 @@ TEST(Bloom, MayPassOverNewYear) {
   EXPECT_FALSE(winter.bloomsInWeek(26));
 }
 
+// By hand, weeks counted from 1: 15 holds 9 to 15 April, 20 holds 14 to 20 May.
+TEST(Bloom, GoesByItsWeeksWhereTheyAreKnown) {
+  Species bluebells = flower("Mertensia virginica", 4, 5);
+  bluebells.bloomFirstWeek = 15, bluebells.bloomLastWeek = 20;
+  EXPECT_EQ(bluebells.bloomWeeks(), (WeekRange{14, 19}));
+  EXPECT_FALSE(bluebells.bloomsInWeek(13));
+  EXPECT_TRUE(bluebells.bloomsInWeek(14));
+  EXPECT_FALSE(bluebells.bloomsInWeek(20));
+  EXPECT_TRUE(bluebells.bloomsInMonth(5));
+}
+
+TEST(Bloom, TakesAMonthForTheEndThatHasNoWeek) {
+  Species aster = flower("Aster late", 9, 10);
+  aster.bloomFirstWeek = 37;
+  EXPECT_EQ(aster.bloomWeeks(), (WeekRange{36, weekOf(std::chrono::October / 31)}));
+}
+
+TEST(Bloom, TellsTheMonthsThatWeeksAloneLieIn) {
+  Species own;
+  EXPECT_FALSE(own.bloomWeeks());
+  own.bloomFirstWeek = 14;
+  EXPECT_FALSE(own.bloomWeeks()) << "one end says nothing";
+  own.bloomLastWeek = 18;  // 30 April to 6 May
+  const auto months = own.bloomMonths();
+  ASSERT_TRUE(months);
+  EXPECT_EQ(months->first, 4);
+  EXPECT_EQ(months->last, 5);
+  EXPECT_TRUE(showsFlowers(own));
+}
+
 TEST(Bloom, GroundIsThatOfATriangularPattern) {
   // 12 in on centre: 1.1547 plants to the square foot (144 / s² x 2/√3), so 1155 of them cover
   // 1000 square feet.

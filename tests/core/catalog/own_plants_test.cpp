@@ -180,6 +180,19 @@ TEST_F(OwnPlants, AHeightOfOnesOwnBringsTheLeavesDown) {
   EXPECT_NEAR(low.foliageLow->metres(), 0.65, 1e-9);
 }
 
+TEST_F(OwnPlants, WeeksOfOnesOwnGoBeforeTheMonthsAndMonthsBeforePublishedWeeks) {
+  set("bloom_start_week", "28");
+  EXPECT_EQ(mergePlants(layers()).catalogue.find(kBergamot)->bloomWeeks()->first, 27);
+  std::vector<Species> finer{*published_.find(kBergamot)};
+  finer.front().bloomFirstWeek = 25;
+  published_ = Catalogue(finer);
+  yard_ = Yard{};
+  EXPECT_EQ(mergePlants(layers()).catalogue.find(kBergamot)->bloomWeeks()->first, 24);
+  set("bloom_start_month", "5");
+  EXPECT_EQ(mergePlants(layers()).catalogue.find(kBergamot)->bloomWeeks()->first,
+            weekOf(std::chrono::May / 1));
+}
+
 TEST_F(OwnPlants, AYardCarriesThePersonalPlantsThatItUses) {
   setPersonal("spacing_cm", "60");
   test::YardBuilder builder;

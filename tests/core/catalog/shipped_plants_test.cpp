@@ -76,6 +76,24 @@ TEST_F(ShippedPlants, KnowTheirSymbolColourAndBloom) {
   }
 }
 
+// Weeks are finer than the months beside them, never at odds with them.
+TEST_F(ShippedPlants, FlowerInWeeksWithinTheirMonths) {
+  std::size_t finer = 0;
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName);
+    EXPECT_EQ(s.bloomFirstWeek.has_value(), s.bloomLastWeek.has_value());
+    if (!s.bloomFirstWeek) continue;
+    ++finer;
+    const WeekRange widest = weeksOfMonths(*s.bloomFirstMonth, *s.bloomLastMonth);
+    EXPECT_GE(*s.bloomFirstWeek - 1, widest.first);
+    EXPECT_LE(*s.bloomLastWeek - 1, widest.last);
+    const auto months = s.bloomMonths();
+    EXPECT_EQ(months->first, *s.bloomFirstMonth);
+    EXPECT_EQ(months->last, *s.bloomLastMonth);
+  }
+  EXPECT_GE(finer, 10u);
+}
+
 TEST_F(ShippedPlants, FlowerFromTheFirstWarmDaysToTheFrost) {
   std::size_t early = 0, late = 0, ephemerals = 0;
   for (const Species& s : facts().species()) {
