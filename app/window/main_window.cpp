@@ -35,6 +35,7 @@
 #include "app/window/status_line.h"
 #include "app/window/tool_set.h"
 #include "app/window/ways_bar.h"
+#include "core/checks/shown_place.h"
 
 namespace tussock {
 
@@ -238,7 +239,7 @@ void MainWindow::showFinding(const Finding& finding) {
   takeTool(QStringLiteral("toolSelect"));
   document_.select(finding.subjects.empty() ? std::vector<ObjectRef>()
                                             : std::vector<ObjectRef>{finding.subjects.front()});
-  canvas_->showPlace(finding.place);
+  canvas_->showPlace(shownPlace(finding, document_.yard()));
 }
 
 void MainWindow::takeTool(const QString& name) {
