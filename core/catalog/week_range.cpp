@@ -70,6 +70,11 @@ DayRange daysWithin(WeekRange range, const GrowingSeason& season) {
           range.last == weekOf(season.last) ? season.last : lastDayOf(range.last)};
 }
 
+std::string daysInWords(WeekRange range, const GrowingSeason& season) {
+  const DayRange days = daysWithin(range, season);
+  return fmt::format("{} to {}", readableMonthDay(days.first), readableMonthDay(days.last));
+}
+
 double weeksLong(DayRange days) {
   using namespace std::chrono;
   const sys_days from(year{2025} / days.first), to(year{2025} / days.last);

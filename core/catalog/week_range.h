@@ -25,6 +25,9 @@ struct DayRange {
   MonthDay first, last;
 };
 [[nodiscard]] DayRange daysWithin(WeekRange range, const GrowingSeason& season);
+// "7 May to 20 May": weeks begin and end where they do, but nobody is told of days outside the
+// season.
+[[nodiscard]] std::string daysInWords(WeekRange range, const GrowingSeason& season);
 [[nodiscard]] double weeksLong(DayRange days);  // both ends belong to it; 7 days are 1
 
 }  // namespace tussock

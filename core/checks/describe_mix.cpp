@@ -74,18 +74,12 @@ FindingText describeThird(const Finding& finding, SeasonThird third, const Wordi
       {}};
 }
 
-// Weeks begin and end where they do, but nobody is told of days outside the season.
-std::string daysOf(WeekRange gap, const GrowingSeason& season) {
-  const DayRange days = daysWithin(gap, season);
-  return fmt::format("{} to {}", readableMonthDay(days.first), readableMonthDay(days.last));
-}
-
 FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& words,
                         const SunMap* sun) {
   const bool ofBed = !finding.subjects.empty();
   const auto id = ofBed ? idIf<Bed>(finding.subjects.front()) : std::nullopt;
   const Bed* bed = id ? words.yard().beds.find(*id) : nullptr;
-  const std::string when = daysOf(gap, growingSeason(words.yard().settings));
+  const std::string when = daysInWords(gap, growingSeason(words.yard().settings));
   const std::string where = ofBed ? words.bedName(finding.subjects.front()) : "the yard";
   return {fmt::format("Nothing in flower, {}", when),
           fmt::format("Nothing flowers in {} from {}, {}. Add a species that does.{}", where, when,

@@ -94,6 +94,10 @@ class Leftovers {
     const auto gap = parseWeeks(finding.about);
     return gap ? weeksOf(*gap) : WeekSet{0};
   }
+  [[nodiscard]] std::string daysOf(const Finding& finding) const {
+    const auto gap = parseWeeks(finding.about);
+    return gap ? daysInWords(*gap, growingSeason(input_.yard.settings)) : finding.about;
+  }
   void addBloom(const Finding& finding) {
     const WeekSet weeks = weeksOfFinding(finding);
     std::vector<std::string> flowering;
@@ -102,7 +106,7 @@ class Leftovers {
         flowering.push_back(words_.species(species->botanicalName));
     const bool third = fromWord<SeasonThird>(finding.about).has_value();
     const std::string when =
-        third ? "in the " + finding.about + " of the season" : "in " + finding.about;
+        third ? "in the " + finding.about + " of the season" : "from " + daysOf(finding);
     const std::string fact = third ? fmt::format("Few species flower {}: ", when)
                                    : fmt::format("Nothing flowers {}: ", when);
     notes_.push_back(fact +

@@ -13,8 +13,10 @@
 namespace tussock {
 namespace {
 
+using testing::AllOf;
 using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 
 const Catalogue& facts() {
   static const Catalogue catalogue = readShippedCatalogue().catalogue;
@@ -98,7 +100,10 @@ TEST(CheckedFill, TellsThatNothingOnTheListFlowersThen) {
                                    {{"Symphyotrichum laeve", 0.0},
                                     {"Symphyotrichum oblongifolium", 0.0},
                                     {"Solidago speciosa", 0.0}});
-  EXPECT_THAT(result.notes, Contains(HasSubstr("nothing on the list does")));
+  // The builder's season begins on 20 April; the asters and the goldenrod flower from August on.
+  EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr("Nothing flowers from 20 April to"),
+                                           HasSubstr("nothing on the list does"))));
+  EXPECT_THAT(result.notes, Not(Contains(HasSubstr("weeks"))));
 }
 
 }  // namespace
