@@ -23,8 +23,38 @@ Yard slopingYard() {
   return yard;
 }
 
+// Invented figures, so that no fact of a real plant moves the result: fourteen kinds of 30 to 45 cm
+// spacing, each a family of its own, that flower one after another.
+Catalogue ownSpecies() {
+  std::vector<Species> all;
+  for (int i = 0; i < 14; ++i) {
+    Species one;
+    one.genus = std::string("Genus") + static_cast<char>('a' + i);
+    one.botanicalName = one.genus + " exemplaris";
+    one.commonName = "plant " + std::to_string(i + 1);
+    one.family = one.genus + "aceae";
+    one.habit = i % 4 == 0 ? Habit::Grass : Habit::Forb;
+    one.heightLow = one.heightHigh = Length::metres(0.4 + 0.06 * i);
+    one.spread = one.spacing = Length::metres(i % 2 == 0 ? 0.3 : 0.45);
+    one.bloomFirstMonth = 4 + i % 6;
+    one.bloomLastMonth = 5 + i % 6;
+    one.flowerColour = Rgb{180, 60, 140};
+    all.push_back(std::move(one));
+  }
+  return Catalogue(std::move(all));
+}
+
+std::vector<ListedSpecies> listed(const Catalogue& facts) {
+  std::vector<ListedSpecies> list;
+  for (const Species& species : facts.species()) list.push_back({species.botanicalName, 0.0});
+  return list;
+}
+
 TEST(FillSlope, KeepsDistancesAndDensityAlongTheGround) {
-  const test::Filled bank = test::filled(slopingYard(), {});
+  const Catalogue facts = ownSpecies();
+  FillRequest request;
+  request.plants = listed(facts);
+  const test::Filled bank = test::filled(slopingYard(), request, facts);
   EXPECT_EQ(bank.broken(), 0);
   const Slope slope(bank.after.settings);
   double taken = 0.0;

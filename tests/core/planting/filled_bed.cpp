@@ -12,7 +12,7 @@ const Catalogue& shippedFacts() {
 }
 
 int Filled::broken() const {
-  const CheckInput input{after, shippedFacts(), nullptr};
+  const CheckInput input{after, facts, nullptr};
   std::size_t count = 0;
   for (const CheckId rule :
        {CheckId::Spacing, CheckId::SetBack, CheckId::OddCount, CheckId::Obstructed})
@@ -20,12 +20,11 @@ int Filled::broken() const {
   return static_cast<int>(count);
 }
 
-Filled filled(const Yard& yard, FillRequest request) {
+Filled filled(const Yard& yard, FillRequest request, const Catalogue& facts) {
   IdSource ids(largestId(yard) + 1);
   request.bed = yard.beds.begin()->id;
-  FillResult result =
-      fillChecked(yard, shippedFacts(), nullptr, request, ids).value_or(FillResult());
-  return {yard, apply(yard, result.edit), result};
+  FillResult result = fillChecked(yard, facts, nullptr, request, ids).value_or(FillResult());
+  return {yard, apply(yard, result.edit), result, facts};
 }
 
 Filled filledBed(std::string_view outline, std::vector<ListedSpecies> plants) {

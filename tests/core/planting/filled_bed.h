@@ -15,13 +15,15 @@ namespace tussock::test {
 struct Filled {
   Yard before, after;
   FillResult result;
+  Catalogue facts;
 
   // Placing rules and odd counts that the checks find broken.
   [[nodiscard]] int broken() const;
 };
 
 // The first bed of the yard.
-[[nodiscard]] Filled filled(const Yard& yard, FillRequest request);
+[[nodiscard]] Filled filled(const Yard& yard, FillRequest request,
+                            const Catalogue& facts = shippedFacts());
 [[nodiscard]] Filled filledBed(std::string_view outline, std::vector<ListedSpecies> plants = {});
 
 }  // namespace tussock::test
