@@ -201,6 +201,10 @@ void Canvas::showFigure(Point at, const QString& figure, const QString& note) {
   update();
 }
 
+QString Canvas::figureShown() const {
+  return figure_ ? figure_->figure + QLatin1Char('\n') + figure_->note : QString();
+}
+
 void Canvas::clearFigure() {
   figure_.reset();
   update();

@@ -55,6 +55,8 @@ class Canvas : public QWidget {
   void showMoved(std::vector<ObjectRef> refs, Point step);
   void clearPreview();
   void showFigure(Point at, const QString& figure, const QString& note);
+  // The figure shown and its note, in two lines; empty when none is.
+  [[nodiscard]] QString figureShown() const;
   // A mark at a point that is asked about, or none.
   void markPoint(std::optional<Point> at);
   // What is computed beside the sun readings.

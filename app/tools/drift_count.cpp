@@ -31,6 +31,14 @@ const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift) {
   return nullptr;
 }
 
+void showCount(Canvas& canvas, const Drift& drift, const QString& note) {
+  const Box box = boundsOf(positionsOf(drift));
+  const UnitSystem units = canvas.document().yard().settings.units;
+  canvas.showFigure({box.centre().x, box.high.y + drift.spacing.metres()},
+                    QString::number(drift.plants.size()),
+                    note.isEmpty() ? groundNote(drift, units) : note);
+}
+
 DriftCount::DriftCount(Canvas& canvas, QObject* parent) : QObject(parent), canvas_(canvas) {
   fade_.setSingleShot(true);
   fade_.setInterval(kShownMilliseconds);

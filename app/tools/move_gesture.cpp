@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/move_gesture.h"
 
+#include "app/tools/drift_count.h"
 #include "app/tools/move_edit.h"
 #include "core/units/measure_text.h"
 
@@ -20,10 +21,22 @@ void MoveGesture::move(const PointerAt& at) {
   canvas_.showMoved(moved_, step);
   canvas_.tellLength(QString::fromStdString(formatLength(
       Length::metres(std::hypot(step.x, step.y)), canvas_.document().yard().settings.units)));
+  if (moved_.size() == 1) showDrift(step);
+}
+
+// One drift that moves tells its count, ground and spacing.
+void MoveGesture::showDrift(Point step) {
+  const auto id = idIf<Drift>(moved_.front());
+  const Drift* found = id ? canvas_.document().yard().drifts.find(*id) : nullptr;
+  if (!found) return;
+  Drift drift = *found;
+  for (Plant& plant : drift.plants) plant.at += step;
+  showCount(canvas_, drift);
 }
 
 void MoveGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
+  canvas_.clearFigure();
   canvas_.tellLength({});
   if (!dragged_) return;
   if (moved_.empty())

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/tools/gesture.h"
+#include "core/model/drift.h"
 
 namespace tussock {
 
@@ -13,6 +14,8 @@ class MoveGesture : public Gesture {
   void finish(const PointerAt& at) override;
 
  private:
+  void showDrift(Point step);
+
   Canvas& canvas_;
   PointerAt from_;
   std::vector<ObjectRef> refs_;

@@ -3,9 +3,22 @@
 
 #include <algorithm>
 
+#include "app/tools/drift_count.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
+
+namespace {
+
+// "3 of 13" above the drift.
+void tellPart(Canvas& canvas, const Drift& drift, std::size_t marked) {
+  showCount(canvas, drift,
+            QObject::tr("%1 of them in hand · %2")
+                .arg(marked)
+                .arg(groundNote(drift, canvas.document().yard().settings.units)));
+}
+
+}  // namespace
 
 bool DriftPart::holds(const PlantAt& plant) const {
   return plant.drift == drift &&
@@ -36,7 +49,12 @@ void PartBandGesture::move(const PointerAt& at) {
   if (!drift) return;
   for (const Plant& plant : drift->plants)
     if (band.contains(plant.at)) part_.plants.push_back(plant.id);
-  canvas_.refreshOverlay();
+  tellPart(canvas_, *drift, part_.plants.size());
+}
+
+void PartBandGesture::finish(const PointerAt& at) {
+  move(at);
+  canvas_.clearFigure();
 }
 
 void PartBandGesture::paint(QPainter& painter, const SceneMapping& mapping) const {
@@ -52,11 +70,15 @@ ChangeSet PartMoveGesture::edit(Point to) const {
 }
 
 void PartMoveGesture::move(const PointerAt& at) {
-  canvas_.show(edit(at.site));
+  const ChangeSet moved = edit(at.site);
+  canvas_.show(moved);
+  if (const Drift* drift = driftIn(moved, part_.drift))
+    tellPart(canvas_, *drift, part_.plants.size());
 }
 
 void PartMoveGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
+  canvas_.clearFigure();
   if (at.site != from_) canvas_.document().commit(edit(at.site));
 }
 

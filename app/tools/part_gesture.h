@@ -23,7 +23,7 @@ class PartBandGesture : public Gesture {
     part_.drift = drift;
   }
   void move(const PointerAt& at) override;
-  void finish(const PointerAt& at) override { move(at); }
+  void finish(const PointerAt& at) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
 
  private:

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/tools/drift_count.h"
 #include "core/geometry/overlay.h"
 
 namespace tussock {
@@ -11,6 +12,9 @@ namespace {
 
 // Plants on the smaller side of the line, if the line meets the drift at all.
 std::size_t partedBy(const Drift& drift, Point from, Point to) {
+  Box line;
+  line.include(from), line.include(to);
+  if (!line.overlaps(boundsOf(positionsOf(drift)).grown(drift.spacing.metres()))) return 0;
   const auto outline = outlineOf(drift);
   const bool meets = std::any_of(outline.begin(), outline.end(), [&](const Polygon& piece) {
     return crosses({from, to}, piece) || contains(piece, from);
@@ -55,7 +59,32 @@ void SplitTool::press(const PointerAt& at) {
 
 void SplitTool::move(const PointerAt& at) {
   to_ = at.site;
-  if (from_) canvas_.refreshOverlay();
+  if (from_) showParts();
+}
+
+// What the line would make of the drift: both parts, and their counts.
+void SplitTool::showParts() {
+  canvas_.clearPreview();
+  canvas_.clearFigure();
+  const auto drift = crossed(*from_, to_);
+  if (!drift) return;
+  IdSource ids = canvas_.document().ids();  // a copy: they are taken for good on release
+  const Division division = splitDrift(canvas_.document().yard(), *drift, *from_, to_, ids);
+  const Drift* first = driftIn(division.edit, division.first);
+  const Drift* second = driftIn(division.edit, division.second);
+  if (!first || !second) return;
+  canvas_.show(division.edit);
+  Box box = boundsOf(positionsOf(*first));
+  box.include(boundsOf(positionsOf(*second)));
+  canvas_.showFigure({box.centre().x, box.high.y + first->spacing.metres()},
+                     QObject::tr("%1 + %2").arg(first->plants.size()).arg(second->plants.size()),
+                     divisionNote(division));
+}
+
+void SplitTool::cancel() {
+  from_.reset();
+  canvas_.clearPreview();
+  canvas_.clearFigure();
 }
 
 std::optional<Id<Drift>> SplitTool::crossed(Point from, Point to) const {
@@ -72,7 +101,8 @@ std::optional<Id<Drift>> SplitTool::crossed(Point from, Point to) const {
 
 void SplitTool::release(const PointerAt& at) {
   if (!from_) return;
-  const Point from = *std::exchange(from_, std::nullopt);
+  const Point from = *from_;
+  cancel();
   if (distance(from, at.site) < canvas_.mapping().metres(4.0)) return;
   const auto drift = crossed(from, at.site);
   if (!drift) return canvas_.tell(QObject::tr("The line crosses no drift. Drag it across one."));
@@ -88,7 +118,6 @@ void SplitTool::release(const PointerAt& at) {
 bool SplitTool::key(const QKeyEvent& event) {
   if (event.key() != Qt::Key_Escape || !from_) return false;
   cancel();
-  canvas_.refreshOverlay();
   return true;
 }
 

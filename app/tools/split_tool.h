@@ -18,9 +18,10 @@ class SplitTool : public Tool {
   void release(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
-  void cancel() override { from_.reset(); }
+  void cancel() override;
 
  private:
+  void showParts();
   // The selected drift, else the one that the line crosses between most plants.
   [[nodiscard]] std::optional<Id<Drift>> crossed(Point from, Point to) const;
 

@@ -45,11 +45,7 @@ void StretchGesture::move(const PointerAt& at) {
   const Drift* drift = driftIn(edit.edit, drift_);
   if (!drift) return canvas_.clearPreview();
   canvas_.show(edit.edit);
-  const QString fit = fitNote(edit.asked, edit.fitted);
-  const Box box = boundsOf(positionsOf(*drift));
-  canvas_.showFigure({box.centre().x, box.high.y + drift->spacing.metres()},
-                     QString::number(edit.fitted),
-                     fit.isEmpty() ? groundNote(*drift, document.yard().settings.units) : fit);
+  showCount(canvas_, *drift, fitNote(edit.asked, edit.fitted));
 }
 
 void StretchGesture::finish(const PointerAt& at) {

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "app/tools/drift_count.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -28,11 +29,14 @@ ChangeSet TurnGesture::edit(const PointerAt& at) const {
 }
 
 void TurnGesture::move(const PointerAt& at) {
-  canvas_.show(edit(at));
+  const ChangeSet turned = edit(at);
+  canvas_.show(turned);
+  if (const Drift* drift = driftIn(turned, drift_)) showCount(canvas_, *drift);
 }
 
 void TurnGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
+  canvas_.clearFigure();
   if (at.site != from_) canvas_.document().commit(edit(at));
 }
 

@@ -114,7 +114,56 @@ TEST_F(DriftGestures, ALockedDriftHasNoEnds) {
   EXPECT_FALSE(drifted().locked);
 }
 
+// Thirteen plants 0.4 m apart in a triangular pattern take 13 x 0.1386 = 1.8 square metres.
+TEST_F(DriftGestures, CountGroundAndSpacingShowWhileADriftIsInHand) {
+  startPlanted();
+  const QString told = QStringLiteral("13\n1.80 m² · 40 cm apart");
+  click(onDrift());
+  const Point turn = *handle(Handles::Kind::Turn, 1.0);
+  const Point end = *handle(Handles::Kind::End, 1.0);
+  const std::vector<std::pair<Point, Point>> drags{
+      {drifted().plants[3].at, {0.5, 0.3}}, {turn, {0.8, -0.2}}, {end, {0.2, 0.1}}};
+  for (const auto& [from, step] : drags) {
+    press(from);
+    moveTo(from + step);
+    EXPECT_EQ(canvas().figureShown().toStdString(), told.toStdString());
+    key(Qt::Key_Escape);
+    release(from + step);
+    EXPECT_TRUE(canvas().figureShown().isEmpty());
+    click(onDrift());
+  }
+  EXPECT_TRUE(undoLabel().isEmpty());
+}
+
+TEST_F(DriftGestures, HowManyPlantsAreInHandShows) {
+  startPlanted();
+  click({1.0, 0.8});
+  press({0.45, 0.6}, Qt::AltModifier | Qt::ShiftModifier);
+  moveTo({1.15, 1.0}, Qt::AltModifier | Qt::ShiftModifier);
+  EXPECT_TRUE(canvas().figureShown().startsWith(QStringLiteral("3\n2 of them in hand")))
+      << canvas().figureShown().toStdString();
+  release({1.15, 1.0}, Qt::AltModifier | Qt::ShiftModifier);
+  EXPECT_TRUE(canvas().figureShown().isEmpty());
+}
+
 // 2 Splitting and merging
+
+TEST_F(DriftGestures, BothPartsShowWhileTheLineIsDrawn) {
+  startPlanted();
+  key(Qt::Key_X);
+  const Point middle = middleOf(drifted()) + Point{0.03, 0.0};
+  press(middle + Point{0, -1.5});
+  moveTo(middle + Point{0, 1.5});
+  const QString shown = canvas().figureShown().section(QLatin1Char('\n'), 0, 0);
+  EXPECT_EQ(inFile().drifts.size(), 2u) << "nothing is in the file yet";
+  release(middle + Point{0, 1.5});
+  std::vector<std::size_t> counts;
+  for (const Id<Drift> id :
+       {idIf<Drift>(document.selection()[0]).value(), idIf<Drift>(document.selection()[1]).value()})
+    counts.push_back(inFile().drifts.find(id)->plants.size());
+  EXPECT_EQ(shown, QStringLiteral("%1 + %2").arg(counts[0]).arg(counts[1]));
+  EXPECT_TRUE(canvas().figureShown().isEmpty());
+}
 
 TEST_F(DriftGestures, ALineAcrossSplitsAndMergingJoinsAgain) {
   startPlanted();
