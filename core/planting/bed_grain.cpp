@@ -9,10 +9,11 @@
 
 namespace tussock {
 
-BedGrain::BedGrain(const Bed& bed) : straight_(usualAxis(bed) - Angle::degrees(30)) {
+BedGrain::BedGrain(const Bed& bed)
+    : straight_(usualAxis(bed) - Angle::degrees(30)), arms_(bed.outline) {
   const OrientedRectangle box = smallestRectangle(bed.outline.outer, Length());
   const double width = areaOf(bed.outline).squareMetres() / std::max(box.length, 0.1);
-  narrow_ = width < kNarrowBed;
+  narrow_ = (arms_.empty() ? width : arms_.width()) < kNarrowBed;
   const bool island = bed.viewing.allRound || bed.viewing.from.empty();
   outer_ = {bed.outline.outer, {}};
   const Point middle = centroidOf(outer_);
@@ -23,7 +24,7 @@ BedGrain::BedGrain(const Bed& bed) : straight_(usualAxis(bed) - Angle::degrees(3
 
 // Across to the slope of a height that rises evenly from the inner edge to the outer one.
 Angle BedGrain::at(Point p) const {
-  if (!bends()) return straight_;
+  if (inner_.empty()) return arms_.empty() ? straight_ : arms_.at(p);
   const Point fromInner = p - nearestOnEdge(inner_, p), fromOuter = p - nearestOnEdge(outer_, p);
   const double inner = std::hypot(fromInner.x, fromInner.y);
   const double outer = std::hypot(fromOuter.x, fromOuter.y);

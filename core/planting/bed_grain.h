@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Which way a bed runs at a place: round what an island bed surrounds, along a narrow bed, else
-// along its viewing side. Drifts lie at a slant to it.
+// Which way a bed runs at a place: round what an island bed surrounds, along the arms of a bent
+// bed, along a narrow bed, else along its viewing side. Drifts lie at a slant to it.
 #pragma once
 
 #include "core/model/bed.h"
+#include "core/planting/bed_arms.h"
 
 namespace tussock {
 
@@ -17,13 +18,14 @@ class BedGrain {
   // Anticlockwise from east; its sense means nothing.
   [[nodiscard]] Angle at(Point p) const;
   // Whether it is not the same everywhere.
-  [[nodiscard]] bool bends() const { return !inner_.empty(); }
+  [[nodiscard]] bool bends() const { return !inner_.empty() || !arms_.empty(); }
   [[nodiscard]] bool narrow() const { return narrow_; }
 
  private:
   Angle straight_;
   bool narrow_ = false;
-  Polygon inner_, outer_;  // the two edges it runs between, where it bends
+  Polygon inner_, outer_;  // the two edges it runs between, round what it surrounds
+  BedArms arms_;           // where it has some
 };
 
 }  // namespace tussock

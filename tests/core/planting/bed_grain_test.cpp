@@ -51,6 +51,30 @@ TEST(BedGrain, RunsAlongTheViewingSideOfABroadBedAndAlongANarrowOne) {
   EXPECT_FALSE(BedGrain(bed).bends());
 }
 
+// An L whose arms run east and north: along each arm, and through the corner by the shorter way.
+TEST(BedGrain, RunsAlongTheArmsOfABentBed) {
+  Bed bed;
+  bed.viewing = {false, {Angle()}};
+  bed.outline = {{{0, 0}, {8, 0}, {8, 2}, {2, 2}, {2, 7}, {0, 7}}, {}};
+  const BedGrain grain(bed);
+  ASSERT_TRUE(grain.bends());
+  EXPECT_LT(degreesBetween(grain.at({5, 1}), Angle()), 6.0);
+  EXPECT_LT(degreesBetween(grain.at({7.5, 0.4}), Angle()), 10.0);
+  EXPECT_LT(degreesBetween(grain.at({1, 5}), Angle::degrees(90)), 6.0);
+  EXPECT_LT(degreesBetween(grain.at({0.7, 0.7}), Angle::degrees(135)), 20.0);
+  EXPECT_TRUE(grain.narrow());
+  for (Point& p : bed.outline.outer) p = p * 3.0;
+  EXPECT_FALSE(BedGrain(bed).narrow());
+}
+
+// An L that is hardly one is a block with a corner out of it: it stays straight.
+TEST(BedGrain, ABlockHasNoArms) {
+  Bed bed;
+  bed.viewing = {false, {Angle()}};
+  bed.outline = {{{0, 0}, {6, 0}, {6, 3}, {4, 3}, {4, 4}, {0, 4}}, {}};
+  EXPECT_FALSE(BedGrain(bed).bends());
+}
+
 // A hole in a bed seen from one side does not turn its drifts.
 TEST(BedGrain, StaysStraightWhereTheBedIsSeenFromASide) {
   Bed bed = ringBed();
