@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -58,22 +59,10 @@ class Filling {
   }
 
  private:
-  [[nodiscard]] bool takesOut(const Drift& drift) const {
-    if (drift.bed != bed_.id || !isFree(drift)) return false;
-    switch (request_.what) {
-      case FillWhat::WholeBed:
-        return true;
-      case FillWhat::EmptyPart:
-        return false;
-      case FillWhat::OneSpecies:
-        return drift.species == request_.species;
-    }
-    return false;
-  }
   void takeOut() {
     Draft draft(yard_);
     for (const Drift& drift : yard_.drifts)
-      if (takesOut(drift)) draft.remove(drift.id);
+      if (takesOut(request_, drift)) draft.remove(drift.id);
     kept_ = draft.yard();
     flat_ = laidFlat(kept_);
   }
@@ -115,7 +104,7 @@ class Filling {
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
     bool lacking = false;  // something is found in the best, or it takes too little
-    for (int i = 0; i < tries || (lacking && i < 2 * tries); ++i) {
+    for (int i = 0; i < tries || (lacking && i < 3 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
       std::vector<KeptDrift> next = onPlan(fillLayer(task, ground, chance, watch_));
       if (watch_.cancelled()) return {};
@@ -217,25 +206,58 @@ class Filling {
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
     std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
-    if (layer == Layer::Bulbs) drifts = scattered(std::move(drifts), kBulbs, ground, chance);
-    if (layer == Layer::Ground && list_.proposed)
-      drifts = scattered(std::move(drifts), kCarpets, ground, chance);
+    drifts = scattered(std::move(drifts), plantsUnder(kinds, layer), ground, chance);
     for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
   }
-  // Bulbs and spring ephemerals stand in clumps here and there, not all over: they leave bare
-  // ground when they go. Ground covers nobody asked for are carpets here and there. Shares of the
-  // ground are our own judgement.
-  static constexpr double kBulbs = 0.2;
-  static constexpr double kCarpets = 0.4;
-  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double share,
+  static double sharesOf(const std::vector<FillKind>& kinds) {
+    double sum = 0.0;
+    for (const FillKind& kind : kinds) sum += kind.share;
+    return sum;
+  }
+  // As many of all plants of the bed as the list says. What is left open is little, as every plant
+  // is paid for and the main layer closes by itself: carpets where they show, and clumps of bulbs
+  // and spring ephemerals, which leave bare ground when they go (our own judgement).
+  [[nodiscard]] double plantsUnder(const std::vector<FillKind>& kinds, Layer layer) const {
+    constexpr double kCarpets = 0.25, kClumps = 0.15;  // plants to one of the main layer
+    constexpr double kLeastMain = 0.1;
+    double main = 0.0;
+    for (const KeptDrift& drift : best_)
+      if (drift.layer == Layer::Main) main += static_cast<double>(drift.places.size());
+    const double asked = sharesOf(kinds);
+    if (asked <= 0.0) return (layer == Layer::Bulbs ? kClumps : kCarpets) * main;
+    const double under = sharesOf(list_.ground) + sharesOf(list_.bulbs);
+    return asked * main / std::max(kLeastMain, 1.0 - under);
+  }
+  // So many plants, nearer the people who look rather than farther: bare soil shows there, and what
+  // is low is seen. Of each species one drift at least.
+  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double plants,
                                           const FillGround& ground, Chance& chance) {
-    chance.shuffle(drifts);
-    std::vector<KeptDrift> some;
+    std::vector<std::pair<double, KeptDrift>> order;
     for (KeptDrift& drift : drifts) {
-      if (!some.empty() && takenBy(some, ground) >= share) break;
+      const double away = 0.5 + awayFromViewers(drift, ground);
+      order.emplace_back(away * chance.between(0.5, 1.5), std::move(drift));
+    }
+    std::stable_sort(order.begin(), order.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<KeptDrift> some;
+    std::set<std::string> species;
+    double planted = 0.0;
+    for (auto& [unused, drift] : order) {
+      const bool first = species.insert(drift.species).second;
+      const auto count = static_cast<double>(drift.places.size());
+      if (!first && planted + 0.5 * count > plants) continue;
+      planted += count;
       some.push_back(std::move(drift));
     }
     return some;
+  }
+  // Metres; 0 where it is not known from where the bed is looked at.
+  static double awayFromViewers(const KeptDrift& drift, const FillGround& ground) {
+    double sum = 0.0;
+    for (const Point p : drift.places)
+      if (const int cell = ground.at(p); cell >= 0)
+        sum += static_cast<double>(ground.cells()[static_cast<std::size_t>(cell)].toViewers);
+    return sum / static_cast<double>(std::max<std::size_t>(1, drift.places.size()));
   }
 
   // Tells the ids of the drifts if asked.
@@ -243,7 +265,7 @@ class Filling {
                                  std::vector<Id<Drift>>* tell = nullptr) const {
     Draft draft(yard_);
     for (const Drift& drift : yard_.drifts)
-      if (takesOut(drift)) draft.remove(drift.id);
+      if (takesOut(request_, drift)) draft.remove(drift.id);
     for (const KeptDrift& kept : drifts) {
       takeCode(draft, kept.species, ids);
       Drift drift = planted(kept, bed_.id, ids);
@@ -283,6 +305,19 @@ class Filling {
 };
 
 }  // namespace
+
+bool takesOut(const FillRequest& request, const Drift& drift) {
+  if (drift.bed != request.bed || !isFree(drift)) return false;
+  switch (request.what) {
+    case FillWhat::WholeBed:
+      return true;
+    case FillWhat::EmptyPart:
+      return false;
+    case FillWhat::OneSpecies:
+      return drift.species == request.species;
+  }
+  return false;
+}
 
 std::optional<FillResult> fillBed(const Yard& yard, const Catalogue& catalogue, const SunMap* sun,
                                   const FillRequest& request, IdSource& ids, std::stop_token stop,

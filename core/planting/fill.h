@@ -38,6 +38,9 @@ struct FillRequest {
   FillJudge judge;  // asked of plantings while one is chosen and mended; may be empty
 };
 
+// Whether a fill takes this drift out before it plants.
+[[nodiscard]] bool takesOut(const FillRequest& request, const Drift& drift);
+
 struct FillResult {
   ChangeSet edit;                     // "Fill Border"; empty when nothing could be planted
   FillScore score;                    // of the bed as it is after the edit
