@@ -72,6 +72,7 @@ FillLimits fillLimits(const Settings& settings) {
   limits.shareMinPlants = limit("share_min_plants");
   limits.diseaseMass = limit("disease_mass");
   limits.bloomGapWeeks = limit("bloom_gap_weeks");
+  limits.bloomPerThird = limit("bloom_per_third");
   limits.sight = {limit("eye_height"), limit("viewing_distance"), limit("taller_by"),
                   limit("hides_within"), limit("see_through")};
   return limits;

@@ -81,6 +81,7 @@ class Balance {
   [[nodiscard]] bool may(const PlannedDrift& drift, int step) const {
     const int count = drift.count + step;
     const FillKind& kind = kinds_[drift.kind];
+    if (step > caps_->roomForAny() && step > 0) return false;
     return count >= 1 && (step < 0 || !kind.diseaseProne ||
                           static_cast<double>(count) <
                               kind.species->massThatMatters(request_.limits.diseaseMass));

@@ -19,6 +19,7 @@ ShareCaps::ShareCaps(const std::vector<FillKind>& kinds, const StandingPlants& s
     : kinds_(kinds),
       hold_(quota.limited),
       standing_(standing.all),
+      mostPlants_(quota.most),
       sums_{standing.ofKind, standing.ofGenus, standing.ofFamily} {
   const FillLimits wider = limitsWithin(kinds, limits);
   shares_ = {wider.speciesShare, wider.genusShare, wider.familyShare};
@@ -32,12 +33,13 @@ void ShareCaps::limitBy(double planted) {
 }
 
 void ShareCaps::add(std::size_t kind, double count) {
+  planted_ += count;
   for (std::size_t rank = 0; rank < sums_.size(); ++rank)
     sums_[rank][groupAt(kinds_[kind], kind, rank)] += count;
 }
 
 double ShareCaps::room(std::size_t kind) const {
-  double room = 1e9;
+  double room = roomForAny();
   for (std::size_t rank = 0; hold_ && rank < sums_.size(); ++rank)
     room = std::min(room, most_[rank] - sums_[rank][groupAt(kinds_[kind], kind, rank)]);
   return room;

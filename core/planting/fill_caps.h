@@ -24,11 +24,14 @@ class ShareCaps {
   void limitBy(double planted);
   // How many more of the kind there may be; below 0 where there are too many.
   [[nodiscard]] double room(std::size_t kind) const;
+  // How many more plants of any kind before shares begin to matter.
+  [[nodiscard]] double roomForAny() const { return mostPlants_ - planted_; }
 
  private:
   const std::vector<FillKind>& kinds_;
   bool hold_;
-  double standing_;                 // plants that stay
+  double standing_;  // plants that stay
+  double mostPlants_, planted_ = 0.0;
   std::array<double, 3> shares_{};  // by rank
   std::array<double, 3> most_{};    // plants, by rank
   std::array<std::vector<double>, 3> sums_;

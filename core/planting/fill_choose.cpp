@@ -20,6 +20,8 @@ void forSome(const std::vector<FillCell>& cells, F&& f) {
   for (std::size_t i = step / 2; i < cells.size(); i += step) f(cells[i]);
 }
 
+constexpr double kBandTaken = 0.96;  // of the ground, that a band should be able to hold
+
 class Choosing {
  public:
   Choosing(const std::vector<FillKind>& kinds, const std::vector<FillCell>& cells,
@@ -71,6 +73,9 @@ class Choosing {
     worth -= 1.4 * std::clamp(kind.spacing / wide - 1.0, 0.0, 1.5);
     // Half of it stays bare at each edge, and what is left in a narrow bed is one stiff line.
     worth -= 2.5 * std::clamp(kind.spacing / request_.width - 0.38, 0.0, 0.6);
+    // In a narrow bed whole rows of some spacings fit, and of others half of one is wasted.
+    worth -= 8.0 * std::max(0.0, kBandTaken - takenInBand(request_.width / kind.spacing));
+    if (request_.spacing > 0.0) worth -= 3.0 * std::abs(std::log2(kind.spacing / request_.spacing));
     return worth;
   }
   [[nodiscard]] double bloomWorth(const FillKind& kind) const {
@@ -78,7 +83,17 @@ class Choosing {
     for (std::size_t week = 0; week < flowering_.size(); ++week)
       if ((kind.weeks & request_.season) >> week & 1U)
         worth += flowering_[week] == 0 ? 0.15 : flowering_[week] < 3 ? 0.05 : 0.0;
-    return std::min(worth, 1.8);
+    return std::min(worth, 1.8) + lackingWorth(kind);
+  }
+  [[nodiscard]] double lackingWorth(const FillKind& kind) const {
+    constexpr double kNothingElse = 2.0, kFewElse = 0.7;
+    double worth = 0.0;
+    for (std::size_t week = 0; week < flowering_.size(); ++week)
+      if ((kind.weeks & request_.lacking) >> week & 1U)
+        worth = std::max(worth, flowering_[week] == 0  ? kNothingElse
+                                : flowering_[week] < 3 ? kFewElse
+                                                       : 0.0);
+    return worth;
   }
   // Low, middling and tall kinds in a third each, by what the depth of the bed carries.
   [[nodiscard]] std::size_t bandOf(const FillKind& kind) const {
@@ -132,6 +147,23 @@ class Choosing {
 };
 
 }  // namespace
+
+// Rows along the band, staggered, the nearest plants 0.9 spacings apart: 0.9 along a row where the
+// next row is far enough, else so much that plants of both rows are. Rows but one may not stand
+// nearer than that either.
+double takenInBand(double width) {
+  constexpr double kNearest = 0.9, kRow = 0.779, kGround = 0.866, kBroad = 5.0;
+  if (width >= kBroad) return 1.0;
+  double most = width > 0.0 ? kGround / (kNearest * std::max(1.0, width)) : 0.0;
+  for (int rows = 2; rows <= 6; ++rows) {
+    const double apart = (width - 1.0) / (rows - 1);
+    if (apart <= 0.0 || (rows > 2 && apart < 0.5 * kNearest)) break;
+    const double along =
+        apart >= kRow ? kNearest : 2.0 * std::sqrt(kNearest * kNearest - apart * apart);
+    most = std::max(most, rows * kGround / (along * width));
+  }
+  return most;
+}
 
 double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells) {
   double good = 0.0, all = 0.0;

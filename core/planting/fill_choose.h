@@ -15,6 +15,9 @@ namespace tussock {
 
 // The share of the ground whose sun and moisture suit the kind.
 [[nodiscard]] double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells);
+// The share of the ground that a band so many spacings wide takes at most of plants that keep half
+// a spacing from its edges and stand 0.9 spacings apart at the nearest; 1 in a broad one.
+[[nodiscard]] double takenInBand(double width);
 // Metres across the widest place of the ground.
 [[nodiscard]] double widthOf(const std::vector<FillCell>& cells);
 // Hours of sun missing or too many at the best place; 0 where one suits or none is known.
@@ -23,9 +26,11 @@ namespace tussock {
 struct ChooseRequest {
   std::size_t count = 12;
   WeekSet season = 0;
-  double depth = 3.0;  // metres from the viewers to the back of the bed
-  double width = 3.0;  // metres of its widest place
-  double area = 10.0;  // square metres
+  WeekSet lacking = 0;   // weeks for which something in flower is looked for above all
+  double depth = 3.0;    // metres from the viewers to the back of the bed
+  double width = 3.0;    // metres of its widest place
+  double area = 10.0;    // square metres
+  double spacing = 0.0;  // metres that plants had best stand apart; 0 when it is all one
   double wildness = 0.5;
   FillLimits limits;
 };

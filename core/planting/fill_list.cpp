@@ -7,8 +7,11 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/season_weeks.h"
+#include "core/geometry/lattice.h"
 #include "core/planting/fill_choose.h"
 #include "core/planting/fill_layer.h"
+#include "core/planting/fill_propose.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/laid_flat.h"
 
@@ -130,41 +133,40 @@ class ListMaker {
       chosen.push_back(kinds[i]);
     return chosen;
   }
-  // As many as the bed takes of those chosen, which depends on their spacing; more where their
-  // kinship would leave one over its share.
   [[nodiscard]] std::vector<FillKind> chosenFor(const std::vector<FillKind>& kinds) const {
-    const FillLimits& limits = request_.fill.limits;
-    ChooseRequest request = chooseRequest();
-    std::vector<FillKind> chosen;
-    for (int round = 0; round < 6; ++round) {
-      Chance chance(static_cast<unsigned>(request_.fill.seed) * 7919U + 3U);
-      chosen.clear();
-      for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
-        chosen.push_back(kinds[i]);
-      const double plants = plantsInBed(meanSpacing(chosen));
-      std::size_t count = speciesFor(plants, request_.wildness, limits);
-      if (round > 0) count = std::max(request.count, count);
-      if (count == request.count && plants >= limits.shareMinPlants &&
-          !sharesCanBeKept(chosen, limits))
-        count += 2;
-      if (count == request.count) break;
-      request.count = count;
-    }
-    return chosen;
+    ProposeRequest request{
+        ground_.cells(),  chooseRequest(), {},
+        thirdsOfSeason(), standing(),      static_cast<unsigned>(request_.fill.seed) * 7919U + 3U};
+    for (const Layer layer : {Layer::Ground, Layer::Bulbs})
+      for (FillKind& kind : underneath(layer)) request.beneath.push_back(std::move(kind));
+    return proposeKinds(kinds, request);
+  }
+  [[nodiscard]] std::vector<WeekSet> thirdsOfSeason() const {
+    const std::vector<int> season = seasonWeeks(request_.yard.settings);
+    std::vector<WeekSet> thirds;
+    for (const auto& [third, word] : EnumWords<SeasonThird>::values)
+      thirds.push_back(weeksOf(third, season));
+    return thirds;
+  }
+  // Plants of the main layer that stay.
+  [[nodiscard]] double standing() const {
+    double sum = 0.0;
+    for (const Drift& drift : request_.yard.drifts)
+      if (drift.layer == Layer::Main) sum += static_cast<double>(drift.plants.size());
+    return sum;
   }
   // No plant's centre may come nearer to an edge than half its spacing.
   [[nodiscard]] bool tooWide(const FillKind& kind) const {
     return kind.spacing > widthOf(ground_.cells()) + ground_.size();
-  }
-  [[nodiscard]] double plantsInBed(double spacing) const {
-    return ground_.area() / (spacing * spacing * std::sqrt(3.0) / 2.0);
   }
   [[nodiscard]] ChooseRequest chooseRequest() const {
     double depth = 0.0;
     for (const FillCell& cell : ground_.cells())
       depth = std::max(depth, static_cast<double>(cell.toViewers));
     ChooseRequest request;
-    request.count = speciesFor(plantsInBed(kUsualSpacing), request_.wildness, request_.fill.limits);
+    const double usual = triangularGround(Length::metres(kUsualSpacing)).squareMetres();
+    request.count =
+        speciesFor(ground_.area() / usual, standing(), request_.wildness, request_.fill.limits);
     request.season = seasonOf(request_.yard.settings);
     request.depth = depth > 0.0 ? depth : 3.0;
     request.width = std::max(0.1, widthOf(ground_.cells()));
@@ -290,7 +292,7 @@ class ListMaker {
   std::vector<FillKind> asManyAsTheBedTakes(std::vector<FillKind> kinds) {
     ChooseRequest request = chooseRequest();
     request.count =
-        speciesFor(plantsInBed(meanSpacing(kinds)), request_.wildness, request_.fill.limits);
+        speciesFor(plantsOn(ground_.area(), kinds), 0.0, request_.wildness, request_.fill.limits);
     if (request_.fill.what == FillWhat::OneSpecies || kinds.size() <= request.count) return kinds;
     Chance chance(static_cast<unsigned>(request_.fill.seed) * 104729U + 5U);
     std::vector<FillKind> chosen;

@@ -115,6 +115,15 @@ double reachable(const std::vector<FillKind>& kinds, const FillLimits& limits) {
   return sum;
 }
 
+// So few that, one to spare, each may have a drift of the largest odd count its share allows.
+double fewestSpecies(double plants, double standing, const FillLimits& limits) {
+  constexpr double kUsed = 0.8;  // of the share, where drifts are many
+  constexpr double kSmall = 12.0;
+  const double share = std::max(0.02, limits.speciesShare) * (plants + standing);
+  const double odd = std::max(1.0, 2.0 * std::floor((0.975 * share - 1.0) / 2.0) + 1.0);
+  return (share < kSmall ? std::ceil(plants / odd) : plants / (kUsed * share)) + 1.0;
+}
+
 }  // namespace
 
 Quota quotaFor(const std::vector<FillKind>& kinds, double area, const StandingPlants& standing,
@@ -128,6 +137,7 @@ Quota quotaFor(const std::vector<FillKind>& kinds, double area, const StandingPl
   const double all = std::accumulate(quota.plants.begin(), quota.plants.end(), standing.all);
   constexpr int kRounds = 60;
   quota.limited = !listed && all >= limits.shareMinPlants;
+  if (!listed && !quota.limited) quota.most = limits.shareMinPlants - 1.0 - standing.all;
   if (quota.limited)
     for (int round = 0; round < kRounds; ++round) {
       for (const int rank : {2, 1, 0}) limiter.limit(quota.plants, rank);
@@ -169,9 +179,10 @@ bool sharesCanBeKept(const std::vector<FillKind>& kinds, const FillLimits& limit
 }
 
 FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits) {
-  constexpr double kRoom = 1.06;  // for odd counts
+  // For odd counts; where the limits cannot be kept anyway, for plants in every hole as well.
+  const double room = sharesCanBeKept(kinds, limits) ? 1.06 : 1.3;
   FillLimits wider = limits;
-  for (int i = 0; i < 200 && reachable(kinds, wider) < kRoom; ++i) {
+  for (int i = 0; i < 200 && reachable(kinds, wider) < room; ++i) {
     wider.speciesShare = std::min(1.1, 1.03 * wider.speciesShare + 1e-3);
     wider.genusShare = std::min(1.1, 1.03 * wider.genusShare + 1e-3);
     wider.familyShare = std::min(1.1, 1.03 * wider.familyShare + 1e-3);
@@ -179,11 +190,12 @@ FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& li
   return wider;
 }
 
-std::size_t speciesFor(double plantsInBed, double wildness, const FillLimits& limits) {
+std::size_t speciesFor(double plantsInBed, double standing, double wildness,
+                       const FillLimits& limits) {
   const double grown = std::pow(std::max(plantsInBed, 1.0), 0.36) * std::exp2(1.4 * wildness - 0.4);
   double count = std::clamp(1.35 * grown, 1.0, 60.0);
-  if (plantsInBed >= limits.shareMinPlants)
-    count = std::max(count, 1.0 / std::max(0.02, 0.8 * limits.speciesShare) + 1.0);
+  if (plantsInBed + standing >= limits.shareMinPlants)
+    count = std::max(count, fewestSpecies(plantsInBed, standing, limits));
   return static_cast<std::size_t>(std::lround(std::min(count, std::max(1.0, plantsInBed / 2.0))));
 }
 

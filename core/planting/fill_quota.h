@@ -21,6 +21,7 @@ struct Quota {
   std::vector<double> plants;  // for each kind
   double total = 0.0;
   bool limited = false;  // by the shares that species, genera and families may have
+  double most = 1e9;     // plants, where one more would bring those limits in
 };
 
 // Plants for each kind so that they take `area` square metres: even, or by the shares of the list;
@@ -51,7 +52,9 @@ struct DriftsRequest {
 // The limits of shares, all widened alike until they can be kept.
 [[nodiscard]] FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits);
 
-// How many species a bed of so many plants takes: enough that none need be more than its share.
-[[nodiscard]] std::size_t speciesFor(double plantsInBed, double wildness, const FillLimits& limits);
+// How many species a bed of so many plants takes: enough that none need be more than its share of
+// them and of those that stand in the yard already.
+[[nodiscard]] std::size_t speciesFor(double plantsInBed, double standing, double wildness,
+                                     const FillLimits& limits);
 
 }  // namespace tussock

@@ -71,6 +71,7 @@ struct FillLimits {
   double shareMinPlants = 30.0;
   double diseaseMass = 15.0;
   double bloomGapWeeks = 1.0;
+  double bloomPerThird = 3.0;  // species in flower in each third of the season
   SightLimits sight;
 };
 

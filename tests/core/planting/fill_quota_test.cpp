@@ -3,11 +3,13 @@
 // limit when the drifts are counted.
 #include "core/planting/fill_quota.h"
 
+#include <cmath>
 #include <map>
 
 #include <gtest/gtest.h>
 
 #include "core/catalog/catalogue.h"
+#include "core/planting/fill_choose.h"
 
 namespace tussock {
 namespace {
@@ -66,6 +68,23 @@ TEST_P(Shares, AreKeptAfterRounding) {
   }
 }
 INSTANTIATE_TEST_SUITE_P(Lists, Shares, testing::Range(0u, 7u));
+
+// By arithmetic: 2 rows, 1 spacing apart, of plants each 0.9 take 2 x 0.866 / (0.9 x 2) of a band 2
+// spacings wide; 3 rows would stand 0.5 apart, so 2 sqrt(0.81 - 0.25) along the row.
+TEST(Band, TakesWholeRows) {
+  EXPECT_NEAR(takenInBand(2.0), 2 * 0.866 / (0.9 * 2.0), 1e-3);
+  EXPECT_NEAR(takenInBand(2.5), 3 * 0.866 / (2.0 * std::sqrt(0.81 - 0.5625) * 2.5), 1e-3);
+  EXPECT_LT(takenInBand(1.0 / 0.45), 0.93) << "45 cm in a strip of a metre";
+  EXPECT_GT(takenInBand(1.0 / 0.4), 0.96);
+  EXPECT_EQ(takenInBand(8.0), 1.0);
+}
+
+// A tenth each: of 36 plants a species may have three, so twelve at least; where 400 others stand
+// in the yard it may have all, and what the bed's size asks for decides.
+TEST(Species, ASmallBedOfALargeYardNeedsFewer) {
+  EXPECT_GE(speciesFor(36, 0, 0.5, FillLimits()), 12u);
+  EXPECT_LE(speciesFor(36, 400, 0.5, FillLimits()), 8u);
+}
 
 // Nine species at a tenth each come to nine tenths; ten of one family to three.
 TEST(Shares, CanBeKeptOnlyWhereTheyComeToTheWhole) {
