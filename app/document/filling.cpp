@@ -86,8 +86,7 @@ void Filling::showBest(std::uint64_t run, const FillProgress& progress) {
   if (run != run_) return;
   emit progressed(progress.share);
   if (progress.best.empty()) return;
-  const Instead instead =
-      request_.what == FillWhat::WholeBed ? Instead::OfFreeDrifts : Instead::OfNothing;
+  const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
   IdSource ids = document_.ids();  // a copy: a preview uses none up
   emit bestChanged(plantKept(document_.yard(), request_.bed, progress.best, instead, {}, ids));
 }

@@ -3,23 +3,13 @@
 
 #include <algorithm>
 #include <QPainter>
-#include <QPainterPath>
 
+#include "app/canvas/item.h"
 #include "app/look/glyphs.h"
 #include "app/look/theme.h"
+#include "core/planting/edit_drift.h"
 
 namespace tussock {
-
-namespace {
-
-void addRing(QPainterPath& path, const Ring& ring) {
-  QPolygonF corners;
-  for (const Point p : ring) corners << QPointF(p.x, p.y);
-  path.addPolygon(corners);
-  path.closeSubpath();
-}
-
-}  // namespace
 
 ArrangementPicture::ArrangementPicture(Document& document, Id<Bed> bed,
                                        std::vector<KeptDrift> drifts, QWidget* parent)
@@ -30,28 +20,50 @@ ArrangementPicture::ArrangementPicture(Document& document, Id<Bed> bed,
 }
 
 void ArrangementPicture::paintBed(QPainter& painter, const Bed& bed) const {
-  QPainterPath path;
-  path.setFillRule(Qt::OddEvenFill);
-  addRing(path, bed.outline.outer);
-  for (const Ring& hole : bed.outline.holes) addRing(path, hole);
   QPen edge(currentTheme().ink, 1.0);
   edge.setCosmetic(true);
   painter.setPen(edge);
   painter.setBrush(currentTheme().soil);
-  painter.drawPath(path);
+  painter.drawPath(pathOf(bed.outline));
 }
 
+// As long as drawing a plan takes: what is looked at is shaped once. The ground layer lies under
+// the main one; bulbs, gone by summer, are left out.
+void ArrangementPicture::shapeDrifts() {
+  const bool dark = currentTheme().dark;
+  if (!shapes_.empty() && dark == dark_) return;
+  shapes_.clear();
+  dark_ = dark;
+  for (const Layer layer : {Layer::Ground, Layer::Main})
+    for (const KeptDrift& drift : drifts_)
+      if (drift.layer == layer) shapes_.push_back(shapeOf(drift));
+}
+
+ArrangementPicture::Shape ArrangementPicture::shapeOf(const KeptDrift& drift) const {
+  Shape shape;
+  for (const Polygon& piece : outlineOf(drift)) shape.outline.addPath(pathOf(piece));
+  const Species* species = document_.facts().find(drift.species);
+  const GlyphLook look = species ? glyphLook(*species, std::nullopt, dark_) : GlyphLook();
+  shape.colour = look.flower.isValid() ? look.flower : look.foliage;
+  return shape;
+}
+
+// Outlines, and the places of the plants where they can be told apart.
 void ArrangementPicture::paintDrifts(QPainter& painter, double scale) const {
-  painter.setPen(Qt::NoPen);
-  for (const KeptDrift& drift : drifts_) {
-    const Species* species = document_.facts().find(drift.species);
-    const GlyphLook look =
-        species ? glyphLook(*species, std::nullopt, currentTheme().dark) : GlyphLook();
-    painter.setBrush(look.flower.isValid() ? look.flower : look.foliage);
-    const double radius = std::max(drift.spacing.metres() * 0.46, 1.0 / scale);
-    for (const Point place : drift.places)
-      painter.drawEllipse(QPointF(place.x, place.y), radius, radius);
+  QPen edge(faded(currentTheme().ink, 0.55), 0.8);
+  edge.setCosmetic(true);
+  painter.setPen(edge);
+  for (const Shape& shape : shapes_) {
+    painter.setBrush(shape.colour);
+    painter.drawPath(shape.outline);
   }
+  constexpr double kApart = 5.0;  // pixels
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(faded(currentTheme().ink, 0.7));
+  for (const KeptDrift& drift : drifts_)
+    if (drift.layer == Layer::Main && drift.spacing.metres() * scale >= kApart)
+      for (const Point place : drift.places)
+        painter.drawEllipse(QPointF(place.x, place.y), 0.9 / scale, 0.9 / scale);
 }
 
 void ArrangementPicture::paintEvent(QPaintEvent*) {
@@ -70,6 +82,7 @@ void ArrangementPicture::paintEvent(QPaintEvent*) {
   painter.translate(width() / 2.0, height() / 2.0);
   painter.scale(scale, -scale);
   painter.translate(-(box.low.x + box.high.x) / 2.0, -(box.low.y + box.high.y) / 2.0);
+  shapeDrifts();
   paintBed(painter, *bed);
   paintDrifts(painter, scale);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QAbstractButton>
+#include <QPainterPath>
 #include <vector>
 
 #include "app/document/document.h"
@@ -22,12 +23,21 @@ class ArrangementPicture : public QAbstractButton {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  // A drift as it is drawn, in metres.
+  struct Shape {
+    QPainterPath outline;
+    QColor colour;
+  };
+  void shapeDrifts();
+  [[nodiscard]] Shape shapeOf(const KeptDrift& drift) const;
   void paintBed(QPainter& painter, const Bed& bed) const;
   void paintDrifts(QPainter& painter, double scale) const;
 
   Document& document_;
   Id<Bed> bed_;
   std::vector<KeptDrift> drifts_;
+  std::vector<Shape> shapes_;  // once they are asked for
+  bool dark_ = false;          // the theme they are for
 };
 
 }  // namespace tussock

@@ -57,7 +57,19 @@ void ArrangementsView::keep() {
                                    filling_.seedOf(bed_), bed->wildness, document_.ids()));
 }
 
+// Pictures take a moment: they are made anew only when something in them has changed.
+bool ArrangementsView::takeShown() {
+  std::vector<KeptDrift> ground;
+  for (const Drift* drift : driftsIn(document_.yard(), bed_)) ground.push_back(keptFrom(*drift));
+  std::vector<Arrangement> kept;
+  for (const Arrangement* one : arrangementsOf(document_.yard(), bed_)) kept.push_back(*one);
+  const bool same = content_ && ground == ground_ && kept == kept_;
+  ground_ = std::move(ground), kept_ = std::move(kept);
+  return !same;
+}
+
 void ArrangementsView::refresh() {
+  if (!takeShown()) return content_->update();
   if (content_) {
     content_->hide();
     content_->deleteLater();
@@ -65,12 +77,9 @@ void ArrangementsView::refresh() {
   content_ = new QWidget(this);
   auto* flow = new FlowLayout(kSpace3, kSpace3);
   content_->setLayout(flow);
-  std::vector<KeptDrift> onTheGround;
-  for (const Drift* drift : driftsIn(document_.yard(), bed_))
-    onTheGround.push_back(keptFrom(*drift));
-  setVisible(!onTheGround.empty() || !arrangementsOf(document_.yard(), bed_).empty());
+  setVisible(!ground_.empty() || !kept_.empty());
   QWidget* now = cardIn(content_);
-  auto* picture = new ArrangementPicture(document_, bed_, std::move(onTheGround), now);
+  auto* picture = new ArrangementPicture(document_, bed_, ground_, now);
   picture->setEnabled(false);
   now->layout()->addWidget(picture);
   now->layout()->addWidget(new QLabel(tr("On the ground"), now));
@@ -80,7 +89,7 @@ void ArrangementsView::refresh() {
   connect(keepIt, &QPushButton::clicked, this, &ArrangementsView::keep);
   now->layout()->addWidget(keepIt);
   flow->addWidget(now);
-  for (const Arrangement* kept : arrangementsOf(document_.yard(), bed_)) addCard(flow, *kept);
+  for (const Arrangement& kept : kept_) addCard(flow, kept);
   column_->addWidget(content_);
   content_->show();
 }

@@ -20,6 +20,8 @@ class ArrangementsView : public QWidget {
   void refresh();
 
  private:
+  // Looks at what there is to show; false when it is what is shown already.
+  [[nodiscard]] bool takeShown();
   void addCard(QLayout* flow, const Arrangement& arrangement);
   void keep();
   [[nodiscard]] QString nextName() const;
@@ -29,6 +31,8 @@ class ArrangementsView : public QWidget {
   Id<Bed> bed_;
   QVBoxLayout* column_;
   QWidget* content_ = nullptr;
+  std::vector<KeptDrift> ground_;  // what is shown of the bed, and of what was kept
+  std::vector<Arrangement> kept_;
 };
 
 }  // namespace tussock

@@ -10,6 +10,7 @@
 #include "app/look/theme.h"
 #include "app/panels/bench_filters.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/compare_desk.h"
 #include "app/panels/list_desk.h"
 #include "app/panels/reason_words.h"
 #include "app/panels/selection.h"
@@ -24,7 +25,8 @@ BenchPanel::BenchPanel(Document& document, QWidget* parent)
       document_(document),
       filters_(new BenchFilters(this)),
       cards_(new CardStrip(this)),
-      desk_(new ListDesk(document, this)) {
+      desk_(new ListDesk(document, this)),
+      compare_(new CompareDesk(document, this)) {
   setObjectName(QStringLiteral("bench"));
   setAccessibleName(tr("Bench"));
   cards_->setObjectName(QStringLiteral("bench-cards"));
@@ -36,7 +38,9 @@ BenchPanel::BenchPanel(Document& document, QWidget* parent)
   column->addWidget(filters_);
   column->addWidget(cards_);
   column->addWidget(desk_);
+  column->addWidget(compare_);
   desk_->hide();
+  compare_->hide();
   connectCards();
   connectDocument();
   takeFacts();
@@ -49,7 +53,8 @@ QLineEdit* BenchPanel::searchField() const {
 
 void BenchPanel::connectDocument() {
   connect(filters_, &BenchFilters::changed, this, &BenchPanel::refresh);
-  connect(desk_, &ListDesk::left, this, [this] { showList(false); });
+  connect(desk_, &ListDesk::left, this, [this] { put(Shows::Cards); });
+  connect(compare_, &CompareDesk::left, this, [this] { put(Shows::Cards); });
   connect(filters_, &BenchFilters::deerSaid, this, &BenchPanel::keepDeer);
   const auto another = [this] {
     if (point_) emit pointAsked({});
@@ -81,10 +86,19 @@ void BenchPanel::takeFacts() {
 }
 
 void BenchPanel::showList(bool shown) {
-  filters_->setVisible(!shown);
-  cards_->setVisible(!shown);
-  desk_->setVisible(shown);
-  emit listShown(shown);
+  put(shown ? Shows::List : Shows::Cards);
+}
+
+void BenchPanel::showArrangements() {
+  put(Shows::Arrangements);
+}
+
+void BenchPanel::put(Shows shows) {
+  filters_->setVisible(shows == Shows::Cards);
+  cards_->setVisible(shows == Shows::Cards);
+  desk_->setVisible(shows == Shows::List);
+  compare_->setVisible(shows == Shows::Arrangements);
+  emit listShown(shows == Shows::List);
 }
 
 void BenchPanel::askAt(Point at) {

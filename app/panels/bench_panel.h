@@ -15,6 +15,7 @@ namespace tussock {
 
 class BenchFilters;
 class CardStrip;
+class CompareDesk;
 class ListDesk;
 
 class BenchPanel : public QWidget {
@@ -29,6 +30,8 @@ class BenchPanel : public QWidget {
   void askAt(Point at);
   // The plant list of the selected bed with its figures, in the place of the cards.
   void showList(bool shown);
+  // Two arrangements of the selected bed side by side, in the place of the cards.
+  void showArrangements();
 
  signals:
   void speciesLifted(const QString& botanicalName);
@@ -45,6 +48,8 @@ class BenchPanel : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  enum class Shows { Cards, List, Arrangements };
+  void put(Shows shows);  // along the bench
   void connectCards();
   void connectDocument();
   void refresh();
@@ -63,6 +68,7 @@ class BenchPanel : public QWidget {
   BenchFilters* filters_;
   CardStrip* cards_;
   ListDesk* desk_;
+  CompareDesk* compare_;
   std::optional<Point> point_;
   // What was planted when the bed or point was chosen: cards keep their order while one plants.
   std::optional<std::vector<Portion>> planted_;

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QMenu>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSlider>
@@ -20,6 +21,7 @@
 #include "app/panels/species_marks.h"
 #include "core/checks/checked_fill.h"
 #include "core/edit/draft.h"
+#include "core/planting/arrangements.h"
 #include "core/planting/published_figures.h"
 
 namespace tussock {
@@ -135,7 +137,7 @@ void FillPanel::addButtons(QVBoxLayout* column) {
   auto* gaps = button(QStringLiteral("fill-gaps"), tr("Fill the gaps"),
                       tr("Plants only where nothing stands"), this);
   connect(gaps, &QPushButton::clicked, this, [this] { fill(FillWhat::EmptyPart, Next::SameSeed); });
-  for (QPushButton* each : {whole, another, gaps}) flow->addWidget(each);
+  for (QPushButton* each : {whole, another, gaps, speciesButton()}) flow->addWidget(each);
   column->addWidget(buttons_);
   running_ = new QWidget(this);
   auto* line = new QHBoxLayout(running_);
@@ -149,6 +151,40 @@ void FillPanel::addButtons(QVBoxLayout* column) {
   connect(stop_, &QPushButton::clicked, &filling_, &Filling::stop);
   line->addWidget(stop_);
   column->addWidget(running_);
+}
+
+// One species of those in the bed, planted anew; the others stay.
+QPushButton* FillPanel::speciesButton() {
+  species_ = button(QStringLiteral("fill-species"), tr("Refill one species"),
+                    tr("Plants one species of the bed anew; the others stay where they are"), this);
+  auto* menu = new QMenu(species_);
+  species_->setMenu(menu);
+  connect(menu, &QMenu::aboutToShow, this, [this, menu] {
+    menu->clear();
+    for (const auto& [shown, name] : speciesPlanted())
+      menu->addAction(shown, this, [this, name = name] { refill(name); });
+  });
+  return species_;
+}
+
+// By the names shown; those whose drifts are all locked or stand there already cannot be refilled.
+std::map<QString, std::string> FillPanel::speciesPlanted() const {
+  std::map<QString, std::string> planted;
+  for (const Drift* drift : driftsIn(document_.yard(), bed_)) {
+    const Species* known = document_.facts().find(drift->species);
+    if (known && isFree(*drift))
+      planted.emplace(text(document_.facts().nameApart(*known)), drift->species);
+  }
+  return planted;
+}
+
+void FillPanel::refill(const std::string& species) {
+  FillRequest request;
+  request.bed = bed_;
+  request.what = FillWhat::OneSpecies;
+  request.species = species;
+  request.seed = filling_.seedOf(bed_) + 1;  // the same would plant what stands there
+  filling_.start(std::move(request));
 }
 
 void FillPanel::addResults(QVBoxLayout* column) {
@@ -171,10 +207,24 @@ void FillPanel::addResults(QVBoxLayout* column) {
   published_->setWordWrap(true);
   published_->setTextFormat(Qt::PlainText);
   column->addWidget(published_);
-  arrangementsHead_ = heading(tr("Arrangements"), this);
-  column->addWidget(arrangementsHead_);
+  column->addWidget(makeArrangementsHead());
   arrangements_ = new ArrangementsView(document_, filling_, bed_, this);
   column->addWidget(arrangements_);
+}
+
+QWidget* FillPanel::makeArrangementsHead() {
+  arrangementsHead_ = new QWidget(this);
+  auto* head = new QHBoxLayout(arrangementsHead_);
+  head->setContentsMargins(0, 0, 0, 0);
+  head->addWidget(heading(tr("Arrangements"), arrangementsHead_), 1);
+  compare_ = button(QStringLiteral("arrangements-compare"), tr("Side by side"),
+                    tr("Two arrangements large beside each other, with the rules that each keeps "
+                       "better"),
+                    arrangementsHead_);
+  compare_->setProperty("look", QStringLiteral("link"));
+  connect(compare_, &QPushButton::clicked, this, &FillPanel::compareWanted);
+  head->addWidget(compare_);
+  return arrangementsHead_;
 }
 
 void FillPanel::refresh() {
@@ -183,6 +233,7 @@ void FillPanel::refresh() {
   manner_->refresh();
   arrangements_->refresh();
   arrangementsHead_->setVisible(!arrangements_->isHidden());
+  compare_->setVisible(!arrangementsOf(document_.yard(), bed_).empty());
   showRunning();
   showNotes();
   showScore();
@@ -219,6 +270,7 @@ void FillPanel::showRunning() {
   const bool here = filling_.bed() == bed_;
   swapButtons(here);
   buttons_->setEnabled(!document_.isReadOnly());
+  species_->setEnabled(!speciesPlanted().empty());
   propose_->setEnabled(!document_.isReadOnly());
   if (here) progress_->setValue(0);
 }

@@ -3,6 +3,7 @@
 // filling had to say, the score rule by rule, and the arrangements kept.
 #pragma once
 
+#include <map>
 #include <QPointer>
 #include <QWidget>
 
@@ -30,7 +31,8 @@ class FillPanel : public QWidget {
   void refresh();
 
  signals:
-  void listWanted();  // with its figures beside it, where there is room
+  void listWanted();     // with its figures beside it, where there is room
+  void compareWanted();  // two arrangements of the bed side by side
 
  private:
   enum class Next { SameSeed, NextSeed };
@@ -38,6 +40,10 @@ class FillPanel : public QWidget {
   void addManner(QVBoxLayout* column);
   void addButtons(QVBoxLayout* column);
   void addResults(QVBoxLayout* column);
+  [[nodiscard]] QPushButton* speciesButton();
+  [[nodiscard]] QWidget* makeArrangementsHead();
+  [[nodiscard]] std::map<QString, std::string> speciesPlanted() const;
+  void refill(const std::string& species);
   void fill(FillWhat what, Next next);
   void propose();
   void showRunning();
@@ -54,6 +60,7 @@ class FillPanel : public QWidget {
   FieldForm* manner_ = nullptr;
   QPushButton* propose_ = nullptr;
   QWidget* buttons_ = nullptr;
+  QPushButton* species_ = nullptr;
   QWidget* running_ = nullptr;
   QProgressBar* progress_ = nullptr;
   QPushButton* stop_ = nullptr;
@@ -62,7 +69,8 @@ class FillPanel : public QWidget {
   QPushButton* scoreHead_ = nullptr;
   ScoreView* score_ = nullptr;
   QLabel* published_ = nullptr;
-  QLabel* arrangementsHead_ = nullptr;
+  QWidget* arrangementsHead_ = nullptr;
+  QPushButton* compare_ = nullptr;
   ArrangementsView* arrangements_ = nullptr;
 };
 

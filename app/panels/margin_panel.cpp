@@ -107,6 +107,7 @@ QWidget* MarginPanel::makeUpper() {
   connect(plant_, &PlantSheet::left, this, &MarginPanel::showSelection);
   connect(selection_, &SelectionView::factsWanted, this, &MarginPanel::showPlant);
   connect(selection_, &SelectionView::listWanted, this, &MarginPanel::listWanted);
+  connect(selection_, &SelectionView::compareWanted, this, &MarginPanel::compareWanted);
   connect(&document_, &Document::selectionChanged, this, &MarginPanel::showSelection);
   return upper_;
 }

@@ -45,7 +45,8 @@ class MarginPanel : public QWidget {
   [[nodiscard]] FaultReport* faults() const { return faults_; }
 
  signals:
-  void listWanted();  // the bed's plant list with its figures beside it
+  void listWanted();     // the bed's plant list with its figures beside it
+  void compareWanted();  // two arrangements of the bed side by side
   void findingChosen(const tussock::Finding& finding);
 
  protected:

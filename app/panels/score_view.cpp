@@ -61,14 +61,15 @@ bool ScoreView::event(QEvent* event) {
   const auto* help = static_cast<QHelpEvent*>(event);
   const int row = help->pos().y() / kRow;
   if (row < 0 || row >= int(score_.terms.size())) return true;
-  const TermScore& term = score_.terms[std::size_t(row)];
-  const TermFacts& facts = factsOf(term.term);
-  QToolTip::showText(help->globalPos(),
-                     QStringLiteral("%1\n%2\n%3")
-                         .arg(text(facts.asks), tr("Source: %1").arg(text(facts.source)),
-                              tr("Weight %1").arg(QLocale().toString(term.weight, 'g', 3))),
-                     this);
+  QToolTip::showText(help->globalPos(), termTip(score_.terms[std::size_t(row)].term), this);
   return true;
+}
+
+QString termTip(FillTerm term) {
+  const TermFacts& facts = factsOf(term);
+  return QStringLiteral("%1\n%2\n%3")
+      .arg(text(facts.asks), ScoreView::tr("Source: %1").arg(text(facts.source)),
+           ScoreView::tr("Weight %1").arg(QLocale().toString(facts.weight, 'g', 3)));
 }
 
 }  // namespace tussock

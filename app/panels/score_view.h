@@ -27,4 +27,7 @@ class ScoreView : public QWidget {
   FillScore score_;
 };
 
+// What the rule asks, who says so, and its weight.
+[[nodiscard]] QString termTip(FillTerm term);
+
 }  // namespace tussock

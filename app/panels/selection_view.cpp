@@ -159,6 +159,7 @@ void SelectionView::buildFor(ObjectRef ref) {
   if (const auto bed = idIf<Bed>(ref)) {
     fill_ = new FillPanel(document_, *filling_, *bed, content_);
     connect(fill_, &FillPanel::listWanted, this, &SelectionView::listWanted);
+    connect(fill_, &FillPanel::compareWanted, this, &SelectionView::compareWanted);
     content_->layout()->addWidget(fill_);
   }
 }

@@ -34,7 +34,8 @@ class SelectionView : public QWidget {
 
  signals:
   void factsWanted(const QString& botanicalName);
-  void listWanted();  // the bed's plant list with its figures beside it
+  void listWanted();     // the bed's plant list with its figures beside it
+  void compareWanted();  // two arrangements of the bed side by side
 
  private:
   void rebuild();

@@ -155,6 +155,7 @@ void MainWindow::wirePlants() {
   connect(actions_->plantFacts, &QAction::triggered, this, &MainWindow::showPlantAtHand);
   connect(actions_->plantList, &QAction::triggered, bench_, &BenchPanel::showList);
   connect(margin_, &MarginPanel::listWanted, bench_, [this] { bench_->showList(true); });
+  connect(margin_, &MarginPanel::compareWanted, bench_, &BenchPanel::showArrangements);
   connect(bench_, &BenchPanel::listShown, actions_->plantList, &QAction::setChecked);
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
   connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);

@@ -49,12 +49,11 @@ ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int s
 }
 
 ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>& drifts,
-                    Instead instead, std::string label, IdSource& ids) {
+                    const Instead& instead, std::string label, IdSource& ids) {
   if (yard.beds.find(bed) == nullptr) return {};
   Draft draft(yard);
-  if (instead == Instead::OfFreeDrifts)
-    for (const Drift* drift : driftsIn(yard, bed))
-      if (isFree(*drift)) draft.remove(drift->id);
+  for (const Drift* drift : driftsIn(yard, bed))
+    if (isFree(*drift) && instead(*drift)) draft.remove(drift->id);
   for (const KeptDrift& kept : drifts) {
     takeCode(draft, kept.species, ids);
     draft.put(planted(kept, bed, ids));
@@ -65,7 +64,8 @@ ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>&
 ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> id, IdSource& ids) {
   const Arrangement* arrangement = yard.arrangements.find(id);
   if (arrangement == nullptr) return {};
-  return plantKept(yard, arrangement->bed, arrangement->drifts, Instead::OfFreeDrifts,
+  const auto all = [](const Drift&) { return true; };
+  return plantKept(yard, arrangement->bed, arrangement->drifts, all,
                    fmt::format("Choose arrangement {}", arrangement->name), ids);
 }
 

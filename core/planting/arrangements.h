@@ -2,6 +2,7 @@
 // Ways of planting a bed, kept under names beside the one on the ground, to be compared and chosen.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -12,11 +13,11 @@ namespace tussock {
 // Keeps the free drifts of the bed, as they stand, under the name.
 [[nodiscard]] ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
                                         double wildness, IdSource& ids);
-// What kept drifts are planted instead of.
-enum class Instead { OfFreeDrifts, OfNothing };
-// Plants the drifts in the bed. What is locked or existing stays. Empty when there is no such bed.
+// Plants the drifts in the bed instead of those that `instead` says. What is locked or existing
+// stays. Empty when there is no such bed.
+using Instead = std::function<bool(const Drift&)>;
 [[nodiscard]] ChangeSet plantKept(const Yard& yard, Id<Bed> bed,
-                                  const std::vector<KeptDrift>& drifts, Instead instead,
+                                  const std::vector<KeptDrift>& drifts, const Instead& instead,
                                   std::string label, IdSource& ids);
 // Plants the kept arrangement in place of the free drifts of its bed. What is locked or existing
 // stays. Empty when there is no such arrangement or bed.

@@ -24,6 +24,14 @@ DriftEdit finish(const Yard& yard, Drift drift, std::string label, int asked) {
   return {draft.finish(std::move(label)), id, asked, fitted};
 }
 
+std::vector<Polygon> outlineAround(const std::vector<Point>& places, Length spacing,
+                                   Pattern pattern) {
+  auto outline = wrapAround(places, spacing / 2.0, spacing);
+  if (pattern == Pattern::Matrix) return outline;      // it runs around other drifts
+  for (Polygon& piece : outline) piece.holes.clear();  // a gap inside a drift is still the drift
+  return outline;
+}
+
 }  // namespace
 
 DriftEdit plantDrift(const Yard& yard, const Species& species, const GrowRequest& request,
@@ -141,10 +149,11 @@ Point middleOf(const Drift& drift) {
 }
 
 std::vector<Polygon> outlineOf(const Drift& drift) {
-  auto outline = wrapAround(positionsOf(drift), drift.spacing / 2.0, drift.spacing);
-  if (drift.pattern == Pattern::Matrix) return outline;  // it runs around other drifts
-  for (Polygon& piece : outline) piece.holes.clear();    // a gap inside a drift is still the drift
-  return outline;
+  return outlineAround(positionsOf(drift), drift.spacing, drift.pattern);
+}
+
+std::vector<Polygon> outlineOf(const KeptDrift& drift) {
+  return outlineAround(drift.places, drift.spacing, drift.pattern);
 }
 
 }  // namespace tussock

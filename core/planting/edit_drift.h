@@ -46,5 +46,6 @@ enum class DriftLock { Locked, Free };
 [[nodiscard]] Point middleOf(const Drift& drift);
 // The soft outline drawn around a drift.
 [[nodiscard]] std::vector<Polygon> outlineOf(const Drift& drift);
+[[nodiscard]] std::vector<Polygon> outlineOf(const KeptDrift& drift);
 
 }  // namespace tussock

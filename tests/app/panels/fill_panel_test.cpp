@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QSlider>
@@ -190,6 +191,41 @@ TEST_F(FillPanelTest, KeptArrangementsComeBackPlantForPlant) {
   EXPECT_NE(placesOnDisk(), first);
   QTest::mouseClick(shown<ArrangementPicture>("arrangement-picture"), Qt::LeftButton);
   EXPECT_EQ(placesOnDisk(), first);
+}
+
+TEST_F(FillPanelTest, OneSpeciesIsRefilledAndTheOthersStay) {
+  listThree();
+  fillWith("fill-bed");
+  const Yard before = onDisk();
+  QMenu* menu = shown<QPushButton>("fill-species")->menu();
+  menu->popup(panel.mapToGlobal(QPoint(10, 10)));
+  ASSERT_EQ(menu->actions().size(), 2) << "the bluestem asks for dry ground: it is not in the bed";
+  ASSERT_EQ(menu->actions().front()->text(), QStringLiteral("coneflower"));
+  std::size_t mostShown = 0;
+  QObject::connect(&panel.filling(), &Filling::bestChanged, &panel, [&](const ChangeSet& preview) {
+    for (const Change& change : preview.changes)
+      if (const auto* drift = change.before ? std::get_if<Drift>(&*change.before) : nullptr) {
+        EXPECT_EQ(drift->species, "Echinacea purpurea") << "no other goes, even for a look";
+        ++mostShown;
+      }
+  });
+  QSignalSpy ended(&panel.filling(), &Filling::ended);
+  QTest::mouseClick(menu, Qt::LeftButton, {}, menu->actionGeometry(menu->actions()[0]).center());
+  ASSERT_TRUE(ended.wait(30000));
+  EXPECT_GT(mostShown, 0u);
+  const Yard after = onDisk();
+  int anew = 0;
+  for (const Drift& drift : before.drifts) {
+    const Drift* now = after.drifts.find(drift.id);
+    if (drift.species == "Echinacea purpurea")
+      anew += now == nullptr ? 1 : 0;
+    else
+      EXPECT_TRUE(now && *now == drift) << drift.species;
+  }
+  EXPECT_GT(anew, 0);
+  EXPECT_TRUE(std::any_of(after.drifts.begin(), after.drifts.end(), [](const Drift& drift) {
+    return drift.species == "Echinacea purpurea";
+  }));
 }
 
 TEST_F(FillPanelTest, TheScoreIsShownRuleByRule) {

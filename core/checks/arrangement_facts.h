@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// What there is to say of a way of planting a bed, to compare it with another.
+#pragma once
+
+#include "core/checks/registry.h"
+#include "core/planting/fill_score.h"
+
+namespace tussock {
+
+struct ArrangementFacts {
+  int plants = 0, drifts = 0, species = 0;  // of the bed, in all layers
+  FillScore score;
+  int findings = 0;  // in the whole yard, those not accepted
+};
+// Of the bed as it is planted in the yard.
+[[nodiscard]] ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> bed);
+// The yard with the arrangement planted; as it is when there is no such arrangement.
+[[nodiscard]] Yard withArrangement(const Yard& yard, Id<Arrangement> arrangement);
+
+struct TermPair {
+  FillTerm term;
+  double first = 0.0, second = 0.0;  // scores, 0 to 1
+};
+// The rules that both are judged by and one keeps better, those that weigh most first.
+[[nodiscard]] std::vector<TermPair> differingTerms(const FillScore& first, const FillScore& second);
+
+}  // namespace tussock

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+// Two arrangements side by side across the bench: what is chosen shows, and planting one is in the
+// file.
+#include "app/panels/compare_desk.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/panels/arrangement_picture.h"
+#include "app/panels/bench_panel.h"
+#include "app/panels/card_strip.h"
+#include "core/planting/arrangements.h"
+#include "tests/app/open_yard.h"
+
+namespace tussock {
+namespace {
+
+class CompareDeskTest : public test::OpenYard {
+ protected:
+  CompareDeskTest() : panel(document) {
+    plant("Echinacea purpurea", 5, {2, 2});
+    plant("Symphyotrichum laeve", 3, {5, 2});
+    EXPECT_TRUE(document.commit(
+        keepArrangement(document.yard(), bed, "Five and three", 1, 0.5, document.ids())));
+    plant("Schizachyrium scoparium", 7, {7, 2});
+    panel.resize(1300, 320);
+    panel.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&panel));
+    document.select({refTo(bed)});
+    panel.showArrangements();
+    QCoreApplication::processEvents();
+  }
+  template <class W>
+  W* part(const char* name) const {
+    return panel.findChild<W*>(QLatin1String(name));
+  }
+  [[nodiscard]] QString facts(const char* side) const { return part<QLabel>(side)->text(); }
+
+  BenchPanel panel;
+};
+
+TEST_F(CompareDeskTest, ShowsTheGroundBesideWhatWasKeptLast) {
+  EXPECT_FALSE(panel.cards()->isVisible());
+  EXPECT_EQ(part<QComboBox>("compare-left")->currentText(), QStringLiteral("On the ground"));
+  EXPECT_EQ(part<QComboBox>("compare-right")->currentText(), QStringLiteral("Five and three"));
+  EXPECT_TRUE(facts("compare-facts-left").startsWith(QStringLiteral("15 plants · 3 drifts")));
+  EXPECT_TRUE(facts("compare-facts-right").startsWith(QStringLiteral("8 plants · 2 drifts")));
+  int pictures = 0;
+  for (const auto* picture : panel.findChildren<ArrangementPicture*>())
+    if (picture->isVisible()) {
+      ++pictures;
+      EXPECT_GT(picture->width(), 300);
+      EXPECT_GT(picture->height(), 120);
+    }
+  EXPECT_EQ(pictures, 2);
+}
+
+TEST_F(CompareDeskTest, TheOtherIsPlantedWithOnePress) {
+  EXPECT_FALSE(part<QPushButton>("compare-plant-left")->isEnabled()) << "it stands there";
+  QTest::mouseClick(part<QPushButton>("compare-plant-right"), Qt::LeftButton);
+  EXPECT_EQ(onDisk().drifts.size(), 2u);
+  EXPECT_TRUE(facts("compare-facts-left").startsWith(QStringLiteral("8 plants")));
+  document.undo();
+  EXPECT_EQ(onDisk().drifts.size(), 3u) << "one edit";
+}
+
+TEST_F(CompareDeskTest, ASideMayBeChosen) {
+  auto* left = part<QComboBox>("compare-left");
+  left->setFocus();
+  QTest::keyClick(left, Qt::Key_Down);
+  EXPECT_EQ(left->currentText(), QStringLiteral("Five and three"));
+  EXPECT_TRUE(facts("compare-facts-left").startsWith(QStringLiteral("8 plants")));
+  EXPECT_TRUE(part<QLabel>("compare-same")->isVisible()) << "both are the same now";
+}
+
+TEST_F(CompareDeskTest, BringsTheCardsBack) {
+  QTest::mouseClick(part<QPushButton>("compare-back"), Qt::LeftButton);
+  EXPECT_TRUE(panel.cards()->isVisible());
+}
+
+}  // namespace
+}  // namespace tussock
