@@ -281,11 +281,18 @@ class Filling {
     if (result_.cutShort)
       result_.notes.push_back(
           "The time was up before all was tried. Allow more time for a better filling.");
-    if (best_.empty()) return;
+    if (best_.empty()) return tellNothingFits();
     const Draft draft = withDrifts(best_, ids);
     result_.score = scoreBed(draft.yard(), catalogue_, sun_, bed_.id, wildness_, request_.limits);
     result_.edit = draft.finish(bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name));
     tell(1.0);
+  }
+
+  void tellNothingFits() {
+    if (result_.notes.empty())
+      result_.notes.push_back(
+          "No plant of the list finds room: each stands half its spacing from the edges. Widen the "
+          "bed, take something out, or list plants of small spacing.");
   }
 
   const Yard& yard_;

@@ -26,6 +26,18 @@ TEST(FillBadInput, ABedThinnerThanAnySpacingStaysEmptyAndSaysWhy) {
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("too narrow")));
 }
 
+// As wide as the smallest spacings, or nearly: whatever is planted or not, it is told why not.
+TEST(FillBadInput, ABedAsNarrowAsASpacingSaysWhyNothingStandsInIt) {
+  for (const char* wide : {"0.12", "0.16", "0.2", "0.26"}) {
+    const std::string w = wide;
+    const Filled bed = filledBed("POLYGON ((0 0, 6 0, 6 " + w + ", 0 " + w + ", 0 0))");
+    EXPECT_EQ(bed.broken(), 0) << w;
+    if (bed.result.planted == 0) {
+      EXPECT_FALSE(bed.result.notes.empty()) << w;
+    }
+  }
+}
+
 TEST(FillBadInput, PlantsTooWideForTheBedAreLeftOutByName) {
   const Filled bed = filledBed(
       "POLYGON ((0 0, 6 0, 6 0.5, 0 0.5, 0 0))",
