@@ -68,6 +68,7 @@ FillPanel::FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget*
   addList(column);
   addManner(column);
   addButtons(column);
+  addNotes(column);
   figures_ = new FiguresView(document_, bed_, FiguresView::Flow::Down, this);
   column->addWidget(figures_);
   addResults(column);
@@ -187,12 +188,16 @@ void FillPanel::refill(const std::string& species) {
   filling_.start(std::move(request));
 }
 
-void FillPanel::addResults(QVBoxLayout* column) {
+// Right under the buttons: who pressed one looks there.
+void FillPanel::addNotes(QVBoxLayout* column) {
   notes_ = new QLabel(this);
   notes_->setObjectName(QStringLiteral("fill-notes"));
   notes_->setProperty("look", QStringLiteral("note"));
   notes_->setWordWrap(true);
   column->addWidget(notes_);
+}
+
+void FillPanel::addResults(QVBoxLayout* column) {
   scoreHead_ = button(QStringLiteral("fill-score-head"), QString(),
                       tr("How well the bed keeps each rule of planting"), this);
   scoreHead_->setProperty("look", QStringLiteral("link"));

@@ -39,6 +39,7 @@ class FillPanel : public QWidget {
   void addList(QVBoxLayout* column);
   void addManner(QVBoxLayout* column);
   void addButtons(QVBoxLayout* column);
+  void addNotes(QVBoxLayout* column);
   void addResults(QVBoxLayout* column);
   [[nodiscard]] QPushButton* speciesButton();
   [[nodiscard]] QWidget* makeArrangementsHead();
