@@ -229,9 +229,9 @@ class Filling {
     return asked * main / std::max(kLeastMain, 1.0 - under);
   }
   // So many plants, nearer the people who look rather than farther: bare soil shows there, and what
-  // is low is seen. Of each species one drift at least.
-  static std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double plants,
-                                          const FillGround& ground, Chance& chance) {
+  // is low is seen. Of each species that was asked for one drift at least.
+  [[nodiscard]] std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double plants,
+                                                 const FillGround& ground, Chance& chance) const {
     std::vector<std::pair<double, KeptDrift>> order;
     for (KeptDrift& drift : drifts) {
       const double away = 0.5 + awayFromViewers(drift, ground);
@@ -239,13 +239,17 @@ class Filling {
     }
     std::stable_sort(order.begin(), order.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
-    std::vector<KeptDrift> some;
+    std::vector<KeptDrift> some, others;
     std::set<std::string> species;
-    double planted = 0.0;
     for (auto& [unused, drift] : order) {
-      const bool first = species.insert(drift.species).second;
+      const bool first = list_.proposed ? some.empty() : species.insert(drift.species).second;
+      (first ? some : others).push_back(std::move(drift));
+    }
+    double planted = 0.0;
+    for (const KeptDrift& drift : some) planted += static_cast<double>(drift.places.size());
+    for (KeptDrift& drift : others) {
       const auto count = static_cast<double>(drift.places.size());
-      if (!first && planted + 0.5 * count > plants) continue;
+      if (planted + 0.5 * count > plants) continue;
       planted += count;
       some.push_back(std::move(drift));
     }
