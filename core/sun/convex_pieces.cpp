@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/overlay.h"
+
 namespace tussock {
 
 namespace {
@@ -28,7 +30,7 @@ bool isUsable(const Polygon& polygon) {
     return std::all_of(ring.begin(), ring.end(), [](Point p) { return isFinite(p); });
   };
   return finite(polygon.outer) && std::all_of(polygon.holes.begin(), polygon.holes.end(), finite) &&
-         std::abs(signedArea(polygon.outer)) > 1e-6;
+         signedArea(convexHull(polygon.outer)) > 1e-6;
 }
 
 // Total turning tells a convex ring from one that winds twice.
@@ -62,9 +64,23 @@ void addEdges(const Ring& ring, std::vector<Edge>& edges) {
   }
 }
 
+// Where two edges cross, as they do in an outline that crosses itself.
+void addCrossings(const std::vector<Edge>& edges, std::vector<double>& levels) {
+  for (std::size_t i = 0; i < edges.size(); ++i)
+    for (std::size_t k = i + 1; k < edges.size(); ++k) {
+      const double bottom = std::max(edges[i].low.y, edges[k].low.y);
+      const double top = std::min(edges[i].high.y, edges[k].high.y);
+      if (top - bottom < kLevel) continue;
+      const double below = edges[i].xAt(bottom) - edges[k].xAt(bottom);
+      const double above = edges[i].xAt(top) - edges[k].xAt(top);
+      if (below * above < 0.0) levels.push_back(bottom + (top - bottom) * below / (below - above));
+    }
+}
+
 std::vector<double> levelsOf(const std::vector<Edge>& edges) {
   std::vector<double> levels;
   for (const Edge& edge : edges) levels.push_back(edge.low.y), levels.push_back(edge.high.y);
+  addCrossings(edges, levels);
   std::sort(levels.begin(), levels.end());
   levels.erase(std::unique(levels.begin(), levels.end(),
                            [](double a, double b) { return b - a < 2.0 * kLevel; }),

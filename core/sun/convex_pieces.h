@@ -9,7 +9,8 @@
 namespace tussock {
 
 // One piece when the polygon is convex and has no holes; else trapezoids between its corners'
-// levels in the frame of its longest edge, so that a house with square corners is cut into few.
+// levels in the frame of its longest edge, so that a house with square corners is cut into few. Of
+// an outline that crosses itself what it goes round an odd number of times is inside.
 // Empty when it encloses no ground or a corner is not finite.
 [[nodiscard]] std::vector<Ring> convexPieces(const Polygon& polygon);
 

@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include "core/sun/map.h"
+#include "core/sun/shade.h"
 #include "core/sun/shade_problems.h"
 #include "core/sun/solids.h"
 
@@ -118,11 +119,26 @@ TEST_F(BadInput, BuildingThatCrossesItself) {
   EXPECT_THAT(text, HasSubstr("The building “Shed” at 4.00 m, 4.00 m"));
   EXPECT_THAT(text, HasSubstr("crosses or touches itself. Move its corners"));
   // No shade is thrown from outside of what was drawn.
-  for (const ConvexSolid& body : solidsOf(yard).bodies)
+  const auto bodies = solidsOf(yard).bodies;
+  EXPECT_FALSE(bodies.empty());
+  for (const ConvexSolid& body : bodies)
     for (const SitePoint& corner : body.corners) {
       EXPECT_TRUE(corner.at.x > 1.99 && corner.at.x < 6.01);
       EXPECT_TRUE(corner.at.y > 1.99 && corner.at.y < 6.01);
     }
+}
+
+// The areas of two equal halves, gone round one way and the other, cancel out; their shade does
+// not.
+TEST_F(BadInput, BuildingOfTwoHalvesThatCrossCastsTheShadeOfBoth) {
+  Building building = shed();
+  building.roof = Roof::Flat;
+  building.footprint = {{{2, 2}, {6, 6}, {6, 2}, {2, 6}}, {}};
+  EXPECT_THAT(problemWith(building), HasSubstr("crosses or touches itself. Move its corners"));
+  const SunPosition overhead{Angle::degrees(180), Angle::degrees(89)};
+  const auto shadows = shadowsOf(solidsOf(yard), overhead, std::chrono::June / 21);
+  for (const Point in : {Point{2.5, 4}, Point{5.5, 4}}) EXPECT_EQ(directShare(shadows, in), 0.0);
+  for (const Point out : {Point{4, 2.5}, Point{4, 5.5}}) EXPECT_EQ(directShare(shadows, out), 1.0);
 }
 
 TEST_F(BadInput, BuildingWhoseBaseIsAboveItsRoof) {
