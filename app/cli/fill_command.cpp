@@ -124,8 +124,7 @@ void addFill(CLI::App& app, Action& chosen) {
       command->add_flag("--only-empty", options->onlyEmpty, "Plant only where nothing stands");
   command->add_option("--species", options->species, "Plant only this species anew")
       ->excludes(empty);
-  command->add_option("--time", options->seconds, "Most seconds to take")
-      ->check(between(1, 3600));
+  command->add_option("--time", options->seconds, "Most seconds to take")->check(between(1, 3600));
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runFill(*options, console); };
   });

@@ -35,7 +35,8 @@ std::string placeText(const Settings& settings) {
 std::string groundText(const Settings& settings) {
   if (Horizon(settings).rise() == Point()) return "level";
   const double facing = std::fmod(settings.aspect.degrees() + 720.0, 360.0);
-  return fmt::format("slope {:.1f}°, facing {:.0f}° (north 0°, east 90°)", settings.slope.degrees(), facing);
+  return fmt::format("slope {:.1f}°, facing {:.0f}° (north 0°, east 90°)", settings.slope.degrees(),
+                     facing);
 }
 
 std::string skylineText(const Settings& settings) {
