@@ -2,6 +2,7 @@
 // Soil with an edge, and the sides people look from.
 #include <algorithm>
 #include <cmath>
+#include <QObject>
 
 #include "app/canvas/items.h"
 #include "core/geometry/overlay.h"

@@ -11,14 +11,14 @@ namespace tussock {
 
 namespace {
 
-constexpr double kNamesFrom = 85.0;   // pixels a metre from which names are written out
-constexpr int kLargestSprite = 128;   // pixels; larger symbols are drawn afresh
-constexpr double kWidest = 1.25;      // of the spacing, for a symbol
-constexpr double kPlainSpread = 0.4;  // metres, for a species without facts
-constexpr double kSlideShare = 0.3;   // of the drift, that its label may be moved
-constexpr double kMostHidden = 0.5;   // of a drift, by its label
-constexpr double kMostSlide = 30.0;   // pixels
-constexpr double kOverhang = 4.0;     // pixels that lines and rounding take
+constexpr double kNamesFrom = 85.0;     // pixels a metre from which names are written out
+constexpr int kLargestSprite = 128;     // pixels; larger symbols are drawn afresh
+constexpr double kWidest = 1.25;        // of the spacing, for a symbol
+constexpr double kPlainSpread = 0.4;    // metres, for a species without facts
+constexpr double kSlideShare = 0.3;     // of the drift, that its label may be moved
+constexpr double kMostHidden = 0.5;     // of a drift, by its label
+constexpr double kMostSlide = 30.0;     // pixels
+constexpr double kDriftOverhang = 4.0;  // pixels that lines and rounding take
 
 Depth depthOf(Layer layer) {
   switch (layer) {
@@ -57,7 +57,7 @@ class DriftItem : public Item {
     const Species* species = look.facts.find(drift_.species);
     const DriftPicture::Look drawn{glyphOf(species, look), radiusOf(species, look), look.theme.ink,
                                    look.theme.dark};
-    const double overhang = mapping.pixels(drawn.radius) + kOverhang;
+    const double overhang = mapping.pixels(drawn.radius) + kDriftOverhang;
     const QRectF box =
         mapping.toPixels(bounds()).adjusted(-overhang, -overhang, overhang, overhang);
     picture_.lay(painter, box, mapping, drawn, [&](QPainter& on, const SceneMapping& there) {

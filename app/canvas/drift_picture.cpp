@@ -7,7 +7,7 @@ namespace tussock {
 
 namespace {
 constexpr double kLargest = 128.0 * 128.0;  // device pixels; 64 kB
-constexpr double kWhole = 0.02;             // pixels: nearer than this counts as the same place
+constexpr double kHardlyMoved = 0.02;       // pixels: nearer than this counts as the same place
 }  // namespace
 
 void DriftPicture::lay(QPainter& painter, const QRectF& box, const SceneMapping& mapping,
@@ -35,8 +35,8 @@ void DriftPicture::lay(QPainter& painter, const QRectF& box, const SceneMapping&
 
 bool DriftPicture::suits(double scale, double dpr, QPointF within, const Look& look) const {
   return !picture_.isNull() && scale == scale_ && dpr == picture_.devicePixelRatio() &&
-         std::abs(within.x() - within_.x()) < kWhole &&
-         std::abs(within.y() - within_.y()) < kWhole && look == look_;
+         std::abs(within.x() - within_.x()) < kHardlyMoved &&
+         std::abs(within.y() - within_.y()) < kHardlyMoved && look == look_;
 }
 
 }  // namespace tussock

@@ -9,7 +9,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString readingTr(const char* source) {
   return QCoreApplication::translate("Sun", source);
 }
 
@@ -21,13 +21,13 @@ QString figure(double hours) {
 
 QString differenceWords(double hours) {
   const QString size = figure(std::abs(hours));
-  if (size == figure(0.0)) return tr("%1 h").arg(size);
-  return tr("%1%2 h").arg(hours < 0.0 ? QStringLiteral("−") : QStringLiteral("+"), size);
+  if (size == figure(0.0)) return readingTr("%1 h").arg(size);
+  return readingTr("%1%2 h").arg(hours < 0.0 ? QStringLiteral("−") : QStringLiteral("+"), size);
 }
 
 QString readingWords(double seen, std::optional<double> computed) {
-  if (!computed) return tr("%1 h seen").arg(figure(seen));
-  return tr("%1 h seen, %2 computed: %3")
+  if (!computed) return readingTr("%1 h seen").arg(figure(seen));
+  return readingTr("%1 h seen, %2 computed: %3")
       .arg(figure(seen), figure(*computed), differenceWords(seen - *computed));
 }
 

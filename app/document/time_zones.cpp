@@ -11,7 +11,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString zoneTr(const char* source) {
   return QCoreApplication::translate("TimeZones", source);
 }
 
@@ -33,15 +33,16 @@ std::string ownZoneFor(Angle longitude) {
 
 QString clockWords(const std::string& zone, Angle longitude) {
   const QTimeZone known(QByteArray::fromStdString(zone));
-  if (!known.isValid()) return tr("not known to this computer");
+  if (!known.isValid()) return zoneTr("not known to this computer");
   const std::chrono::seconds offset = standardOffset(known);
   const double ahead = hoursAheadOfSun(offset, longitude);
   const QString hours = QString::number(std::abs(ahead), 'f', 1);
   if (zoneSuits(offset, longitude))
-    return ahead < 0.0 ? tr("%1 h behind the sun").arg(hours)
-                       : tr("%1 h ahead of the sun").arg(hours);
-  return tr("%1 h off the sun at this longitude. Write the zone of the place, such as "
-            "America/New_York.")
+    return ahead < 0.0 ? zoneTr("%1 h behind the sun").arg(hours)
+                       : zoneTr("%1 h ahead of the sun").arg(hours);
+  return zoneTr(
+             "%1 h off the sun at this longitude. Write the zone of the place, such as "
+             "America/New_York.")
       .arg(hours);
 }
 

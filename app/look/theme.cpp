@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QStyle>
 #include <QStyleFactory>
 
 #include "app/look/style_sheet.h"

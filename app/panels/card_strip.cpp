@@ -19,7 +19,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kStep = kCardWidth + kSpace2;
+constexpr int kCardStep = kCardWidth + kSpace2;
 
 }  // namespace
 
@@ -73,22 +73,22 @@ void CardStrip::setCurrent(int index) {
 }
 
 QRect CardStrip::cardRect(int index) const {
-  return {kSpace4 + index * kStep - horizontalScrollBar()->value(), 2, kCardWidth, kCardHeight};
+  return {kSpace4 + index * kCardStep - horizontalScrollBar()->value(), 2, kCardWidth, kCardHeight};
 }
 
 int CardStrip::cardAt(const QPoint& point) const {
   const int x = point.x() + horizontalScrollBar()->value() - kSpace4;
-  const int index = x < 0 ? -1 : x / kStep;
+  const int index = x < 0 ? -1 : x / kCardStep;
   const bool onCard = index >= 0 && index < int(species_.size()) && cardRect(index).contains(point);
   return onCard ? index : -1;
 }
 
 QSize CardStrip::sizeHint() const {
-  return {6 * kStep, kCardHeight + 4 + horizontalScrollBar()->sizeHint().height()};
+  return {6 * kCardStep, kCardHeight + 4 + horizontalScrollBar()->sizeHint().height()};
 }
 
 QSize CardStrip::minimumSizeHint() const {
-  return {kStep, sizeHint().height()};
+  return {kCardStep, sizeHint().height()};
 }
 
 void CardStrip::paintEvent(QPaintEvent*) {
@@ -101,8 +101,8 @@ void CardStrip::paintEvent(QPaintEvent*) {
                      Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, emptyText_);
     return;
   }
-  const int first = std::max(0, (horizontalScrollBar()->value() - kSpace4) / kStep);
-  const int end = std::min(int(species_.size()), first + viewport()->width() / kStep + 2);
+  const int first = std::max(0, (horizontalScrollBar()->value() - kSpace4) / kCardStep);
+  const int end = std::min(int(species_.size()), first + viewport()->width() / kCardStep + 2);
   for (int i = first; i < end; ++i) {
     const CardState state{i == hovered_, i == current_ && hasFocus(), i == current_ && carrying_,
                           notes_.value(i)};
@@ -119,9 +119,9 @@ void CardStrip::scrollContentsBy(int, int) {
 }
 
 void CardStrip::updateScrollBar() {
-  const int whole = int(species_.size()) * kStep + 2 * kSpace4 - kSpace2;
+  const int whole = int(species_.size()) * kCardStep + 2 * kSpace4 - kSpace2;
   horizontalScrollBar()->setPageStep(viewport()->width());
-  horizontalScrollBar()->setSingleStep(kStep / 2);
+  horizontalScrollBar()->setSingleStep(kCardStep / 2);
   horizontalScrollBar()->setRange(0, std::max(0, whole - viewport()->width()));
 }
 
@@ -254,7 +254,7 @@ bool CardStrip::keyWhileCarrying(QKeyEvent* event) {
 
 void CardStrip::keyPressEvent(QKeyEvent* event) {
   if (carrying_ && keyWhileCarrying(event)) return;
-  const int page = std::max(1, viewport()->width() / kStep);
+  const int page = std::max(1, viewport()->width() / kCardStep);
   switch (event->key()) {
     case Qt::Key_Left:
       return setCurrent(current_ - 1);

@@ -21,8 +21,8 @@ namespace tussock {
 
 namespace {
 
-constexpr int kHeight = 232;  // pixels under the heading, as the list beside its figures
-constexpr int kScores = 400;  // pixels
+constexpr int kCompareHeight = 232;  // pixels under the heading, as the list beside its figures
+constexpr int kScores = 400;         // pixels
 
 QLabel* note(const QString& name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -53,7 +53,7 @@ CompareDesk::CompareDesk(Document& document, QWidget* parent)
   empty_ = note(QStringLiteral("compare-empty"), this);
   empty_->setText(tr("Select a bed to compare its arrangements."));
   empty_->setAlignment(Qt::AlignCenter);
-  empty_->setFixedHeight(kHeight);
+  empty_->setFixedHeight(kCompareHeight);
   column->addWidget(empty_);
   makeBody();
   column->addWidget(body_);
@@ -65,7 +65,7 @@ CompareDesk::CompareDesk(Document& document, QWidget* parent)
 
 void CompareDesk::makeBody() {
   body_ = new QWidget(this);
-  body_->setFixedHeight(kHeight);
+  body_->setFixedHeight(kCompareHeight);
   auto* row = new QHBoxLayout(body_);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kSpace5);

@@ -18,9 +18,9 @@ namespace tussock {
 
 namespace {
 
-constexpr int kGlyphRadius = 30;
+constexpr int kHeadGlyphRadius = 30;
 
-QLabel* label(const QString& name, const QString& look, QWidget* parent) {
+QLabel* headLabel(const QString& name, const QString& look, QWidget* parent) {
   auto* made = new QLabel(parent);
   made->setObjectName(name);
   made->setProperty("look", look);
@@ -35,12 +35,12 @@ DriftHead::DriftHead(Document& document, Id<Drift> drift, QWidget* parent)
     : QWidget(parent),
       document_(document),
       id_(drift),
-      botanical_(label(QStringLiteral("drift-botanical"), QStringLiteral("heading"), this)),
-      common_(label(QStringLiteral("drift-common"), QStringLiteral("quiet"), this)),
-      said_(label(QStringLiteral("drift-said"), QStringLiteral("note"), this)) {
+      botanical_(headLabel(QStringLiteral("drift-botanical"), QStringLiteral("heading"), this)),
+      common_(headLabel(QStringLiteral("drift-common"), QStringLiteral("quiet"), this)),
+      said_(headLabel(QStringLiteral("drift-said"), QStringLiteral("note"), this)) {
   botanical_->setTextFormat(Qt::RichText);
   auto* names = new QVBoxLayout;
-  names->setContentsMargins(2 * kGlyphRadius + kSpace3, kSpace1, 0, 0);
+  names->setContentsMargins(2 * kHeadGlyphRadius + kSpace3, kSpace1, 0, 0);
   names->setSpacing(2);
   names->addWidget(botanical_);
   names->addWidget(common_);
@@ -50,7 +50,7 @@ DriftHead::DriftHead(Document& document, Id<Drift> drift, QWidget* parent)
   column->setSpacing(kSpace2);
   auto* top = new QHBoxLayout;
   top->addLayout(names, 1);
-  top->addStrut(2 * kGlyphRadius);
+  top->addStrut(2 * kHeadGlyphRadius);
   column->addLayout(top);
   column->addWidget(makeCount());
   column->addWidget(said_);
@@ -60,9 +60,9 @@ DriftHead::DriftHead(Document& document, Id<Drift> drift, QWidget* parent)
 
 QWidget* DriftHead::makeCount() {
   auto* row = new QWidget(this);
-  count_ = label(QStringLiteral("drift-count"), QStringLiteral("figure"), row);
+  count_ = headLabel(QStringLiteral("drift-count"), QStringLiteral("figure"), row);
   count_->setWordWrap(false);
-  unit_ = label(QStringLiteral("drift-count-unit"), QStringLiteral("quiet"), row);
+  unit_ = headLabel(QStringLiteral("drift-count-unit"), QStringLiteral("quiet"), row);
   const auto button = [&](const QString& name, const QString& picture, const QString& words) {
     auto* made = new QPushButton(row);
     made->setObjectName(name);
@@ -128,7 +128,7 @@ void DriftHead::paintEvent(QPaintEvent*) {
   painter.setRenderHint(QPainter::Antialiasing);
   GlyphLook look = glyphLook(*species, std::nullopt, currentTheme().dark);
   look.existing = d->existing();
-  paintGlyph(painter, QPointF(kGlyphRadius, kGlyphRadius), kGlyphRadius, look);
+  paintGlyph(painter, QPointF(kHeadGlyphRadius, kHeadGlyphRadius), kHeadGlyphRadius, look);
 }
 
 }  // namespace tussock

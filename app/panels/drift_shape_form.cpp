@@ -6,6 +6,7 @@
 #include <QLocale>
 
 #include "app/panels/field_text.h"
+#include "app/panels/form_words.h"
 #include "app/panels/object_form.h"
 #include "core/catalog/bloom.h"
 #include "core/planting/reshape_drift.h"
@@ -14,29 +15,26 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
-  return QCoreApplication::translate("Forms", source);
-}
-
 const LengthBounds kSpacings{Length::centimetres(5), Length::metres(6.0)};
 
 QStringList patternWords() {
-  return {tr("staggered, no rows"), tr("triangular rows"), tr("square rows"), tr("single plants"),
-          tr("fills between drifts")};
+  return {formTr("staggered, no rows"), formTr("triangular rows"), formTr("square rows"),
+          formTr("single plants"), formTr("fills between drifts")};
 }
 
 // Plants the drift in the shape; gives what is to be said about it.
 QString plantIn(Document& document, Id<Drift> id, const DriftShape& shape) {
   const Drift* drift = document.yard().drifts.find(id);
   if (!drift || shape == shapeOf(*drift)) return {};
-  if (drift->locked) return tr("The drift is locked. Unlock it first.");
+  if (drift->locked) return formTr("The drift is locked. Unlock it first.");
   if (drift->existing())
-    return tr("These plants stand there already. Take the tick off to plant anew.");
+    return formTr("These plants stand there already. Take the tick off to plant anew.");
   const DriftEdit edit = reshapeDrift(document.yard(), id, shape, document.ids());
-  if (edit.edit.empty()) return tr("No plant fits here like that. Move the drift or make it less.");
+  if (edit.edit.empty())
+    return formTr("No plant fits here like that. Move the drift or make it less.");
   document.commit(edit.edit);
   if (edit.fitted >= edit.asked || shape.count >= kAsManyAsFit) return {};
-  return tr("%1 of %2 fit here. Undo brings the others back.").arg(edit.fitted).arg(edit.asked);
+  return formTr("%1 of %2 fit here. Undo brings the others back.").arg(edit.fitted).arg(edit.asked);
 }
 
 // Runs `change(shape, drift)` on the drift's shape now.
@@ -55,7 +53,7 @@ QString readSpacing(Document& document, Id<Drift> id, const QString& typed) {
   if (!wrong.isEmpty()) return wrong;
   const Drift* drift = document.yard().drifts.find(id);
   if (drift && drift->existing()) {
-    editObject(document, id, tr("Change spacing"), [&](Drift& d) { d.spacing = spacing; });
+    editObject(document, id, formTr("Change spacing"), [&](Drift& d) { d.spacing = spacing; });
     return {};
   }
   return reshape(document, id, [&](DriftShape& shape, const Drift&) {
@@ -68,7 +66,7 @@ QString readStretch(Document& document, Id<Drift> id, const QString& typed) {
   bool read = false;
   const double stretch = QLocale().toDouble(typed.trimmed(), &read);
   if (!read || stretch < 1.0 || stretch > 10.0)
-    return tr("Write a number from 1 to 10, such as 3.");
+    return formTr("Write a number from 1 to 10, such as 3.");
   return reshape(document, id, [&](DriftShape& shape, const Drift&) {
     shape.stretch = stretch;
     return QString();
@@ -78,10 +76,10 @@ QString readStretch(Document& document, Id<Drift> id, const QString& typed) {
 QString readPlants(Document& document, Id<Drift> id, const QString& typed) {
   bool read = false;
   const int count = QLocale().toInt(typed.trimmed(), &read);
-  if (!read || count < 1 || count > 9999) return tr("Write a number of plants from 1 to 9999.");
+  if (!read || count < 1 || count > 9999) return formTr("Write a number of plants from 1 to 9999.");
   return reshape(document, id, [&](DriftShape& shape, const Drift&) {
     shape.count = count % 2 == 0 ? count - 1 : count;
-    return count % 2 == 0 && shape.count == 0 ? tr("Write 1 or more.") : QString();
+    return count % 2 == 0 && shape.count == 0 ? formTr("Write 1 or more.") : QString();
   });
 }
 
@@ -101,22 +99,22 @@ void addShapeFields(FieldForm& form, Document& document, Id<Drift> id) {
   const auto drift = [&document, id] { return document.yard().drifts.find(id); };
   const auto units = [&document] { return document.yard().settings.units; };
   form.addChoice(
-      QStringLiteral("drift-pattern"), tr("Pattern"), patternWords(),
+      QStringLiteral("drift-pattern"), formTr("Pattern"), patternWords(),
       [drift] { return drift() ? int(drift()->pattern) : 0; },
       [&document, id, &form](int index) { takePattern(document, id, form, index); });
   form.addField(
-      QStringLiteral("drift-spacing"), tr("Spacing"),
+      QStringLiteral("drift-spacing"), formTr("Spacing"),
       [drift, units] {
         return drift() ? QString::fromStdString(formatPlantSize(drift()->spacing, units()))
                        : QString();
       },
       [&document, id](const QString& typed) { return readSpacing(document, id, typed); });
   form.addField(
-      QStringLiteral("drift-plants"), tr("Count"),
+      QStringLiteral("drift-plants"), formTr("Count"),
       [drift] { return drift() ? QString::number(drift()->plants.size()) : QString(); },
       [&document, id](const QString& typed) { return readPlants(document, id, typed); });
   form.addField(
-      QStringLiteral("drift-stretch"), tr("Length to width"),
+      QStringLiteral("drift-stretch"), formTr("Length to width"),
       [drift] { return drift() ? QLocale().toString(drift()->stretch, 'g', 2) : QString(); },
       [&document, id](const QString& typed) { return readStretch(document, id, typed); });
 }

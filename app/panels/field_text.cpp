@@ -11,7 +11,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString fieldTr(const char* source) {
   return QCoreApplication::translate("FieldText", source);
 }
 
@@ -40,12 +40,12 @@ QString readLength(const QString& typed, UnitSystem units, LengthBounds bounds, 
   const auto read = parseLength(typed.toStdString(), units);
   if (!read) {
     const QString how = units == UnitSystem::FeetInches
-                            ? tr("Write a length such as 12' 6\", 12.5 ft or 18 in.")
-                            : tr("Write a length such as 3.8 m or 45 cm.");
-    return tr("“%1” is not a length. %2").arg(typed, how);
+                            ? fieldTr("Write a length such as 12' 6\", 12.5 ft or 18 in.")
+                            : fieldTr("Write a length such as 3.8 m or 45 cm.");
+    return fieldTr("“%1” is not a length. %2").arg(typed, how);
   }
   if (*read < bounds.least || *read > bounds.most)
-    return tr("Write a length from %1 to %2.")
+    return fieldTr("Write a length from %1 to %2.")
         .arg(lengthText(bounds.least, units), lengthText(bounds.most, units));
   value = *read;
   return {};
@@ -58,7 +58,7 @@ QString shareText(double share) {
 QString readShare(const QString& typed, double& value) {
   const auto read = readNumber(withoutSign(typed, QLatin1Char('%')));
   if (!read || *read < 0.0 || *read > 100.0)
-    return tr("Write a share from 0 % to 100 %, such as 15 %.");
+    return fieldTr("Write a share from 0 % to 100 %, such as 15 %.");
   value = *read / 100.0;
   return {};
 }
@@ -69,7 +69,8 @@ QString dayText(MonthDay day) {
 
 QString readDay(const QString& typed, MonthDay& value) {
   const auto read = parseDay(typed);
-  if (!read) return tr("“%1” is not a day of the year. Write one such as 20 April.").arg(typed);
+  if (!read)
+    return fieldTr("“%1” is not a day of the year. Write one such as 20 April.").arg(typed);
   value = *read;
   return {};
 }
@@ -92,7 +93,7 @@ QString degreesText(Angle angle) {
 
 QString readDegrees(const QString& typed, Angle& value) {
   const auto read = readNumber(withoutSign(typed, QChar(0x00B0)));
-  if (!read || std::abs(*read) > 360.0) return tr("Write an angle in degrees, such as 30.");
+  if (!read || std::abs(*read) > 360.0) return fieldTr("Write an angle in degrees, such as 30.");
   value = Angle::degrees(*read);
   return {};
 }
@@ -102,8 +103,10 @@ QString hoursText(double hours) {
 }
 
 QString plantCountText(const Totals& totals) {
-  if (totals.existing == 0) return tr("%1 plants").arg(totals.plants);
-  return tr("%1 to plant, %2 existing").arg(totals.plants - totals.existing).arg(totals.existing);
+  if (totals.existing == 0) return fieldTr("%1 plants").arg(totals.plants);
+  return fieldTr("%1 to plant, %2 existing")
+      .arg(totals.plants - totals.existing)
+      .arg(totals.existing);
 }
 
 }  // namespace tussock

@@ -23,7 +23,7 @@ namespace tussock {
 
 namespace {
 
-constexpr std::size_t kShares = 4, kPairs = 3;
+constexpr std::size_t kFigureShares = 4, kPairs = 3;
 
 QLabel* strong(const QString& words, QWidget* parent) {
   auto* label = new QLabel(words, parent);
@@ -117,9 +117,9 @@ void FiguresView::addFacts() {
   fact("figures-diversity", tr("Variety"), [&f] { return diversityWords(f.diversity); })
       ->setToolTip(tr("Shannon: −Σ p ln p. Simpson: 1 − Σ p². Evenness (Pielou): Shannon over the "
                       "logarithm of the number of species. p are shares of the plants."));
-  fact("figures-genera", tr("Genera"), [&f] { return sharesWords(f.byGenus, kShares); });
-  fact("figures-families", tr("Families"), [&f] { return sharesWords(f.byFamily, kShares); });
-  fact("figures-layers", tr("Layers"), [&f] { return sharesWords(f.byLayer, kShares); });
+  fact("figures-genera", tr("Genera"), [&f] { return sharesWords(f.byGenus, kFigureShares); });
+  fact("figures-families", tr("Families"), [&f] { return sharesWords(f.byFamily, kFigureShares); });
+  fact("figures-layers", tr("Layers"), [&f] { return sharesWords(f.byLayer, kFigureShares); });
   fact("figures-heights", tr("Heights"), [&f] { return bandsWords(f); });
   fact("figures-grasses", tr("Grasses"),
        [&f] { return tr("%1 grasses and sedges").arg(percentWords(f.grassShare)); });

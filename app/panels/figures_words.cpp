@@ -13,7 +13,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString figureTr(const char* source) {
   return QCoreApplication::translate("Figures", source);
 }
 
@@ -25,13 +25,13 @@ QString figure(double value) {
 QString listed(QStringList all, std::size_t most, const QString& between) {
   const qsizetype more = all.size() - qsizetype(most);
   if (more <= 0) return all.join(between);
-  return (all.mid(0, qsizetype(most)) << tr("%1 more").arg(more)).join(between);
+  return (all.mid(0, qsizetype(most)) << figureTr("%1 more").arg(more)).join(between);
 }
 
 }  // namespace
 
 QString percentWords(double share) {
-  return tr("%1\u00A0%").arg(qRound(share * 100.0));
+  return figureTr("%1\u00A0%").arg(qRound(share * 100.0));
 }
 
 QString sharesWords(const std::vector<NamedShare>& shares, std::size_t most) {
@@ -42,7 +42,7 @@ QString sharesWords(const std::vector<NamedShare>& shares, std::size_t most) {
 }
 
 QString diversityWords(const Diversity& d) {
-  return tr("%1 species; Shannon %2, Simpson %3, evenness %4")
+  return figureTr("%1 species; Shannon %2, Simpson %3, evenness %4")
       .arg(d.richness)
       .arg(figure(d.shannon), figure(d.simpson), figure(d.evenness));
 }
@@ -57,14 +57,14 @@ QString bandsWords(const PlantFigures& figures) {
 }
 
 QString hostWords(const PlantFigures& figures, const Catalogue& facts) {
-  if (figures.hostPlants.empty()) return tr("none recorded");
+  if (figures.hostPlants.empty()) return figureTr("none recorded");
   QStringList words;
   for (const Species* species : figures.hostPlants) words << text(facts.nameApart(*species));
   return listed(words, 4, QStringLiteral(", "));
 }
 
 QString nectarWords(const PlantFigures& figures, WeekSet season) {
-  return tr("%1 of %2 weeks of the season")
+  return figureTr("%1 of %2 weeks of the season")
       .arg(std::popcount(figures.nectarWeeks & season))
       .arg(std::popcount(season));
 }
@@ -73,14 +73,15 @@ QString colourWords(const std::vector<ColourPair>& pairs, const Catalogue& facts
                     std::size_t most) {
   QStringList words;
   for (const ColourPair& pair : pairs) {
-    const QString names =
-        tr("%1, %2").arg(text(facts.nameApart(*pair.one)), text(facts.nameApart(*pair.other)));
-    const QString weeks = pair.weeks == 1 ? tr("1 week") : tr("%1 weeks").arg(pair.weeks);
+    const QString names = figureTr("%1, %2").arg(text(facts.nameApart(*pair.one)),
+                                                 text(facts.nameApart(*pair.other)));
+    const QString weeks =
+        pair.weeks == 1 ? figureTr("1 week") : figureTr("%1 weeks").arg(pair.weeks);
     words << (pair.relation == ColourRelation::Complementary
-                  ? tr("Complementary for %1: %2").arg(weeks, names)
-                  : tr("Analogous for %1: %2").arg(weeks, names));
+                  ? figureTr("Complementary for %1: %2").arg(weeks, names)
+                  : figureTr("Analogous for %1: %2").arg(weeks, names));
   }
-  return words.isEmpty() ? tr("No complementary or analogous pair flowers together")
+  return words.isEmpty() ? figureTr("No complementary or analogous pair flowers together")
                          : listed(words, most, QStringLiteral("\n"));
 }
 

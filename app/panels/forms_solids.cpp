@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <QLineEdit>
 
+#include "app/panels/form_words.h"
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "core/model/solid_bounds.h"
@@ -8,10 +9,6 @@
 namespace tussock {
 
 namespace {
-
-QString tr(const char* source) {
-  return QCoreApplication::translate("Forms", source);
-}
 
 const LengthBounds kHeights{kLeastHeight, kMostHeight};
 const LengthBounds kCrowns{kLeastCrownRadius, kMostCrownRadius};
@@ -48,16 +45,16 @@ QString readRidgeAzimuth(const QString& typed, std::optional<Angle>& value) {
 void addRidge(FieldForm& form, ObjectForm<Building>& building, Document& document) {
   const auto units = [&document] { return document.yard().settings.units; };
   building.field(
-      "building-ridge", tr("Ridge"),
+      "building-ridge", formTr("Ridge"),
       [units](const Building& b) { return lengthText(b.ridge, units()); },
       [units](Building& b, const QString& typed) { return readRidge(typed, units(), b); });
   building.field(
-      "building-ridge-azimuth", tr("Ridge runs"),
+      "building-ridge-azimuth", formTr("Ridge runs"),
       [](const Building& b) { return b.ridgeAzimuth ? degreesText(*b.ridgeAzimuth) : QString(); },
       [](Building& b, const QString& typed) { return readRidgeAzimuth(typed, b.ridgeAzimuth); });
   if (auto* azimuth = form.findChild<QLineEdit*>(QStringLiteral("building-ridge-azimuth"))) {
-    azimuth->setPlaceholderText(tr("along the long side"));
-    azimuth->setToolTip(tr("Degrees clockwise from north; 90° runs east and west"));
+    azimuth->setPlaceholderText(formTr("along the long side"));
+    azimuth->setToolTip(formTr("Degrees clockwise from north; 90° runs east and west"));
   }
 }
 
@@ -74,7 +71,7 @@ QString readTreeHeight(const QString& typed, UnitSystem units, Tree& tree) {
 void addBase(ObjectForm<Building>& building, Document& document) {
   const auto units = [&document] { return document.yard().settings.units; };
   building.field(
-      "building-base", tr("Underside"),
+      "building-base", formTr("Underside"),
       [units](const Building& b) {
         return b.base > Length() ? lengthText(b.base, units()) : QString();
       },
@@ -85,7 +82,7 @@ void addBase(ObjectForm<Building>& building, Document& document) {
         }
         return readLength(typed, units(), {Length(), b.eave - kLeastHeight}, b.base);
       });
-  building.length("building-overhang", tr("Eaves reach"), &Building::overhang, kOverhangs);
+  building.length("building-overhang", formTr("Eaves reach"), &Building::overhang, kOverhangs);
 }
 
 QString readEave(const QString& typed, UnitSystem units, Building& building) {
@@ -108,15 +105,15 @@ QString readMatureHeight(const QString& typed, UnitSystem units, Tree& tree) {
 
 void addGrowth(FieldForm& form, ObjectForm<Tree>& tree, Document& document) {
   const auto units = [&document] { return document.yard().settings.units; };
-  tree.length("tree-growth", tr("Grows a year"), &Tree::growth, kGrowths);
+  tree.length("tree-growth", formTr("Grows a year"), &Tree::growth, kGrowths);
   tree.field(
-      "tree-mature-height", tr("Full height"),
+      "tree-mature-height", formTr("Full height"),
       [units](const Tree& t) {
         return t.matureHeight ? lengthText(*t.matureHeight, units()) : QString();
       },
       [units](Tree& t, const QString& typed) { return readMatureHeight(typed, units(), t); });
   if (auto* mature = form.findChild<QLineEdit*>(QStringLiteral("tree-mature-height")))
-    mature->setPlaceholderText(tr("not known"));
+    mature->setPlaceholderText(formTr("not known"));
 }
 
 }  // namespace
@@ -124,69 +121,73 @@ void addGrowth(FieldForm& form, ObjectForm<Tree>& tree, Document& document) {
 void fillForm(FieldForm& form, Document& document, Id<Building> id) {
   ObjectForm<Building> building(form, document, id);
   const auto units = [&document] { return document.yard().settings.units; };
-  building.text("building-name", tr("Name"), &Building::name);
-  building.fact("building-area", tr("Ground"),
+  building.text("building-name", formTr("Name"), &Building::name);
+  building.fact("building-area", formTr("Ground"),
                 [&](const Building& b) { return areaText(document, areaOf(b.footprint)); });
   form.addChoice(
-      QStringLiteral("building-roof"), tr("Roof"), {tr("flat"), tr("gable"), tr("hip")},
+      QStringLiteral("building-roof"), formTr("Roof"),
+      {formTr("flat"), formTr("gable"), formTr("hip")},
       [&document, id] {
         const Building* b = objectIn(document.yard(), id);
         return b ? int(b->roof) : 0;
       },
       [building](int index) {
-        building.edit(tr("Roof"), [index](Building& b) {
+        building.edit(formTr("Roof"), [index](Building& b) {
           b.roof = Roof(index);
           settleRoof(b);
         });
       });
   building.field(
-      "building-eave", tr("Eave"),
+      "building-eave", formTr("Eave"),
       [units](const Building& b) { return lengthText(b.eave, units()); },
       [units](Building& b, const QString& typed) { return readEave(typed, units(), b); });
   const Building* now = objectIn(document.yard(), id);
   if (now && now->roof != Roof::Flat) addRidge(form, building, document);
   addBase(building, document);
   if (auto* base = form.findChild<QLineEdit*>(QStringLiteral("building-base")))
-    base->setPlaceholderText(tr("on the ground"));
-  form.addNote(
-      tr("Heights are above the ground at the wall. They decide the shade. A roof on posts or a "
-         "deck has an underside: light passes below it."));
+    base->setPlaceholderText(formTr("on the ground"));
+  form.addNote(formTr(
+      "Heights are above the ground at the wall. They decide the shade. A roof on posts or a "
+      "deck has an underside: light passes below it."));
 }
 
 void fillForm(FieldForm& form, Document& document, Id<Barrier> id) {
   ObjectForm<Barrier> barrier(form, document, id);
-  barrier.text("wall-name", tr("Name"), &Barrier::name);
-  barrier.choice("wall-kind", tr("Kind"), &Barrier::kind, {tr("wall"), tr("fence"), tr("hedge")});
-  barrier.length("wall-height", tr("Height"), &Barrier::height, kHeights);
-  barrier.length("wall-thickness", tr("Thickness"), &Barrier::thickness, kWidths);
-  barrier.share("wall-openness", tr("Lets through"), &Barrier::openness);
+  barrier.text("wall-name", formTr("Name"), &Barrier::name);
+  barrier.choice("wall-kind", formTr("Kind"), &Barrier::kind,
+                 {formTr("wall"), formTr("fence"), formTr("hedge")});
+  barrier.length("wall-height", formTr("Height"), &Barrier::height, kHeights);
+  barrier.length("wall-thickness", formTr("Thickness"), &Barrier::thickness, kWidths);
+  barrier.share("wall-openness", formTr("Lets through"), &Barrier::openness);
   form.addNote(
-      tr("Share of direct sun that comes through: 0 % for masonry, about half for a "
-         "picket fence."));
+      formTr("Share of direct sun that comes through: 0 % for masonry, about half for a "
+             "picket fence."));
 }
 
 void fillForm(FieldForm& form, Document& document, Id<Tree> id) {
   ObjectForm<Tree> tree(form, document, id);
   const auto units = [&document] { return document.yard().settings.units; };
-  tree.text("tree-name", tr("Name"), &Tree::name);
+  tree.text("tree-name", formTr("Name"), &Tree::name);
   tree.field(
-      "tree-height", tr("Height"), [units](const Tree& t) { return lengthText(t.height, units()); },
+      "tree-height", formTr("Height"),
+      [units](const Tree& t) { return lengthText(t.height, units()); },
       [units](Tree& t, const QString& typed) { return readTreeHeight(typed, units(), t); });
-  tree.length("tree-crown-radius", tr("Crown radius"), &Tree::crownRadius, kCrowns);
+  tree.length("tree-crown-radius", formTr("Crown radius"), &Tree::crownRadius, kCrowns);
   tree.field(
-      "tree-crown-base", tr("Crown from"),
+      "tree-crown-base", formTr("Crown from"),
       [units](const Tree& t) { return lengthText(t.crownBase, units()); },
       [units](Tree& t, const QString& typed) { return readCrownBase(typed, units(), t); });
-  tree.length("tree-trunk", tr("Trunk"), &Tree::trunkDiameter, {Length(), Length::metres(5)});
-  tree.choice("tree-crown", tr("Shape"), &Tree::crown, {tr("round"), tr("cone"), tr("column")});
-  tree.tick("tree-evergreen", tr("Evergreen"), &Tree::evergreen);
+  tree.length("tree-trunk", formTr("Trunk"), &Tree::trunkDiameter, {Length(), Length::metres(5)});
+  tree.choice("tree-crown", formTr("Shape"), &Tree::crown,
+              {formTr("round"), formTr("cone"), formTr("column")});
+  tree.tick("tree-evergreen", formTr("Evergreen"), &Tree::evergreen);
   addGrowth(form, tree, document);
-  tree.share("tree-openness-leaf", tr("Light in leaf"), &Tree::opennessLeaf);
+  tree.share("tree-openness-leaf", formTr("Light in leaf"), &Tree::opennessLeaf);
   const Tree* now = objectIn(document.yard(), id);
   if (now && now->evergreen) return;
-  tree.share("tree-openness-bare", tr("Light when bare"), &Tree::opennessBare);
-  tree.day("tree-leaf-on", tr("In leaf from"), &Tree::leafOn);
-  tree.day("tree-leaf-off", tr("Bare from"), &Tree::leafOff);
+  tree.share("tree-openness-bare", formTr("Light when bare"), &Tree::opennessBare);
+  tree.day("tree-leaf-on", formTr("In leaf from"), &Tree::leafOn);
+  tree.day("tree-leaf-off", formTr("Bare from"), &Tree::leafOff);
 }
 
 }  // namespace tussock

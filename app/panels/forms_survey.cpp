@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "app/panels/form_words.h"
 #include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "core/model/sun_hours_text.h"
@@ -10,17 +11,13 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
-  return QCoreApplication::translate("Forms", source);
-}
-
 QString readDate(const QString& typed, Date& value) {
   const auto read = parseDate(typed.trimmed().toStdString());
   if (!read)
-    return tr("Write a date as year-month-day, such as %1.")
+    return formTr("Write a date as year-month-day, such as %1.")
         .arg(QString::fromStdString(formatDate(value)));
   if (!isInExactYears(*read))
-    return tr("Where the sun stands is known well from %1 to %2. Write a date of those years.")
+    return formTr("Where the sun stands is known well from %1 to %2. Write a date of those years.")
         .arg(int(kFirstExactYear))
         .arg(int(kLastExactYear));
   value = *read;
@@ -29,7 +26,7 @@ QString readDate(const QString& typed, Date& value) {
 
 QString readHours(const QString& typed, double& value) {
   const auto read = parseSunHours(typed.toStdString());
-  if (!read) return tr("Write hours from 0 to 24, such as 4.5 or 4:30.");
+  if (!read) return formTr("Write hours from 0 to 24, such as 4.5 or 4:30.");
   value = *read;
   return {};
 }
@@ -39,16 +36,16 @@ QString readHours(const QString& typed, double& value) {
 void fillForm(FieldForm& form, Document& document, Id<SunReading> id) {
   ObjectForm<SunReading> reading(form, document, id);
   reading.field(
-      "reading-day", tr("Day"),
+      "reading-day", formTr("Day"),
       [](const SunReading& r) { return QString::fromStdString(formatDate(r.day)); },
       [](SunReading& r, const QString& typed) { return readDate(typed, r.day); });
   reading.field(
-      "reading-hours", tr("Sun seen"), [](const SunReading& r) { return hoursText(r.hours); },
+      "reading-hours", formTr("Sun seen"), [](const SunReading& r) { return hoursText(r.hours); },
       [](SunReading& r, const QString& typed) { return readHours(typed, r.hours); });
-  reading.text("reading-note", tr("Note"), &SunReading::note);
+  reading.text("reading-note", formTr("Note"), &SunReading::note);
   form.addNote(
-      tr("Watch on a clear day, or the hours are too few. Hours in which sun and shade flicker "
-         "under a crown count by half."));
+      formTr("Watch on a clear day, or the hours are too few. Hours in which sun and shade flicker "
+             "under a crown count by half."));
 }
 
 }  // namespace tussock

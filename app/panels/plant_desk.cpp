@@ -13,7 +13,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString deskTr(const char* source) {
   return QCoreApplication::translate("PlantDesk", source);
 }
 
@@ -24,7 +24,7 @@ QString wordsOf(const std::vector<CatalogueError>& errors, const std::string& co
 }
 
 QString notKept() {
-  return tr("The yard could not take it; the bar above says why.");
+  return deskTr("The yard could not take it; the bar above says why.");
 }
 
 }  // namespace
@@ -32,8 +32,8 @@ QString notKept() {
 QString faultWords(const CatalogueError& error, const std::string& column) {
   if (error.column != column) return withLabels(text(error.text()));
   const PlantColumn* known = plantColumn(column);
-  if (error.value.empty() && (!known || known->needed)) return tr("This is needed.");
-  return tr("Write %1.").arg(withLabels(text(error.expected)));
+  if (error.value.empty() && (!known || known->needed)) return deskTr("This is needed.");
+  return deskTr("Write %1.").arg(withLabels(text(error.expected)));
 }
 
 void PlantDesk::lay(const std::string& name) {
@@ -73,8 +73,8 @@ QString PlantDesk::impliedBy(const std::string& column) const {
   const bool first = column == "bloom_start_week";
   if (!weeks || (!first && column != "bloom_end_week")) return {};
   const QString week = shown(column, std::to_string((first ? weeks->first : weeks->last) + 1));
-  return first ? tr("%1: the first of the month").arg(week)
-               : tr("%1: the last of the month").arg(week);
+  return first ? deskTr("%1: the first of the month").arg(week)
+               : deskTr("%1: the last of the month").arg(week);
 }
 
 QString PlantDesk::set(const std::string& column, const QString& typed) {
@@ -113,7 +113,8 @@ QString PlantDesk::setPersonal(const std::string& column, const std::string& val
         setOwnValue(document_.plantLayers(), name_, column, value, document_.ids());
     if (!inYard.errors.empty()) return wordsOf(inYard.errors, column);
   }
-  if (QString trouble = makePersonal(made.edit, tr("Change %1 in all your yards").arg(text(name_)));
+  if (QString trouble =
+          makePersonal(made.edit, deskTr("Change %1 in all your yards").arg(text(name_)));
       !trouble.isEmpty() || !carried)
     return trouble;
   if (QString trouble = setInYard(column, value); !trouble.isEmpty()) return trouble;
@@ -141,7 +142,7 @@ PlantDesk::Kept PlantDesk::keepPersonal() {
   if (!made.errors.empty()) return {std::move(made.errors), {}};
   return {{},
           makePersonal(made.edit,
-                       tr("Add %1 in all your yards").arg(text(draft_->at("botanical_name"))))};
+                       deskTr("Add %1 in all your yards").arg(text(draft_->at("botanical_name"))))};
 }
 
 PlantDesk::Kept PlantDesk::keep() {
@@ -165,7 +166,7 @@ QString PlantDesk::clearPersonal() {
                     document_.plantLayers().published.find(name_) && !document_.isReadOnly();
   if (QString trouble =
           makePersonal(removePersonalPlant(personal_.plants(), name_),
-                       tr("Take your values of %1 away in all your yards").arg(text(name_)));
+                       deskTr("Take your values of %1 away in all your yards").arg(text(name_)));
       !trouble.isEmpty() || !both)
     return trouble;
   if (!document_.commit(removeOwnPlant(document_.yard(), name_))) return notKept();

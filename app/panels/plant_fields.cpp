@@ -20,7 +20,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kLabelWidth = 122;
+constexpr int kFactLabelWidth = 122;
 constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
                                   true};
 
@@ -70,7 +70,7 @@ QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantCol
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(kSpace2);
   grid->setVerticalSpacing(3);
-  grid->setColumnMinimumWidth(0, kLabelWidth);
+  grid->setColumnMinimumWidth(0, kFactLabelWidth);
   grid->setColumnStretch(1, 1);
   if (!title.isEmpty()) grid->addWidget(plainLabel(title, "strong", box), 0, 0, 1, 2);
   for (const PlantColumn& column : columns) addField(box, column);

@@ -21,7 +21,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kGlyphRadius = 30;
+constexpr int kSheetGlyphRadius = 30;
 
 }  // namespace
 
@@ -159,7 +159,7 @@ void PlantSheet::showPicture(const Species* species) {
   picture_->setVisible(species != nullptr);
   if (species)
     picture_->setPixmap(glyphSprite(glyphLook(*species, std::nullopt, currentTheme().dark),
-                                    kGlyphRadius, devicePixelRatioF()));
+                                    kSheetGlyphRadius, devicePixelRatioF()));
 }
 
 void PlantSheet::changeEvent(QEvent* event) {

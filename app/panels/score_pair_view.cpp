@@ -14,9 +14,9 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRow = 20;
-constexpr int kWords = 150;  // pixels, in the middle
-constexpr int kFigure = 44;  // pixels, at each side
+constexpr int kPairRow = 20;
+constexpr int kPairWords = 150;  // pixels, in the middle
+constexpr int kPairFigure = 44;  // pixels, at each side
 
 // From the middle outwards; the better one in leaf.
 void paintBar(QPainter& painter, QRectF whole, double share, bool better, Qt::Edge from) {
@@ -45,7 +45,7 @@ void ScorePairView::show(std::vector<TermPair> pairs) {
 }
 
 QSize ScorePairView::sizeHint() const {
-  return {360, kRow * int(pairs_.size())};
+  return {360, kPairRow * int(pairs_.size())};
 }
 
 void ScorePairView::paintEvent(QPaintEvent*) {
@@ -53,27 +53,27 @@ void ScorePairView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setFont(fontFor(TextRole::Note));
-  const double bar = (width() - kWords) / 2.0 - kFigure;
+  const double bar = (width() - kPairWords) / 2.0 - kPairFigure;
   int y = 0;
   for (const TermPair& pair : pairs_) {
-    const QRect row(0, y, width(), kRow);
+    const QRect row(0, y, width(), kPairRow);
     const bool first = pair.first > pair.second;
     painter.setPen(theme.ink);
     painter.drawText(row, Qt::AlignCenter, text(factsOf(pair.term).title));
     painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, shareText(pair.first));
     painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, shareText(pair.second));
-    const double top = y + kRow / 2.0 - 3;
-    paintBar(painter, QRectF(kFigure, top, bar, 6), pair.first, first, Qt::RightEdge);
-    paintBar(painter, QRectF(width() - kFigure - bar, top, bar, 6), pair.second, !first,
+    const double top = y + kPairRow / 2.0 - 3;
+    paintBar(painter, QRectF(kPairFigure, top, bar, 6), pair.first, first, Qt::RightEdge);
+    paintBar(painter, QRectF(width() - kPairFigure - bar, top, bar, 6), pair.second, !first,
              Qt::LeftEdge);
-    y += kRow;
+    y += kPairRow;
   }
 }
 
 bool ScorePairView::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);
-  const int row = help->pos().y() / kRow;
+  const int row = help->pos().y() / kPairRow;
   if (row >= 0 && row < int(pairs_.size()))
     QToolTip::showText(help->globalPos(), termTip(pairs_[std::size_t(row)].term), this);
   return true;

@@ -13,7 +13,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRow = 20;
+constexpr int kScoreRow = 20;
 constexpr int kBar = 84;     // pixels
 constexpr int kFigure = 40;  // pixels, at the right
 
@@ -31,7 +31,7 @@ void ScoreView::show(FillScore score) {
 }
 
 QSize ScoreView::sizeHint() const {
-  return {260, kRow * int(score_.terms.size())};
+  return {260, kScoreRow * int(score_.terms.size())};
 }
 
 void ScoreView::paintEvent(QPaintEvent*) {
@@ -41,8 +41,8 @@ void ScoreView::paintEvent(QPaintEvent*) {
   painter.setFont(fontFor(TextRole::Note));
   int y = 0;
   for (const TermScore& term : score_.terms) {
-    const QRect row(0, y, width(), kRow);
-    const QRectF bar(width() - kFigure - kBar, y + kRow / 2.0 - 3, kBar, 6);
+    const QRect row(0, y, width(), kScoreRow);
+    const QRectF bar(width() - kFigure - kBar, y + kScoreRow / 2.0 - 3, kBar, 6);
     painter.setPen(theme.ink);
     painter.drawText(row.adjusted(0, 0, -kBar - kFigure - kSpace2, 0),
                      Qt::AlignLeft | Qt::AlignVCenter, text(factsOf(term.term).title));
@@ -52,14 +52,14 @@ void ScoreView::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(bar, 3, 3);
     painter.setBrush(term.score < 0.5 ? theme.caution : theme.leaf);
     painter.drawRoundedRect(QRectF(bar.topLeft(), QSizeF(kBar * term.score, 6)), 3, 3);
-    y += kRow;
+    y += kScoreRow;
   }
 }
 
 bool ScoreView::event(QEvent* event) {
   if (event->type() != QEvent::ToolTip) return QWidget::event(event);
   const auto* help = static_cast<QHelpEvent*>(event);
-  const int row = help->pos().y() / kRow;
+  const int row = help->pos().y() / kScoreRow;
   if (row < 0 || row >= int(score_.terms.size())) return true;
   QToolTip::showText(help->globalPos(), termTip(score_.terms[std::size_t(row)].term), this);
   return true;

@@ -33,7 +33,7 @@ void withId(ObjectRef ref, F f) {
   (attempt(std::type_identity<Ts>{}), ...);
 }
 
-QLabel* heading(const QString& words, QWidget* parent) {
+QLabel* selectionHeading(const QString& words, QWidget* parent) {
   auto* label = new QLabel(words, parent);
   label->setObjectName(QStringLiteral("margin-heading"));
   label->setProperty("look", QStringLiteral("heading"));
@@ -140,7 +140,7 @@ void SelectionView::buildFor(ObjectRef ref) {
     content_->layout()->addWidget(head_);
     addFactsLink(*drift);
   } else {
-    content_->layout()->addWidget(heading(kindHeading(ref), content_));
+    content_->layout()->addWidget(selectionHeading(kindHeading(ref), content_));
   }
   if (const auto bed = idIf<Bed>(ref)) {
     standing_ = new StandingPicture(document_, *bed, week_, content_);
@@ -179,7 +179,8 @@ void SelectionView::addFactsLink(Id<Drift> drift) {
 }
 
 void SelectionView::buildMany(const std::vector<ObjectRef>& refs) {
-  content_->layout()->addWidget(heading(tr("%1 things selected").arg(refs.size()), content_));
+  content_->layout()->addWidget(
+      selectionHeading(tr("%1 things selected").arg(refs.size()), content_));
   std::map<std::size_t, int> kinds;
   std::size_t plants = 0;
   for (const ObjectRef& ref : refs) {

@@ -15,7 +15,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString markTr(const char* source) {
   return QCoreApplication::translate("SpeciesMarks", source);
 }
 
@@ -47,7 +47,7 @@ QPainterPath drop(QPointF middle) {
 }
 
 QString joined(const QStringList& words) {
-  return words.join(QLatin1Char(' ') + tr("or") + QLatin1Char(' '));
+  return words.join(QLatin1Char(' ') + markTr("or") + QLatin1Char(' '));
 }
 
 }  // namespace
@@ -67,8 +67,8 @@ QString plainTip(const QString& words) {
 }
 
 QString heightMark(double metres, UnitSystem units) {
-  if (units == UnitSystem::Metres) return tr("%1 m").arg(QLocale().toString(metres));
-  return tr("%1 ft").arg(qRound(Length::metres(metres).inches() / 12.0));
+  if (units == UnitSystem::Metres) return markTr("%1 m").arg(QLocale().toString(metres));
+  return markTr("%1 ft").arg(qRound(Length::metres(metres).inches() / 12.0));
 }
 
 void paintBloomBar(QPainter& painter, const QRectF& rect, const Species& species) {
@@ -108,28 +108,28 @@ void paintMoistureMarks(QPainter& painter, QPointF topLeft, const Species& speci
 
 QString sunWords(const Species& species) {
   QStringList words;
-  if (suits(species.sun, SunNeed::Full)) words << tr("full sun");
-  if (suits(species.sun, SunNeed::Part)) words << tr("part shade");
-  if (suits(species.sun, SunNeed::Shade)) words << tr("shade");
+  if (suits(species.sun, SunNeed::Full)) words << markTr("full sun");
+  if (suits(species.sun, SunNeed::Part)) words << markTr("part shade");
+  if (suits(species.sun, SunNeed::Shade)) words << markTr("shade");
   return joined(words);
 }
 
 QString moistureWords(const Species& species) {
   QStringList words;
-  if (suits(species.moisture, Moisture::Dry)) words << tr("dry");
-  if (suits(species.moisture, Moisture::Medium)) words << tr("medium");
-  if (suits(species.moisture, Moisture::Moist)) words << tr("moist");
-  if (suits(species.moisture, Moisture::Wet)) words << tr("wet");
-  return words.isEmpty() ? QString() : joined(words) + QLatin1Char(' ') + tr("soil");
+  if (suits(species.moisture, Moisture::Dry)) words << markTr("dry");
+  if (suits(species.moisture, Moisture::Medium)) words << markTr("medium");
+  if (suits(species.moisture, Moisture::Moist)) words << markTr("moist");
+  if (suits(species.moisture, Moisture::Wet)) words << markTr("wet");
+  return words.isEmpty() ? QString() : joined(words) + QLatin1Char(' ') + markTr("soil");
 }
 
 QString bloomWords(const Species& species) {
   const auto months = species.bloomMonths();
-  if (!months) return tr("no flowers to speak of");
+  if (!months) return markTr("no flowers to speak of");
   const QLocale locale;
   const QString first = locale.standaloneMonthName(months->first);
   const QString last = locale.standaloneMonthName(months->last);
-  const QString when = first == last ? first : tr("%1 to %2").arg(first, last);
+  const QString when = first == last ? first : markTr("%1 to %2").arg(first, last);
   return when + QStringLiteral(", ") + text(species.flowerColourWord);
 }
 

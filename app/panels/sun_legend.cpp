@@ -12,8 +12,8 @@
 namespace tussock {
 
 namespace {
-constexpr double kSide = 14.0;  // pixels left and right of the scale
-constexpr double kTop = 16.0, kHigh = 10.0;
+constexpr double kLegendSide = 14.0;  // pixels left and right of the scale
+constexpr double kLegendTop = 16.0, kHigh = 10.0;
 }  // namespace
 
 SunLegend::SunLegend(QWidget* parent) : QWidget(parent) {
@@ -36,11 +36,11 @@ void SunLegend::setPointer(std::optional<double> hours) {
 }
 
 QRectF SunLegend::ramp() const {
-  return {kSide, kTop, width() - 2.0 * kSide, kHigh};
+  return {kLegendSide, kLegendTop, width() - 2.0 * kLegendSide, kHigh};
 }
 
 double SunLegend::xOf(double hours) const {
-  return kSide + std::clamp(hours / kSunScaleTop, 0.0, 1.0) * (width() - 2.0 * kSide);
+  return kLegendSide + std::clamp(hours / kSunScaleTop, 0.0, 1.0) * (width() - 2.0 * kLegendSide);
 }
 
 void SunLegend::paintEvent(QPaintEvent*) {
@@ -54,7 +54,7 @@ void SunLegend::paintEvent(QPaintEvent*) {
   painter.setPen(theme.quietInk);
   for (int hour = 0; hour <= int(kSunScaleTop); hour += 2) {
     const QString text = hour == int(kSunScaleTop) ? tr("10 h+") : tr("%1 h").arg(hour);
-    painter.drawText(QRectF(xOf(hour) - 24, kTop + kHigh + 2, 48, 15), Qt::AlignCenter, text);
+    painter.drawText(QRectF(xOf(hour) - 24, kLegendTop + kHigh + 2, 48, 15), Qt::AlignCenter, text);
   }
   paintClasses(painter);
   if (!pointer_) return;
@@ -62,7 +62,8 @@ void SunLegend::paintEvent(QPaintEvent*) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(theme.ink, 1.2));
   painter.setBrush(theme.raised);
-  painter.drawPolygon(QPolygonF({{x, kTop + kHigh}, {x - 5, kTop - 3}, {x + 5, kTop - 3}}));
+  painter.drawPolygon(
+      QPolygonF({{x, kLegendTop + kHigh}, {x - 5, kLegendTop - 3}, {x + 5, kLegendTop - 3}}));
 }
 
 // Names over the scale, parted at the limits.
@@ -71,13 +72,13 @@ void SunLegend::paintClasses(QPainter& painter) const {
   const double part = xOf(profile_.partFrom), full = xOf(profile_.fullFrom);
   painter.setPen(theme.ink);
   const auto name = [&](double from, double to, const QString& words) {
-    painter.drawText(QRectF(from, 0, to - from, kTop - 2), Qt::AlignCenter, words);
+    painter.drawText(QRectF(from, 0, to - from, kLegendTop - 2), Qt::AlignCenter, words);
   };
   name(xOf(0.0), part, tr("shade"));
   name(part, full, tr("part sun"));
   name(full, xOf(kSunScaleTop), tr("full sun"));
   for (const double x : {part, full})
-    painter.fillRect(QRectF(std::round(x), 2.0, 1.0, kTop + kHigh - 2.0), theme.ink);
+    painter.fillRect(QRectF(std::round(x), 2.0, 1.0, kLegendTop + kHigh - 2.0), theme.ink);
 }
 
 }  // namespace tussock

@@ -14,7 +14,7 @@ namespace tussock {
 
 namespace {
 
-QString tr(const char* source) {
+QString sunTr(const char* source) {
   return QCoreApplication::translate("Sun", source);
 }
 
@@ -42,13 +42,13 @@ Cover coverHere(const SunView& view, Point at) {
 
 QString seasonWordsAt(const SunYear& year, const GrowingSeason& season) {
   const HourFigures figures = hourFigures(year.mean);
-  const QString words = tr("Growing season: %1 h of sun, %2 before noon and %3 after")
+  const QString words = sunTr("Growing season: %1 h of sun, %2 before noon and %3 after")
                             .arg(figures.total, figures.before, figures.after);
   if (year.months.size() < 2) return words;
   const auto [least, most] = std::minmax_element(
       year.months.begin(), year.months.end(),
       [](const MonthHours& a, const MonthHours& b) { return a.hours.total() < b.hours.total(); });
-  return tr("%1; %2, %3").arg(words, monthHours(*most, season), monthHours(*least, season));
+  return sunTr("%1; %2, %3").arg(words, monthHours(*most, season), monthHours(*least, season));
 }
 
 QString monthWordsAt(const SunYear& year, const MonthHours& month, const SunChoice& choice,
@@ -56,8 +56,8 @@ QString monthWordsAt(const SunYear& year, const MonthHours& month, const SunChoi
   const HourFigures figures = hourFigures(month.hours);
   const QString name = monthWords(month.month, season);
   const QString span =
-      choice.span == SunSpan::WorstMonth ? tr("Worst month here, %1").arg(name) : name;
-  return tr("%1: %2 h of sun, %3 before noon and %4 after; growing season %5")
+      choice.span == SunSpan::WorstMonth ? sunTr("Worst month here, %1").arg(name) : name;
+  return sunTr("%1: %2 h of sun, %3 before noon and %4 after; growing season %5")
       .arg(span, figures.total, figures.before, figures.after, hours(year.mean.total()));
 }
 
@@ -87,9 +87,9 @@ QString monthWords(std::chrono::month month, const GrowingSeason& season) {
   const unsigned to = ends ? std::min(unsigned(season.last.day()), end) : end;
   const QString name = QLocale().monthName(int(unsigned(month)));
   if (starts && ends && season.first > season.last)  // all the year but some days of it
-    return tr("1–%1 and %2–%3 %4").arg(to).arg(from).arg(end).arg(name);
+    return sunTr("1–%1 and %2–%3 %4").arg(to).arg(from).arg(end).arg(name);
   if (from == 1 && to == end) return monthWords(month);
-  return tr("%1–%2 %3").arg(from).arg(to).arg(name);
+  return sunTr("%1–%2 %3").arg(from).arg(to).arg(name);
 }
 
 QString sunWordsAt(const SunView& view, Point at) {
@@ -98,9 +98,9 @@ QString sunWordsAt(const SunView& view, Point at) {
   if (!year) return {};
   switch (coverHere(view, at)) {
     case Cover::Roof:
-      return tr("Under a roof");
+      return sunTr("Under a roof");
     case Cover::Trunk:
-      return tr("On the trunk of a tree");
+      return sunTr("On the trunk of a tree");
     case Cover::Open:
       break;
   }
@@ -115,18 +115,18 @@ QString briefSunWordsAt(const SunView& view, Point at) {
   if (!year) return {};
   switch (coverHere(view, at)) {
     case Cover::Roof:
-      return tr("under a roof");
+      return sunTr("under a roof");
     case Cover::Trunk:
-      return tr("on the trunk of a tree");
+      return sunTr("on the trunk of a tree");
     case Cover::Open:
       break;
   }
   const MonthHours* month = monthShown(view.choice(), *year);
-  if (!month) return tr("%1 h of sun here").arg(hours(year->mean.total()));
+  if (!month) return sunTr("%1 h of sun here").arg(hours(year->mean.total()));
   const QString figure = hours(month->hours.total());
   if (view.choice().span == SunSpan::WorstMonth)
-    return tr("%1 h of sun here in its worst month").arg(figure);
-  return tr("%1 h of sun here, %2")
+    return sunTr("%1 h of sun here in its worst month").arg(figure);
+  return sunTr("%1 h of sun here, %2")
       .arg(figure, monthWords(month->month, growingSeason(view.yard().settings)));
 }
 
@@ -138,16 +138,17 @@ QString hiddenWords(const CivilDay& day, const Settings& settings, const Dayligh
   const UtcTime from = up.sunrise.value_or(day.at(0)),
                 to = up.sunset.value_or(day.at(kMinutesInDay));
   const QString where =
-      settings.skyline.empty() ? tr("no sun on the slope") : tr("behind the skyline");
+      settings.skyline.empty() ? sunTr("no sun on the slope") : sunTr("behind the skyline");
   const std::vector<LightSpan> lit = directLight(from, to, settings);
-  if (lit.empty()) return tr("%1 all day").arg(where);
+  if (lit.empty()) return sunTr("%1 all day").arg(where);
   constexpr std::chrono::minutes kNoticed{5};
   QStringList times;
-  if (lit.front().from - from > kNoticed) times << tr("until %1").arg(day.clock(lit.front().from));
+  if (lit.front().from - from > kNoticed)
+    times << sunTr("until %1").arg(day.clock(lit.front().from));
   for (std::size_t i = 1; i < lit.size(); ++i)
-    times << tr("from %1 to %2").arg(day.clock(lit[i - 1].to), day.clock(lit[i].from));
-  if (to - lit.back().to > kNoticed) times << tr("from %1 on").arg(day.clock(lit.back().to));
-  return times.isEmpty() ? QString() : tr("%1 %2").arg(where, times.join(QStringLiteral(", ")));
+    times << sunTr("from %1 to %2").arg(day.clock(lit[i - 1].to), day.clock(lit[i].from));
+  if (to - lit.back().to > kNoticed) times << sunTr("from %1 on").arg(day.clock(lit.back().to));
+  return times.isEmpty() ? QString() : sunTr("%1 %2").arg(where, times.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -155,22 +156,22 @@ QString hiddenWords(const CivilDay& day, const Settings& settings, const Dayligh
 QString daylightWords(const CivilDay& day, const Settings& settings) {
   const Daylight light = daylight(day.date(), settings.latitude, settings.longitude);
   if (!light.sunrise && light.hours < 12.0)
-    return tr("Polar night: the sun does not rise on this day");
+    return sunTr("Polar night: the sun does not rise on this day");
   const QString words =
       light.sunrise && light.sunset
-          ? tr("Sunrise %1, sunset %2 %3")
+          ? sunTr("Sunrise %1, sunset %2 %3")
                 .arg(day.clock(*light.sunrise), day.clock(*light.sunset), day.zone(light.transit))
-          : tr("Midnight sun: it does not set on this day");
+          : sunTr("Midnight sun: it does not set on this day");
   const Daylight up = timeAbove(Angle(), day.date(), settings.latitude, settings.longitude);
   const QString hidden = up.hours > 0.0
                              ? hiddenWords(day, settings, up)
-                             : tr("seen only as the air bends its light, so no sun is counted");
-  return hidden.isEmpty() ? words : tr("%1; %2").arg(words, hidden);
+                             : sunTr("seen only as the air bends its light, so no sun is counted");
+  return hidden.isEmpty() ? words : sunTr("%1; %2").arg(words, hidden);
 }
 
 QString limitWords(const SunProfile& profile) {
   const std::string name = profile.source.substr(0, profile.source.find_first_of(":,"));
-  return tr("Limits from %1 h and %2 h: %3")
+  return sunTr("Limits from %1 h and %2 h: %3")
       .arg(QLocale().toString(profile.partFrom), QLocale().toString(profile.fullFrom),
            QString::fromStdString(name));
 }
@@ -179,7 +180,7 @@ QString growthWords(const Yard& yard) {
   const auto still = std::count_if(yard.trees.begin(), yard.trees.end(),
                                    [](const Tree& tree) { return tree.growth <= Length(); });
   if (still == 0) return {};
-  return tr("%1 of %2 trees have no growth told and stay as they are")
+  return sunTr("%1 of %2 trees have no growth told and stay as they are")
       .arg(still)
       .arg(yard.trees.size());
 }

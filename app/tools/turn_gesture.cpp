@@ -10,7 +10,7 @@
 namespace tussock {
 
 namespace {
-constexpr double kStep = std::numbers::pi / 12.0;  // with Shift: steps of 15 degrees
+constexpr double kAngleStep = std::numbers::pi / 12.0;  // with Shift: steps of 15 degrees
 
 double angleOf(Point vector) {
   return std::atan2(vector.y, vector.x);
@@ -24,7 +24,7 @@ TurnGesture::TurnGesture(Canvas& canvas, Id<Drift> drift, const PointerAt& from)
 
 ChangeSet TurnGesture::edit(const PointerAt& at) const {
   double turn = angleOf(at.site - middle_) - angleOf(from_ - middle_);
-  if (at.modifiers & Qt::ShiftModifier) turn = std::round(turn / kStep) * kStep;
+  if (at.modifiers & Qt::ShiftModifier) turn = std::round(turn / kAngleStep) * kAngleStep;
   return turnDrift(canvas_.document().yard(), drift_, Angle::radians(turn)).edit;
 }
 

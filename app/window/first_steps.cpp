@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kLinkPadding = 5;  // of a link's words within it, pixels
 
-QLabel* words(const QString& text, const char* look) {
+QLabel* stepWords(const QString& text, const char* look) {
   auto* label = new QLabel(text);
   label->setProperty("look", QString::fromLatin1(look));
   return label;
@@ -38,12 +38,12 @@ FirstSteps::FirstSteps(QWidget& canvas, const Actions& actions, const QActionGro
   setAttribute(Qt::WA_NoMousePropagation);
   column_->setContentsMargins(kSpace5, kSpace4, kSpace5, kSpace4);
   column_->setSpacing(kSpace2);
-  column_->addWidget(words(tr("Nothing is drawn yet"), "heading"));
+  column_->addWidget(stepWords(tr("Nothing is drawn yet"), "heading"));
   addStep(tr("Bring in a photo to trace"), actions.photo);
   addStep(tr("Import a site from GeoJSON"), actions.importSite);
   addStep(tr("Draw the lot line"), named(tools, "toolLotLine"));
   addStep(tr("Draw a bed"), named(tools, "toolBed"));
-  column_->addWidget(words(tr("A PNG or JPEG can also be dropped here."), "note"));
+  column_->addWidget(stepWords(tr("A PNG or JPEG can also be dropped here."), "note"));
   canvas.installEventFilter(this);
   hide();
 }
@@ -59,7 +59,7 @@ void FirstSteps::addStep(const QString& words_, QAction* action) {
   row->setSpacing(kSpace5);
   row->addWidget(step);
   row->addStretch(1);
-  row->addWidget(words(action->shortcut().toString(QKeySequence::NativeText), "note"));
+  row->addWidget(stepWords(action->shortcut().toString(QKeySequence::NativeText), "note"));
   column_->addLayout(row);
 }
 

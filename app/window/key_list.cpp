@@ -18,7 +18,7 @@ namespace tussock {
 
 namespace {
 
-constexpr QSize kFirstSize{620, 640};
+constexpr QSize kListSize{620, 640};
 constexpr int kKeysWidth = 210;  // pixels, of the column of keys
 
 QString plain(QString words) {
@@ -41,7 +41,7 @@ bool sameRows(const QList<GestureWords>& a, const QList<GestureWords>& b) {
   });
 }
 
-QLabel* words(const QString& text, const char* look) {
+QLabel* keyWords(const QString& text, const char* look) {
   auto* label = new QLabel(text);
   label->setProperty("look", QString::fromLatin1(look));
   label->setWordWrap(true);
@@ -54,11 +54,11 @@ QGridLayout* gridOf(const KeyList::Section& section) {
   grid->setVerticalSpacing(kSpace1);
   grid->setColumnMinimumWidth(0, kKeysWidth);
   grid->setColumnStretch(1, 1);
-  grid->addWidget(words(section.title, "heading"), 0, 0, 1, 2);
+  grid->addWidget(keyWords(section.title, "heading"), 0, 0, 1, 2);
   int row = 1;
   for (const GestureWords& entry : section.rows) {
-    grid->addWidget(words(entry.keys, "strong"), row, 0, Qt::AlignTop);
-    grid->addWidget(words(entry.does, ""), row, 1);
+    grid->addWidget(keyWords(entry.keys, "strong"), row, 0, Qt::AlignTop);
+    grid->addWidget(keyWords(entry.does, ""), row, 1);
     ++row;
   }
   return grid;
@@ -110,7 +110,7 @@ void KeyList::build() {
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(scroll);
-  resize(kFirstSize.boundedTo(parentWidget()->size()));
+  resize(kListSize.boundedTo(parentWidget()->size()));
   built_ = true;
 }
 

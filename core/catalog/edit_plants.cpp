@@ -13,7 +13,7 @@ namespace tussock {
 
 namespace {
 
-constexpr std::string_view kName = "botanical_name";
+constexpr std::string_view kNameColumn = "botanical_name";
 
 OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::string& value) {
   const auto at = std::find_if(own.facts.begin(), own.facts.end(),
@@ -31,7 +31,7 @@ OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::strin
 OwnSpecies fromCells(const PlantCells& cells) {
   OwnSpecies own;
   for (const auto& [column, value] : cells) {
-    if (column == kName)
+    if (column == kNameColumn)
       own.botanicalName = value;
     else if (column != "sources" && !value.empty())
       own.facts.push_back({column, value});
@@ -80,11 +80,11 @@ OwnSpecies onlyThat(const std::string& name, const std::string& column, const st
 std::vector<CatalogueError> faultsOfNew(const PlantLayers& layers, const OwnSpecies& own) {
   const std::string title = "New plant";
   const std::string& name = own.botanicalName;
-  if (name.empty()) return {{title, 0, std::string(kName), "", "some text"}};
+  if (name.empty()) return {{title, 0, std::string(kNameColumn), "", "some text"}};
   if (!mergedCells(layers, name).empty())
-    return {{title, 0, std::string(kName), name, "a name that no other plant has"}};
+    return {{title, 0, std::string(kNameColumn), name, "a name that no other plant has"}};
   std::vector<CatalogueError> errors;
-  if (own.facts.empty()) (void)speciesFromCells({{std::string(kName), name}}, title, errors);
+  if (own.facts.empty()) (void)speciesFromCells({{std::string(kNameColumn), name}}, title, errors);
   auto odd = EntryChecks(layers).of(own, title);
   errors.insert(errors.end(), odd.begin(), odd.end());
   return errors;
@@ -167,7 +167,7 @@ PlantCells copiedCells(const PlantLayers& layers, std::string_view name) {
 PlantEdit duplicatePlant(const PlantLayers& layers, std::string_view name,
                          const std::string& newName, IdSource& ids) {
   PlantCells cells = copiedCells(layers, name);
-  cells.insert_or_assign(std::string(kName), newName);
+  cells.insert_or_assign(std::string(kNameColumn), newName);
   PlantEdit result = addOwnPlant(layers, cells, ids);
   if (!result.edit.empty()) result.edit.label = "Duplicate plant";
   return result;

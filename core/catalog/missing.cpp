@@ -52,12 +52,12 @@ void addNectar(std::vector<Missing>& all, const PlantFigures& figures,
                              lack == Lack::EarlyNectar ? "early" : "late", days(weeks))});
 }
 
-bool hasLayer(const PlantFigures& figures, Layer layer) {
+bool showsLayer(const PlantFigures& figures, Layer layer) {
   return std::any_of(figures.byLayer.begin(), figures.byLayer.end(),
                      [&](const NamedShare& share) { return share.name == wordOf(layer); });
 }
 
-bool isGrassy(const Species& species) {
+bool isGrass(const Species& species) {
   return species.habit == Habit::Grass || species.habit == Habit::Sedge;
 }
 
@@ -74,7 +74,7 @@ int filledBy(const Species& species, const Missing& missing) {
     case Lack::GroundLayer:
       return species.usualLayer() == Layer::Ground ? 1 : 0;
     case Lack::Grasses:
-      return isGrassy(species) ? 1 : 0;
+      return isGrass(species) ? 1 : 0;
     case Lack::HostPlants:
       return species.hostNote.empty() ? 0 : 1;
   }
@@ -90,7 +90,7 @@ std::vector<Missing> missingFrom(const PlantFigures& figures, const std::vector<
     all.push_back({Lack::Flowers, gap, fmt::format("Nothing is in flower {}.", days(gap))});
   addNectar(all, figures, season, SeasonThird::Early, Lack::EarlyNectar);
   addNectar(all, figures, season, SeasonThird::Late, Lack::LateNectar);
-  if (!hasLayer(figures, Layer::Ground))
+  if (!showsLayer(figures, Layer::Ground))
     all.push_back({Lack::GroundLayer, {}, "No ground layer covers the soil between the others."});
   if (figures.grassShare <= 0.0)
     all.push_back({Lack::Grasses, {}, "No grasses or sedges hold the planting together."});

@@ -12,7 +12,7 @@ namespace tussock {
 
 namespace {
 
-std::string_view trimmed(std::string_view text) {
+std::string_view trimmedCell(std::string_view text) {
   constexpr std::string_view kBlanks = " \t\r\n";
   const std::size_t first = text.find_first_not_of(kBlanks);
   if (first == std::string_view::npos) return {};
@@ -42,7 +42,7 @@ std::string_view commaHint(std::string_view cell) {
 std::string RowCells::text(std::string_view column) const {
   const auto at = places_.find(column);
   if (at == places_.end() || at->second >= row_.cells.size()) return {};
-  return unguarded(trimmed(row_.cells[at->second]));
+  return unguarded(trimmedCell(row_.cells[at->second]));
 }
 
 std::string RowCells::name(std::string_view column) {
@@ -91,7 +91,7 @@ std::vector<std::string> RowCells::parts(std::string_view column, char separator
   std::vector<std::string> result;
   for (std::size_t from = 0; from <= cell.size();) {
     const std::size_t to = std::min(cell.find(separator, from), cell.size());
-    const std::string_view part = trimmed(std::string_view(cell).substr(from, to - from));
+    const std::string_view part = trimmedCell(std::string_view(cell).substr(from, to - from));
     if (!part.empty()) result.emplace_back(part);
     from = to + 1;
   }

@@ -14,7 +14,7 @@ namespace {
 constexpr Length kTall = Length::centimetres(120);
 constexpr Length kLow = Length::centimetres(45);
 
-constexpr std::uint8_t kFirstWord = 4, kWord = 3, kMark = 2, kInside = 1;
+constexpr std::uint8_t kFirstWord = 4, kWord = 3, kMarkWord = 2, kInside = 1;
 
 // Unicode's Latin-1 Supplement from U+00C0 to U+00FF as plain letters; a blank where there is none.
 constexpr std::string_view kPlainLatin =
@@ -24,7 +24,7 @@ char lowered(char c) {
   return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
-bool isLetter(char c) {
+bool isWordLetter(char c) {
   return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || static_cast<signed char>(c) < 0;
 }
 
@@ -38,7 +38,7 @@ std::string plain(std::string_view text) {
       continue;  // "St. John's wort" is typed as johns
     } else {
       const char c = lowered(text[i]);
-      result += isLetter(c) ? c : ' ';
+      result += isWordLetter(c) ? c : ' ';
     }
   }
   return result;
@@ -69,13 +69,13 @@ void markSeasons(Marks& marks, const Species& species) {
   if (blooms(9)) mark(marks, "fall"), mark(marks, "autumn");
 }
 
-constexpr std::array<std::string_view, 12> kMonths{"january",   "february", "march",    "april",
-                                                   "may",       "june",     "july",     "august",
-                                                   "september", "october",  "november", "december"};
+constexpr std::array<std::string_view, 12> kMonthWords{
+    "january", "february", "march",     "april",   "may",      "june",
+    "july",    "august",   "september", "october", "november", "december"};
 
 void markMonths(Marks& marks, const Species& species) {
   for (int month = 1; month <= 12; ++month)
-    if (species.bloomsInMonth(month)) mark(marks, kMonths[static_cast<std::size_t>(month - 1)]);
+    if (species.bloomsInMonth(month)) mark(marks, kMonthWords[static_cast<std::size_t>(month - 1)]);
 }
 
 // "monarch", "butterflies": whole words of what lives on it, of four letters and more.
@@ -145,7 +145,7 @@ SearchIndex::SearchIndex(const std::vector<Species>& species) : size_(species.si
       if (postings.empty() || postings.back().species != i) postings.push_back({i, score});
       score = kWord;
     }
-    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kMark});
+    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kMarkWord});
   }
   for (auto& [word, postings] : words) words_.push_back({word, std::move(postings)});
   for (auto& [word, postings] : marks) marks_.push_back({word, std::move(postings)});
@@ -164,7 +164,7 @@ SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
        at != words_.end() && at->word.starts_with(word); ++at)
     take(*at, kFirstWord, scores);
   const auto at = std::lower_bound(marks_.begin(), marks_.end(), word, before);
-  if (at != marks_.end() && at->word == word) take(*at, kMark, scores);
+  if (at != marks_.end() && at->word == word) take(*at, kMarkWord, scores);
   if (word.size() < kLongEnoughInside) return scores;
   for (const Entry& entry : words_)
     if (entry.word.find(word) != std::string::npos) take(entry, kInside, scores);

@@ -34,7 +34,7 @@ BedBloom bloomOf(const SurveyedBed& bed, Flowering& yard) {
   return result;
 }
 
-struct Limits {
+struct WeekLimits {
   double longestGap = 1.0;  // weeks
   GrowingSeason growing;
   std::vector<int> season;
@@ -43,7 +43,7 @@ struct Limits {
 };
 
 // Runs of weeks without flowers that are longer than the limit, as places in the season.
-std::vector<WeekRange> gapsIn(WeekSet inFlower, const Limits& limits) {
+std::vector<WeekRange> gapsIn(WeekSet inFlower, const WeekLimits& limits) {
   std::vector<WeekRange> gaps;
   const int weeks = static_cast<int>(limits.season.size());
   for (int from = 0, to = 0; from < weeks; from = to + 1) {
@@ -59,7 +59,7 @@ std::vector<WeekRange> gapsIn(WeekSet inFlower, const Limits& limits) {
   return gaps;
 }
 
-Finding gapFinding(WeekRange gap, const Limits& limits) {
+Finding gapFinding(WeekRange gap, const WeekLimits& limits) {
   Finding finding;
   finding.check = CheckId::BloomGap;
   finding.severity = Severity::Caution;
@@ -71,7 +71,7 @@ Finding gapFinding(WeekRange gap, const Limits& limits) {
   return finding;
 }
 
-Finding gapFindingIn(const Bed& bed, WeekRange gap, const Limits& limits) {
+Finding gapFindingIn(const Bed& bed, WeekRange gap, const WeekLimits& limits) {
   Finding finding = gapFinding(gap, limits);
   finding.severity = Severity::Hint;
   finding.subjects = {refTo(bed.id)};
@@ -79,7 +79,7 @@ Finding gapFindingIn(const Bed& bed, WeekRange gap, const Limits& limits) {
   return finding;
 }
 
-void checkThirds(const Survey& survey, const Flowering& yard, const Limits& limits,
+void checkThirds(const Survey& survey, const Flowering& yard, const WeekLimits& limits,
                  std::vector<Finding>& findings) {
   const double asked = survey.limit("bloom_per_third");
   for (const auto& [third, word] : EnumWords<SeasonThird>::values) {
@@ -102,7 +102,7 @@ void checkThirds(const Survey& survey, const Flowering& yard, const Limits& limi
 // A bed's gap is told only where the yard as a whole has none, and only of a bed with enough
 // species to be meant to flower throughout.
 void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet told,
-               const Limits& limits, std::vector<Finding>& findings) {
+               const WeekLimits& limits, std::vector<Finding>& findings) {
   const double enough = survey.limit("bloom_bed_species");
   for (const BedBloom& bloom : beds) {
     if (bloom.species.empty() || static_cast<double>(bloom.species.size()) < enough) continue;
@@ -122,8 +122,8 @@ std::vector<Finding> checkBloomGap(const Survey& survey) {
     inFlower |= beds.back().weeks;
   }
   if (inFlower == 0) return {};
-  const Limits limits{survey.limit("bloom_gap_weeks"), growingSeason(survey.yard.settings),
-                      seasonWeeks(survey.yard.settings)};
+  const WeekLimits limits{survey.limit("bloom_gap_weeks"), growingSeason(survey.yard.settings),
+                          seasonWeeks(survey.yard.settings)};
   std::vector<Finding> findings;
   for (const WeekRange gap : gapsIn(inFlower, limits)) {
     findings.push_back(gapFinding(gap, limits));

@@ -10,7 +10,7 @@ namespace tussock {
 
 namespace {
 
-struct Spot {
+struct Stem {
   Point at;
   const Drift* drift;
   Id<Plant> plant;
@@ -33,16 +33,16 @@ class Pieces {
   std::vector<std::size_t> parent_;
 };
 
-using Mass = std::vector<Spot>;
+using Mass = std::vector<Stem>;
 
-std::vector<Mass> massesOf(std::vector<Spot> spots, Length largestSpacing) {
+std::vector<Mass> massesOf(std::vector<Stem> spots, Length largestSpacing) {
   Pieces pieces(spots.size());
-  forEachNearPair(spots, kTouch * largestSpacing.metres(), [&](const Spot& a, const Spot& b) {
+  forEachNearPair(spots, kTouch * largestSpacing.metres(), [&](const Stem& a, const Stem& b) {
     const double touch = kTouch * 0.5 * (a.drift->spacing + b.drift->spacing).metres();
     if (squaredDistance(a.at, b.at) < touch * touch) pieces.join(a.number, b.number);
   });
   std::map<std::size_t, Mass> byRoot;
-  for (const Spot& spot : spots) byRoot[pieces.rootOf(spot.number)].push_back(spot);
+  for (const Stem& spot : spots) byRoot[pieces.rootOf(spot.number)].push_back(spot);
   std::vector<Mass> masses;
   masses.reserve(byRoot.size());
   for (auto& [root, mass] : byRoot) masses.push_back(std::move(mass));
@@ -59,7 +59,7 @@ Finding findingFor(const Mass& mass, const Species& species, double required) {
   if (!species.diseaseMass) finding.thresholdId = "disease_mass";
   finding.about = species.botanicalName;
   Box place;
-  for (const Spot& spot : mass) {
+  for (const Stem& spot : mass) {
     place.include(spot.at);
     finding.plants.push_back(spot.plant);
     finding.subjects.push_back(refTo(spot.drift->id));
@@ -95,7 +95,7 @@ std::vector<Finding> checkDiseaseMass(const Survey& survey, const SurveyedBed& b
   std::vector<Finding> findings;
   for (const auto& [name, prone] : diseaseProne(bed)) {
     const double tooMany = prone.species->massThatMatters(usual);
-    std::vector<Spot> spots;
+    std::vector<Stem> spots;
     Length largest;
     for (const Drift* drift : prone.drifts) {
       largest = std::max(largest, drift->spacing);

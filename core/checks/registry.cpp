@@ -28,7 +28,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::SharedGround, "Beds apart", nullptr, checkSharedGround},
 }};
 
-void append(std::vector<Finding>& all, std::vector<Finding> more) {
+void addAll(std::vector<Finding>& all, std::vector<Finding> more) {
   std::move(more.begin(), more.end(), std::back_inserter(all));
 }
 
@@ -43,9 +43,9 @@ std::vector<Finding> runCheck(CheckId id, const CheckInput& input) {
   std::vector<Finding> findings;
   for (const CheckEntry& check : kChecks) {
     if (check.id != id) continue;
-    if (check.ofYard != nullptr) append(findings, check.ofYard(survey));
+    if (check.ofYard != nullptr) addAll(findings, check.ofYard(survey));
     if (check.ofBed != nullptr)
-      for (const SurveyedBed& bed : survey.beds) append(findings, check.ofBed(survey, bed));
+      for (const SurveyedBed& bed : survey.beds) addAll(findings, check.ofBed(survey, bed));
   }
   return findings;
 }

@@ -15,7 +15,7 @@ struct Spot {
   const SurveyedDrift* drift;
   Id<Plant> plant;
 };
-using DriftPair = std::pair<const SurveyedDrift*, const SurveyedDrift*>;
+using CrowdedPair = std::pair<const SurveyedDrift*, const SurveyedDrift*>;
 
 // What one pair of drifts (or one drift with itself) has too near.
 struct Crowding {
@@ -24,7 +24,7 @@ struct Crowding {
   std::vector<Id<Plant>> plants;
   Box place;
 };
-using Crowdings = std::map<std::pair<Id<Drift>, Id<Drift>>, std::pair<DriftPair, Crowding>>;
+using Crowdings = std::map<std::pair<Id<Drift>, Id<Drift>>, std::pair<CrowdedPair, Crowding>>;
 
 struct Rules : SpacingLimits {
   explicit Rules(const Survey& survey) : SpacingLimits(survey), slope(survey.yard.settings) {}
@@ -37,7 +37,7 @@ void note(Crowdings& crowdings, const Rules& rules, const Spot& a, const Spot& b
   if (squaredDistance(a.at, b.at) >= needed * needed) return;
   const Length measured = Length::metres(distance(a.at, b.at));
   if (atLeast(measured, required)) return;
-  const DriftPair pair =
+  const CrowdedPair pair =
       std::minmax(a.drift, b.drift, [](auto* x, auto* y) { return x->drift->id < y->drift->id; });
   auto& [drifts, crowding] = crowdings[{pair.first->drift->id, pair.second->drift->id}];
   drifts = pair;
@@ -49,12 +49,12 @@ void note(Crowdings& crowdings, const Rules& rules, const Spot& a, const Spot& b
   }
 }
 
-Severity severityOf(const DriftPair& drifts, const Crowding& crowding) {
+Severity severityOf(const CrowdedPair& drifts, const Crowding& crowding) {
   if (drifts.first->drift->existing() && drifts.second->drift->existing()) return Severity::Hint;
   return crowding.measured < crowding.required * 0.5 ? Severity::Alert : Severity::Caution;
 }
 
-Finding findingFor(const DriftPair& drifts, Crowding crowding) {
+Finding findingFor(const CrowdedPair& drifts, Crowding crowding) {
   const auto& [a, b] = drifts;
   Finding finding;
   finding.check = CheckId::Spacing;

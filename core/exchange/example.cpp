@@ -14,9 +14,7 @@ namespace tussock {
 
 namespace {
 
-using nlohmann::json;
-
-Settings settingsFrom(const json& from) {
+Settings settingsFrom(const nlohmann::json& from) {
   Settings settings;
   settings.name = from.at("name");
   settings.latitude = Angle::degrees(from.at("latitude_deg"));
@@ -30,7 +28,7 @@ Settings settingsFrom(const json& from) {
   return settings;
 }
 
-Photo photoFrom(const json& from, IdSource& ids) {
+Photo photoFrom(const nlohmann::json& from, IdSource& ids) {
   Photo photo;
   photo.id = ids.take<Photo>();
   photo.name = from.at("file");
@@ -51,7 +49,7 @@ const Bed& bedNamed(const Yard& yard, const std::string& name) {
       fmt::format("planting.json: there is no bed \"{}\" in site.geojson", name));
 }
 
-Yard planted(const Yard& yard, const Catalogue& facts, const Bed& bed, const json& from,
+Yard planted(const Yard& yard, const Catalogue& facts, const Bed& bed, const nlohmann::json& from,
              IdSource& ids) {
   const std::string name = from.at("species");
   const Species* species = facts.find(name);
@@ -69,7 +67,7 @@ Yard planted(const Yard& yard, const Catalogue& facts, const Bed& bed, const jso
 
 Example buildExample(const Catalogue& facts) {
   const auto folder = resourceFolder() / "example";
-  const json plan = json::parse(readFile(folder / "planting.json"));
+  const nlohmann::json plan = nlohmann::json::parse(readFile(folder / "planting.json"));
   IdSource ids(2);
   Yard yard;
   yard.settings = settingsFrom(plan.at("yard"));
@@ -79,7 +77,7 @@ Example buildExample(const Catalogue& facts) {
   const Photo photo = photoFrom(plan.at("photo"), ids);
   for (const auto& [name, drifts] : plan.at("beds").items()) {
     const Bed bed = bedNamed(yard, name);
-    for (const json& drift : drifts) yard = planted(yard, facts, bed, drift, ids);
+    for (const nlohmann::json& drift : drifts) yard = planted(yard, facts, bed, drift, ids);
   }
   yard.photos = yard.photos.with(photo);
   return {std::move(yard), readFile(folder / photo.name)};

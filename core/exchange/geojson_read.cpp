@@ -38,7 +38,7 @@ Json parsed(std::string_view text, std::string_view fileName) {
   }
 }
 
-const Json& memberOf(const Json& json, const char* name) {
+const Json& memberNamed(const Json& json, const char* name) {
   static const Json null;
   const auto at = json.find(name);
   return at == json.end() ? null : *at;
@@ -46,7 +46,7 @@ const Json& memberOf(const Json& json, const char* name) {
 
 std::string kindOf(const Json& properties) {
   if (!properties.is_object()) return {};
-  const Json& kind = memberOf(properties, "kind");
+  const Json& kind = memberNamed(properties, "kind");
   return kind.is_string() ? kind.get<std::string>() : std::string{};
 }
 
@@ -58,7 +58,7 @@ const Json& featuresOf(const Json& root, const Json& alone, std::string_view fil
     throw FormatError(
         fmt::format("{} is not a GeoJSON FeatureCollection or Feature; its \"type\" is {}.",
                     fileName, type.empty() ? "missing" : type));
-  const Json& features = memberOf(root, "features");
+  const Json& features = memberNamed(root, "features");
   if (!features.is_array())
     throw FormatError(fmt::format("{}: \"features\" is not a list.", fileName));
   return features;
@@ -79,8 +79,8 @@ GeoJsonImport importGeoJson(const Yard& yard, const Catalogue& facts, std::strin
       notFeatures.push_back(fmt::format("Feature {}: left out: it is no GeoJSON Feature.", i + 1));
       continue;
     }
-    const Json& properties = memberOf(feature, "properties");
-    import.read({i + 1, feature, memberOf(feature, "geometry"), properties, kindOf(properties)});
+    const Json& properties = memberNamed(feature, "properties");
+    import.read({i + 1, feature, memberNamed(feature, "geometry"), properties, kindOf(properties)});
   }
   if (&features != &alone) import.takeMembers(root);
   GeoJsonImport result = import.finish(fmt::format("Import {}", fileName));

@@ -31,17 +31,13 @@ bool hangsTogether(const Drift& drift, const std::vector<Plant>& plants) {
   return !isOnePiece(drift.pattern) || inOnePiece(positionsOf(part), drift.spacing);
 }
 
-void sortById(std::vector<Plant>& plants) {
-  std::sort(plants.begin(), plants.end(), [](auto& a, auto& b) { return a.id < b.id; });
-}
-
-struct Line {
+struct CutLine {
   Point from, to;
   [[nodiscard]] double side(Point p) const { return cross(to - from, p - from); }
 };
 
 // The plant of `a` nearest the line goes over to `b`, if both still hang together then.
-bool handOver(Drift& a, Drift& b, const Line& line) {
+bool handOver(Drift& a, Drift& b, const CutLine& line) {
   if (a.plants.size() < 2) return false;
   const auto nearest =
       std::min_element(a.plants.begin(), a.plants.end(), [&](const Plant& p, const Plant& q) {
@@ -111,7 +107,7 @@ Division splitDrift(const Yard& yard, Id<Drift> id, Point from, Point to, IdSour
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr) return refused(Refusal::Missing, id);
   if (found->locked) return refused(Refusal::Locked, id);
-  const Line line{from, to};
+  const CutLine line{from, to};
   Drift first = *found, second = *found;
   const auto isLeft = [&](const Plant& p) { return line.side(p.at) > 0.0; };
   std::erase_if(first.plants, isLeft);

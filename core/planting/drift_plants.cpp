@@ -8,13 +8,9 @@
 
 namespace tussock {
 
-namespace {
-
 void sortById(std::vector<Plant>& plants) {
   std::sort(plants.begin(), plants.end(), [](auto& a, auto& b) { return a.id < b.id; });
 }
-
-}  // namespace
 
 GrowRequest requestFor(const Drift& drift, int count) {
   GrowRequest request;

@@ -8,6 +8,7 @@
 
 namespace tussock {
 
+void sortById(std::vector<Plant>& plants);  // ascending
 // What growing `count` plants of the drift where it stands asks for.
 [[nodiscard]] GrowRequest requestFor(const Drift& drift, int count);
 // Plants at the new places, each with the id of the old plant nearest to it, new ids for the rest.

@@ -12,7 +12,7 @@ namespace tussock {
 
 namespace {
 
-DriftFigure figureOf(const GrowRequest& request) {
+DriftFigure figureAsked(const GrowRequest& request) {
   return {request.at, request.axis.value_or(Angle()), request.stretch};
 }
 
@@ -26,7 +26,7 @@ std::vector<Point> placesOf(const std::vector<std::size_t>& kept,
 
 std::vector<Point> staggeredPlaces(const Ground& ground, const GrowRequest& request,
                                    const std::vector<Point>& standing) {
-  Front front(ground, request.spacing, figureOf(request), packingFor(request.count));
+  Front front(ground, request.spacing, figureAsked(request), packingFor(request.count));
   for (const Point p : standing) front.take(p);
   front.growTo(request.count);
   return front.places();
@@ -66,7 +66,7 @@ std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
 }
 
 std::vector<std::size_t> shrunk(const GrowRequest& request, const std::vector<Point>& standing) {
-  const DriftFigure figure = figureOf(request);
+  const DriftFigure figure = figureAsked(request);
   std::vector<std::size_t> kept(standing.size());
   std::iota(kept.begin(), kept.end(), std::size_t{0});
   std::stable_sort(kept.begin(), kept.end(), [&](std::size_t a, std::size_t b) {

@@ -10,7 +10,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRounds = 14;
+constexpr int kEvenRounds = 14;
 
 using CellsOf = std::vector<std::vector<int>>;  // the cells of each drift
 
@@ -34,7 +34,7 @@ class Evening {
 
   std::vector<Point> run(const WorkWatch& watch) {
     begin();
-    for (int i = 0; i < kRounds && !watch.halt(); ++i) round();
+    for (int i = 0; i < kEvenRounds && !watch.halt(); ++i) round();
     return places_;
   }
 

@@ -11,7 +11,7 @@ namespace tussock {
 namespace {
 
 constexpr int kSweeps = 500;
-constexpr double kReach = 2.5;           // mean spacings, as far as one takes two plants for a line
+constexpr double kLineReach = 2.5;       // mean spacings, as far as one takes two plants for a line
 constexpr double kLines = 2.6;           // times the mean of pairs in a direction that may be there
 constexpr double kWeight = 0.02;         // of a pair in line, against crowding
 constexpr double kNearest = 0.908;       // of the spacing on average, which is enough
@@ -53,11 +53,11 @@ class Loosening {
   double count(std::size_t i, Point p, int step) {
     double crowded = 0.0;
     const double own = settling_.spacing(i);
-    settling_.grid().near(p, kReach * 0.5 * (own + settling_.widest()), [&](std::size_t other) {
+    settling_.grid().near(p, kLineReach * 0.5 * (own + settling_.widest()), [&](std::size_t other) {
       if (other == i) return true;
       const Point to = settling_.at(other) - p;
       const double away = std::hypot(to.x, to.y) / (0.5 * (own + settling_.spacing(other)));
-      if (away >= kReach) return true;
+      if (away >= kLineReach) return true;
       lines_[directionOf(to)] += step;
       if (away < 1.0) crowded += (1.0 - away) * (1.0 - away);
       return true;

@@ -162,15 +162,15 @@ class Mending {
 
   // A free place beside the drift's plants, where it is emptiest.
   [[nodiscard]] std::optional<Point> pocketOf(std::size_t drift) const {
-    constexpr int kDirections = 24;
+    constexpr int kTurns = 24;
     if (watch_.halt()) return std::nullopt;
     const double s = settling_.freeFor(drift).spacing();
     std::optional<Point> best;
     double widest = 0.0;
     for (const std::size_t i : members_[drift])
-      for (int turn = 0; turn < kDirections; ++turn)
+      for (int turn = 0; turn < kTurns; ++turn)
         for (const double away : {0.9, 1.05, 1.2}) {
-          const double angle = 2.0 * std::numbers::pi * turn / kDirections;
+          const double angle = 2.0 * std::numbers::pi * turn / kTurns;
           const Point p = settling_.at(i) + Point{std::cos(angle), std::sin(angle)} * (away * s);
           if (!settling_.fits(drift, p)) continue;
           const double room = nearestTo(p).second;

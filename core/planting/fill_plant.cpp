@@ -12,7 +12,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRounds = 36;
+constexpr int kPlantRounds = 36;
 constexpr int kLastRounds = 120;
 constexpr int kReturns = 10, kReturnRounds = 15;
 constexpr int kReturnsBelow = 1;  // under the main layer, where gaps are those of its plants
@@ -214,7 +214,7 @@ DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
                         const std::vector<DriftToPlant>& drifts, const ShareCaps& caps,
                         Chance& chance, const WorkWatch& watch) {
   Settling settling(place, drifts, evenPlaces(place.ground, owners, drifts, chance, watch));
-  for (int i = 0; i < kRounds && !watch.halt(); ++i)
+  for (int i = 0; i < kPlantRounds && !watch.halt(); ++i)
     settling.round(kStrive, Settling::Distances::Uneven);
   settle(settling, watch);
   DriftPlaces best = mended(settling, drifts, caps, place.ground, watch);

@@ -14,7 +14,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRounds = 12;
+constexpr int kProposeRounds = 12;
 constexpr std::size_t kMostAdded = 4;  // species for a week without flowers
 constexpr double kDrift = 5.0;         // plants, the fewest that read as a drift and not as dots
 constexpr double kEnough =
@@ -79,7 +79,7 @@ class Proposing {
     if (wanted > 0.0) choose.count = countFor(wanted);
     std::vector<FillKind> chosen;
     std::size_t added = 0;
-    for (int round = 0; round < kRounds; ++round) {
+    for (int round = 0; round < kProposeRounds; ++round) {
       chosen = chosenBy(choose);
       const double plants = plantsOf(chosen);
       std::size_t count = wanted > 0.0 ? choose.count : countFor(plants);

@@ -135,11 +135,11 @@ Quota quotaFor(const std::vector<FillKind>& kinds, double area, const StandingPl
                                   [](const FillKind& kind) { return kind.share > 0.0; });
   const Limiter limiter(kinds, standing, limitsWithin(kinds, limits));
   const double all = std::accumulate(quota.plants.begin(), quota.plants.end(), standing.all);
-  constexpr int kRounds = 60;
+  constexpr int kQuotaRounds = 60;
   quota.limited = !listed && all >= limits.shareMinPlants;
   if (!listed && !quota.limited) quota.most = limits.shareMinPlants - 1.0 - standing.all;
   if (quota.limited)
-    for (int round = 0; round < kRounds; ++round) {
+    for (int round = 0; round < kQuotaRounds; ++round) {
       for (const int rank : {2, 1, 0}) limiter.limit(quota.plants, rank);
       scaleTo(kinds, area, quota.plants);
     }

@@ -11,7 +11,7 @@ namespace tussock {
 
 namespace {
 
-constexpr double kRounding = 1e-7;  // metres
+constexpr double kSettledRounding = 1e-7;  // metres
 
 GrowRequest requestFor(const PlantingPlace& place, double spacing) {
   GrowRequest request;
@@ -64,7 +64,7 @@ Point FreeGround::inside(Point p) const {
       const Point foot = nearestOnSegment(q, border.from, border.to);
       const double away = distance(q, foot);
       if (away >= border.least || away < 1e-9) continue;
-      q = foot + (q - foot) * ((border.least + kRounding) / away);
+      q = foot + (q - foot) * ((border.least + kSettledRounding) / away);
       pushed = true;
     }
     if (!pushed) break;
@@ -86,7 +86,8 @@ Point FreeGround::pushFromKept(Point p, double share) const {
 
 bool FreeGround::clearOfKept(Point p) const {
   return kept_.near(p, widest_, [&](std::size_t i) {
-    return distance(p, ground_.neighbours()[i].at) >= ground_.neighbours()[i].least - kRounding;
+    return distance(p, ground_.neighbours()[i].at) >=
+           ground_.neighbours()[i].least - kSettledRounding;
   });
 }
 
@@ -154,7 +155,7 @@ bool Settling::keepsTouch(std::size_t i, Point to) const {
   const double reach = kTouch * spacing(i);
   return grid_.near(grid_.at(i), reach, [&](std::size_t other) {
     if (other == i || !items_[other].stands || items_[other].drift != items_[i].drift) return true;
-    return distance(to, grid_.at(other)) < reach - kRounding;
+    return distance(to, grid_.at(other)) < reach - kSettledRounding;
   });
 }
 
@@ -193,7 +194,7 @@ int Settling::breaches(std::size_t i) const {
   grid_.near(p, 0.5 * (spacing(i) + widest_), [&](std::size_t other) {
     if (other == i || !items_[other].stands) return true;
     const double least = kLooseSpacing * 0.5 * (spacing(i) + spacing(other));
-    if (distance(p, grid_.at(other)) < least - kRounding) ++count;
+    if (distance(p, grid_.at(other)) < least - kSettledRounding) ++count;
     return true;
   });
   return count;

@@ -4,21 +4,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/planting/search_cell.h"
+
 namespace tussock {
 
 namespace {
 
-constexpr double kRounding = 1e-7;  // metres
+constexpr double kSpotRounding = 1e-7;  // metres
 
-double widestOf(const Ground& ground, double apart) {
+double widestApart(const Ground& ground, double apart) {
   double widest = apart * 1.1;
   for (const Neighbour& n : ground.neighbours()) widest = std::max(widest, n.usual);
   return widest;
-}
-
-double cellFor(const Box& box, double widest) {
-  constexpr double kMostCells = 1e6;
-  return std::max(widest, std::sqrt(box.width() * box.height() / kMostCells));
 }
 
 }  // namespace
@@ -26,8 +23,8 @@ double cellFor(const Box& box, double widest) {
 FreeSpots::FreeSpots(const Ground& ground, double apart)
     : ground_(ground),
       apart_(apart),
-      widest_(widestOf(ground, apart)),
-      grid_(ground.box(), cellFor(ground.box(), widest_)) {
+      widest_(widestApart(ground, apart)),
+      grid_(ground.box(), searchCell(ground.box(), widest_)) {
   for (const Neighbour& neighbour : ground.neighbours()) grid_.add(neighbour.at);
 }
 
@@ -38,7 +35,7 @@ bool FreeSpots::fits(Point p) const {
     double least = apart_;
     if (item < neighbours.size())
       least = std::max(neighbours[item].least, beside * neighbours[item].usual);
-    return distance(p, grid_.at(item)) >= least - kRounding;
+    return distance(p, grid_.at(item)) >= least - kSpotRounding;
   };
   return grid_.near(p, widest_, keepsOff) && ground_.holds(p);
 }

@@ -4,23 +4,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/planting/search_cell.h"
+
 namespace tussock {
 
 namespace {
 
 constexpr double kUnevenness = 0.07;
-constexpr double kRounding = 1e-7;  // metres
+constexpr double kFrontRounding = 1e-7;  // metres
 
-double widestOf(const Ground& ground, double spacing) {
+double widestReach(const Ground& ground, double spacing) {
   double widest = spacing * (1.0 + kUnevenness);
   for (const Neighbour& n : ground.neighbours()) widest = std::max(widest, n.usual);
   for (const Border& b : ground.borders()) widest = std::max(widest, b.least);
   return widest;
-}
-
-double cellFor(const Box& box, double widest) {
-  constexpr double kMostCells = 1e6;
-  return std::max(widest, std::sqrt(box.width() * box.height() / kMostCells));
 }
 
 }  // namespace
@@ -53,8 +50,8 @@ Front::Front(const Ground& ground, Length spacing, DriftFigure figure, Packing p
       spacing_(spacing.metres()),
       figure_(figure),
       packing_(packing),
-      widest_(widestOf(ground, spacing_)),
-      grid_(ground.box(), cellFor(ground.box(), widest_)) {
+      widest_(widestReach(ground, spacing_)),
+      grid_(ground.box(), searchCell(ground.box(), widest_)) {
   for (const Neighbour& neighbour : ground.neighbours()) grid_.add(neighbour.at);
 }
 
@@ -65,7 +62,7 @@ bool Front::fits(Point p) const {
     double least = packing_.least * spacing_;
     if (item < neighbours.size())
       least = std::max(neighbours[item].least, packing_.least * neighbours[item].usual);
-    return distance(p, grid_.at(item)) >= least - kRounding;
+    return distance(p, grid_.at(item)) >= least - kFrontRounding;
   };
   return grid_.near(p, widest_, keepsOff) && ground_.holds(p);
 }

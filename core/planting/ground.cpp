@@ -7,7 +7,7 @@ namespace tussock {
 
 namespace {
 
-constexpr double kRounding = 1e-9;  // metres
+constexpr double kGroundRounding = 1e-9;  // metres
 
 Box intersectionOf(const Box& a, const Box& b) {
   return {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},
@@ -50,7 +50,7 @@ Ground::Ground(const Yard& yard, const GrowRequest& request, double reach)
 bool Ground::holds(Point p) const {
   if (!box_.contains(p)) return false;
   for (const Border& border : borders_)
-    if (distanceToSegment(p, border.from, border.to) < border.least - kRounding) return false;
+    if (distanceToSegment(p, border.from, border.to) < border.least - kGroundRounding) return false;
   if (!contains(bed_, p)) return false;
   return std::none_of(solids_.begin(), solids_.end(),
                       [p](const Polygon& solid) { return contains(solid, p); });

@@ -34,16 +34,16 @@ double across(const Drift& drift) {
   return drift.spacing.metres() * std::sqrt(static_cast<double>(drift.plants.size()));
 }
 
-struct Tally {
+struct FigureTally {
   double main = 0.0, ground = 0.0;  // plants
   double small = 0.0, odd = 0.0;    // drifts
   std::vector<double> widths;       // metres, of drifts that show flowers
   std::map<std::string, double> flowering;
 };
 
-Tally tallyOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
+FigureTally tallyOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
   constexpr std::size_t kSmall = 9;
-  Tally tally;
+  FigureTally tally;
   for (const Drift* drift : driftsIn(yard, bed)) {
     const double count = static_cast<double>(drift->plants.size());
     if (drift->plants.empty() || drift->layer == Layer::Bulbs) continue;
@@ -70,7 +70,7 @@ std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue&
   const Bed* bed = yard.beds.find(id);
   if (bed == nullptr) return figures;
   const double area = areaOf(bed->outline).squareMetres();
-  const Tally tally = tallyOf(yard, catalogue, id);
+  const FigureTally tally = tallyOf(yard, catalogue, id);
   if (tally.main > 0.0)
     figures.push_back(
         {"Plants a square metre, main layer", tally.main / area, 4.0, 9.0, kKingsbury});

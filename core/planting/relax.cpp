@@ -10,7 +10,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kRounds = 16;
+constexpr int kRelaxRounds = 16;
 constexpr double kStep = 0.35;     // of the overlap, each round
 constexpr double kMostStep = 0.1;  // of the spacing
 // Shares of the spacing at which plants of the drift, and those beside others, come to rest.
@@ -92,7 +92,7 @@ class Relaxation {
 
 std::vector<Point> relaxed(const Ground& ground, Length spacing, std::vector<Point> places) {
   Relaxation relaxation(ground, spacing.metres(), places);
-  for (int i = 0; i < kRounds; ++i) relaxation.round();
+  for (int i = 0; i < kRelaxRounds; ++i) relaxation.round();
   return relaxation.places();
 }
 

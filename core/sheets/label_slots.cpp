@@ -8,7 +8,7 @@ namespace tussock {
 
 namespace {
 
-constexpr double kGap = 3.2;        // mm between labels of a row, where other leaders pass
+constexpr double kSlotGap = 3.2;    // mm between labels of a row, where other leaders pass
 constexpr double kRow = 4.4;        // from one row of labels to the next
 constexpr double kClear = 1.2;      // from the window to where leaders bend
 constexpr double kStub = 2.6;       // from the bend to the nearest text
@@ -34,7 +34,7 @@ void addRows(std::vector<LabelSlot>& slots, const LabelMargin& margin, double wi
   const PaperBox bends = bendsOf(margin);
   const double left = narrow ? bends.left + kClear : margin.zone.left + width / 2.0;
   const double right = narrow ? bends.right - kClear : margin.zone.right - width / 2.0;
-  const double pitch = (width + kGap) / 2.0;
+  const double pitch = (width + kSlotGap) / 2.0;
   const int count = right < left ? 0 : static_cast<int>(std::floor((right - left) / pitch)) + 1;
   const double first = (left + right - pitch * (count - 1)) / 2.0;
   for (int i = 0; i < count; ++i) {

@@ -17,7 +17,7 @@ constexpr double kCentreMark = 1.3;  // half the side of a centre mark and its c
 constexpr double kStep = 0.8;        // between places tried inside
 constexpr double kNear = 14.0;       // a mark is rather covered than a number put farther off
 constexpr double kAnywhere = 1e6;
-constexpr int kRounds = 12;
+constexpr int kLabelRounds = 12;
 constexpr double kLeaderClear = 1.1;  // between a leader and a centre mark
 constexpr double kDetour = 9.0;       // mm of leader that are worth a mark run over
 
@@ -75,7 +75,7 @@ class Labeller {
 
  private:
   void placeRest() {
-    for (int round = 0; round < kRounds; ++round) {
+    for (int round = 0; round < kLabelRounds; ++round) {
       placeOnLeaders();
       if (!turnOutCrossed()) return;
     }

@@ -18,7 +18,7 @@ namespace {
 constexpr double kAround = 5.2;         // mm of paper around all that is drawn; a name fits in
 constexpr double kLeastSymbol = 1.5;    // mm of radius
 constexpr double kSmallestSite = 1.0;   // metres; a single point still gets a sheet
-constexpr int kRounds = 3;              // of making room for the list of numbered names
+constexpr int kOverviewRounds = 3;      // of making room for the list of numbered names
 constexpr double kLongestList = 900.0;  // mm of it in one line, some five lines of notes
 constexpr std::string_view kSeeNext = "Names of the numbers are on the next sheet.";
 constexpr std::string_view kKey =
@@ -98,7 +98,7 @@ class Overview {
   // settles on a short one; else on the next sheet.
   std::vector<Sheet> sheets(const std::string& totalText) const {
     Drawn drawn = drawnWith("");
-    for (int round = 0; round < kRounds && !drawn.isTold(); ++round) {
+    for (int round = 0; round < kOverviewRounds && !drawn.isTold(); ++round) {
       const std::string list = listOf(drawn);
       if (textWidth(list, TextSize::Note) > kLongestList) break;
       drawn = drawnWith(list);

@@ -15,7 +15,7 @@ namespace tussock {
 namespace {
 
 constexpr double kWidest = 45.0;     // mm of a name on the drawing
-constexpr double kRing = 2.1;        // mm of radius around a number
+constexpr double kNameRing = 2.1;    // mm of radius around a number
 constexpr double kListLine = 4.6;    // mm from one line of the list to the next
 constexpr double kListNumber = 9.0;  // mm for a number and its gap
 
@@ -130,7 +130,7 @@ void addNumber(Sheet& sheet, PaperText text, std::size_t number) {
   text.bold = true, text.halo = false;
   const PaperBox box = boxOf(text);
   const PaperPoint centre{text.at.x, (box.top + text.at.y) / 2.0};
-  const double radius = std::max(kRing, box.width() / 2.0 + 0.7);
+  const double radius = std::max(kNameRing, box.width() / 2.0 + 0.7);
   PaperPath ring;
   ring.weight = Weight::Fine, ring.wash = Wash::Paper;
   ring.rings = {circleAround(centre, radius)};

@@ -13,8 +13,8 @@ namespace tussock {
 
 namespace {
 
-constexpr double kRow = 4.9, kHead = 6.0;  // mm
-constexpr double kColumnGap = 5.0, kLeastColumn = 17.0;
+constexpr double kTableRow = 4.9, kHead = 6.0;  // mm
+constexpr double kTableGap = 5.0, kLeastColumn = 17.0;
 constexpr double kWidestCode = 40.0;
 constexpr std::size_t kColumns = SetOutTable::kColumns;
 constexpr std::array<std::string_view, kColumns> kHeads{"Code",   "Plants", "Along A–B",     "Out",
@@ -106,16 +106,17 @@ double SetOutTable::headHeight(double width) const {
 }
 
 double SetOutTable::height(double width) const {
-  return rows_.empty() ? 0.0 : kGap + headHeight(width) + kRow * static_cast<double>(rows_.size());
+  return rows_.empty() ? 0.0
+                       : kGap + headHeight(width) + kTableRow * static_cast<double>(rows_.size());
 }
 
 std::size_t SetOutTable::draw(Sheet& sheet, const PaperBox& room, std::size_t first) const {
   drawHead(sheet, room);
   double y = room.top + headHeight(room.width());
   std::size_t next = first;
-  while (next < rows_.size() && (next == first || y + kRow <= room.bottom + 1e-6)) {
+  while (next < rows_.size() && (next == first || y + kTableRow <= room.bottom + 1e-6)) {
     drawRow(sheet, rows_[next++], {room.left, y});
-    y += kRow;
+    y += kTableRow;
   }
   return next;
 }
@@ -137,17 +138,17 @@ void SetOutTable::drawHead(Sheet& sheet, const PaperBox& room) const {
   double x = room.left;
   for (std::size_t i = 0; i < kColumns; ++i) {
     sheet.items.emplace_back(PaperText{{x, y + 2.8}, std::string(kHeads[i]), TextSize::Note});
-    x += width_[i] + kColumnGap;
+    x += width_[i] + kTableGap;
   }
-  addLine(sheet, {room.left, y + 4.2}, {x - kColumnGap, y + 4.2}, Weight::Fine);
+  addLine(sheet, {room.left, y + 4.2}, {x - kTableGap, y + 4.2}, Weight::Fine);
 }
 
 void SetOutTable::drawRow(Sheet& sheet, const Row& row, PaperPoint at) const {
   for (std::size_t i = 0; i < kColumns; ++i) {
-    PaperText text{{at.x, at.y + kRow - 1.0}, row.cells[i], TextSize::Body};
+    PaperText text{{at.x, at.y + kTableRow - 1.0}, row.cells[i], TextSize::Body};
     text.bold = faceFor(i, row) == Face::Bold;
     sheet.items.emplace_back(std::move(text));
-    at.x += width_[i] + kColumnGap;
+    at.x += width_[i] + kTableGap;
   }
 }
 

@@ -18,16 +18,16 @@ namespace tussock {
 
 namespace {
 
-using Faults = std::vector<std::string>;
+using FaultList = std::vector<std::string>;
 
-void addPages(SQLite::Database& database, Faults& faults) {
+void addPages(SQLite::Database& database, FaultList& faults) {
   SQLite::Statement rows(database, "PRAGMA integrity_check");
   while (rows.executeStep())
     if (const std::string text = rows.getColumn(0).getString(); text != "ok")
       faults.push_back("The file's pages: " + text);
 }
 
-void addReferences(SQLite::Database& database, Faults& faults) {
+void addReferences(SQLite::Database& database, FaultList& faults) {
   SQLite::Statement rows(database, "PRAGMA foreign_key_check");
   while (rows.executeStep())
     faults.push_back(fmt::format("{} {} names a {} that is not there.",
@@ -46,7 +46,7 @@ std::set<SchemaEntry> schemaOf(SQLite::Database& database) {
   return entries;
 }
 
-void addSchema(SQLite::Database& database, Faults& faults) {
+void addSchema(SQLite::Database& database, FaultList& faults) {
   SQLite::Database fresh(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
   fresh.exec(schemaSql());
   const auto expected = schemaOf(fresh);
@@ -61,7 +61,7 @@ void addSchema(SQLite::Database& database, Faults& faults) {
                                    std::get<1>(entry)));
 }
 
-void addRows(SQLite::Database& database, const Yard& yard, Faults& faults) {
+void addRows(SQLite::Database& database, const Yard& yard, FaultList& faults) {
   const Yard read = readYard(database);
   if (!(read == yard)) faults.emplace_back("The rows are not the yard that is open.");
   for (std::string& fault : faultsOf(read)) faults.push_back(std::move(fault));
@@ -69,7 +69,7 @@ void addRows(SQLite::Database& database, const Yard& yard, Faults& faults) {
     faults.emplace_back("The next id to give is one that is taken already.");
 }
 
-void addBlobs(SQLite::Database& database, Faults& faults) {
+void addBlobs(SQLite::Database& database, FaultList& faults) {
   SQLite::Statement rows(database, "SELECT hash, bytes FROM blob");
   while (rows.executeStep())
     if (const std::string hash = rows.getColumn(0).getString();
@@ -80,7 +80,7 @@ void addBlobs(SQLite::Database& database, Faults& faults) {
 // Undoes and redoes every entry on a copy of the yard.
 class Replay {
  public:
-  Replay(SQLite::Database& database, const Yard& yard, Faults& faults)
+  Replay(SQLite::Database& database, const Yard& yard, FaultList& faults)
       : history_(database), blobs_(database), yard_(yard), faults_(faults) {
     nextId_ = wholeNumber(database, "SELECT next_id FROM yard");
   }
@@ -143,7 +143,7 @@ class Replay {
   HistoryTable history_;
   BlobTable blobs_;
   const Yard& yard_;
-  Faults& faults_;
+  FaultList& faults_;
   std::int64_t nextId_ = 0;
   std::set<std::int64_t> inspected_;
 };
@@ -151,7 +151,7 @@ class Replay {
 }  // namespace
 
 std::vector<std::string> faultsOf(SQLite::Database& database, const Yard& yard) {
-  Faults faults;
+  FaultList faults;
   auto attempt = [&](auto&& examine) {
     try {
       examine();

@@ -11,10 +11,10 @@ namespace tussock {
 
 namespace {
 
-using Edge = std::int64_t;  // between two neighbouring centres; see edgeOf
+using CellEdge = std::int64_t;  // between two neighbouring centres; see edgeOf
 
 struct Crossing {
-  Edge edge = 0;
+  CellEdge edge = 0;
   Point at;
 };
 struct Segment {
@@ -49,11 +49,12 @@ class Tracer {
     std::array<Crossing, 4> edges;
   };
 
-  [[nodiscard]] Edge edgeOf(int column, int row, int upright) const {
-    return (Edge(row) * grid_.columns + column) * 2 + upright;
+  [[nodiscard]] CellEdge edgeOf(int column, int row, int upright) const {
+    return (CellEdge(row) * grid_.columns + column) * 2 + upright;
   }
 
-  [[nodiscard]] Crossing crossingOf(Edge edge, Point a, Point b, float before, float after) const {
+  [[nodiscard]] Crossing crossingOf(CellEdge edge, Point a, Point b, float before,
+                                    float after) const {
     const double share = (level_ - before) / (double(after) - before);
     return {edge, a + (b - a) * share};
   }
@@ -61,8 +62,8 @@ class Tracer {
   void addSquare(int column, int row) {
     const std::array<std::array<int, 2>, 4> corners{
         {{column, row}, {column + 1, row}, {column + 1, row + 1}, {column, row + 1}}};
-    const std::array<Edge, 4> edges{edgeOf(column, row, 0), edgeOf(column + 1, row, 1),
-                                    edgeOf(column, row + 1, 0), edgeOf(column, row, 1)};
+    const std::array<CellEdge, 4> edges{edgeOf(column, row, 0), edgeOf(column + 1, row, 1),
+                                        edgeOf(column, row + 1, 0), edgeOf(column, row, 1)};
     Square square{};
     int sunny = 0;
     for (std::size_t i = 0; i < 4; ++i) {
@@ -125,8 +126,8 @@ class Tracer {
   const HourGrid& grid_;
   double level_;
   std::vector<Segment> segments_;
-  std::unordered_map<Edge, std::size_t> starts_;
-  std::unordered_set<Edge> ends_;
+  std::unordered_map<CellEdge, std::size_t> starts_;
+  std::unordered_set<CellEdge> ends_;
 };
 
 }  // namespace

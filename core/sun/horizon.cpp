@@ -9,12 +9,10 @@ namespace tussock {
 
 namespace {
 
-constexpr double kTurn = 2.0 * std::numbers::pi;
-
 Angle inOneTurn(Angle azimuth) {
-  const double turns = std::floor(azimuth.radians() / kTurn);
-  const double rest = azimuth.radians() - turns * kTurn;
-  return Angle::radians(rest < kTurn ? rest : 0.0);
+  const double turns = std::floor(azimuth.radians() / kFullTurn);
+  const double rest = azimuth.radians() - turns * kFullTurn;
+  return Angle::radians(rest < kFullTurn ? rest : 0.0);
 }
 
 std::vector<SkylinePoint> inOrder(const std::vector<SkylinePoint>& skyline) {
@@ -49,7 +47,7 @@ Angle Horizon::elevationAt(Angle azimuth) const {
   const SkylinePoint& before = next == skyline_.begin() ? skyline_.back() : *std::prev(next);
   const auto since = [&](Angle from, Angle to) {
     const double gap = (to - from).radians();
-    return gap < 0.0 ? gap + kTurn : gap;
+    return gap < 0.0 ? gap + kFullTurn : gap;
   };
   const double whole = since(before.azimuth, after.azimuth);
   const double share = whole > 0.0 ? since(before.azimuth, at) / whole : 0.0;

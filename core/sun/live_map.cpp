@@ -19,7 +19,7 @@ bool sameLeaves(const Solids& a, const Solids& b) {
                     });
 }
 
-bool samePlaceAndSeason(const Settings& a, const Settings& b) {
+bool sameSunlight(const Settings& a, const Settings& b) {
   return a.latitude == b.latitude && a.longitude == b.longitude &&
          growingSeason(a) == growingSeason(b);
 }
@@ -46,7 +46,7 @@ struct LiveSunMap::State {
 
   [[nodiscard]] bool canFollow(const Settings& now, const Solids& solids,
                                const std::vector<Caster>& next) const {
-    if (!settings || !samePlaceAndSeason(*settings, now)) return false;
+    if (!settings || !sameSunlight(*settings, now)) return false;
     if (!(solids.horizon == work.solids.horizon) || !sameLeaves(solids, work.solids)) return false;
     return std::equal(casters.begin(), casters.end(), next.begin(), next.end(),
                       [](const Caster& a, const Caster& b) {

@@ -9,13 +9,11 @@ namespace tussock {
 
 namespace {
 
-constexpr double kTurn = 2.0 * std::numbers::pi;
-
 // Radians from one end to the other, anticlockwise.
 double sweepOf(const Arc& arc) {
-  if (arc.isWhole()) return kTurn;
+  if (arc.isWhole()) return kFullTurn;
   const double sweep = std::atan2(cross(arc.from, arc.to), dot(arc.from, arc.to));
-  return sweep > 0.0 ? sweep : sweep + kTurn;
+  return sweep > 0.0 ? sweep : sweep + kFullTurn;
 }
 
 // What the arcs bulge out from.
@@ -44,7 +42,7 @@ bool isInBulge(const Arc& arc, Point p) {
 void addCorners(const Arc& arc, int sides, Ring& ring) {
   const double sweep = sweepOf(arc);
   const double first = std::atan2(arc.from.y, arc.from.x);
-  const int steps = std::max(1, static_cast<int>(std::ceil(sides * sweep / kTurn - 1e-9)));
+  const int steps = std::max(1, static_cast<int>(std::ceil(sides * sweep / kFullTurn - 1e-9)));
   for (int i = 0; i < steps; ++i) {
     const double t = first + sweep * i / steps;
     ring.push_back(arc.at({std::cos(t), std::sin(t)}));

@@ -13,8 +13,6 @@ namespace tussock {
 
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
-
 RoofFrame frameAlong(const Ring& ring, Point along) {
   double low[2]{1e300, 1e300};
   double high[2]{-1e300, -1e300};

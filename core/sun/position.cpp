@@ -13,9 +13,6 @@ namespace {
 using std::cos;
 using std::sin;
 
-constexpr double kPi = std::numbers::pi;
-constexpr double kTurn = 2.0 * kPi;
-constexpr double kDegree = kPi / 180.0;
 constexpr double kSecondsPerDay = 86400.0;
 constexpr double kParallax = 8.794 / 3600.0 * kDegree;  // of the sun at 1 au, IAU 1976
 
@@ -25,7 +22,7 @@ struct Equatorial {
 
 // Between -half and half a turn.
 double nearZero(double angle) {
-  return std::remainder(angle, kTurn);
+  return std::remainder(angle, kFullTurn);
 }
 
 Equatorial equatorial(const ApparentSun& sun) {
@@ -44,7 +41,7 @@ UtcTime plusSeconds(UtcTime time, double seconds) {
 
 UtcTime transitOf(Date day, double longitude) {
   const UtcTime meanNoon = plusSeconds(std::chrono::sys_days(day) + std::chrono::hours(12),
-                                       -longitude / kTurn * kSecondsPerDay);
+                                       -longitude / kFullTurn * kSecondsPerDay);
   const UtcTime near = plusSeconds(meanNoon, -60.0 * equationOfTime(meanNoon));
   return plusSeconds(meanNoon, -60.0 * equationOfTime(near));
 }
@@ -61,7 +58,7 @@ SunPosition sunPosition(UtcTime time, Angle latitude, Angle longitude) {
   const double up = sin(at.declination) * sin(phi) + cos(at.declination) * cos(hour) * cos(phi);
   const double altitude = std::atan2(up, std::hypot(east, north));
   const double azimuth = std::atan2(east, north);
-  return {Angle::radians(azimuth < 0.0 ? azimuth + kTurn : azimuth),
+  return {Angle::radians(azimuth < 0.0 ? azimuth + kFullTurn : azimuth),
           Angle::radians(altitude - kParallax / at.distance * cos(altitude))};
 }
 
@@ -74,7 +71,7 @@ double equationOfTime(UtcTime time) {
   const ApparentSun sun = apparentSun(time);
   const double difference = sun.meanLongitude - 0.0057183 * kDegree -
                             equatorial(sun).rightAscension + sun.nutation * cos(sun.obliquity);
-  return nearZero(difference) / kTurn * kSecondsPerDay / 60.0;
+  return nearZero(difference) / kFullTurn * kSecondsPerDay / 60.0;
 }
 
 Daylight timeAbove(Angle altitude, Date day, Angle latitude, Angle longitude) {

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kCoarse = 1.0;  // metres from one place counted to the next
 
-bool isPositive(double value) {
+bool isSome(double value) {
   return std::isfinite(value) && value > 0.0;
 }
 
@@ -43,7 +43,7 @@ Trouble heightProblem(const Building& building) {
   const double eave = building.eave.metres();
   const double ridge = building.ridge.metres();
   const double top = building.roof == Roof::Flat || !(ridge > eave) ? eave : ridge;
-  if (!std::isfinite(eave) || eave < 0.0 || !isPositive(top))
+  if (!std::isfinite(eave) || eave < 0.0 || !isSome(top))
     return {" has no height and casts no shade. Give it the height of its eave."};
   if (building.base.metres() > eave || building.base.metres() >= top)
     return {" has its underside at or above its roof and casts no shade. Lower its base."};
@@ -55,7 +55,7 @@ Trouble problemOf(const Building& building) {
 }
 
 Trouble problemOf(const Barrier& barrier) {
-  if (!isPositive(barrier.height.metres()))
+  if (!isSome(barrier.height.metres()))
     return {" has no height and casts no shade. Give it a height."};
   if (!barrier.footprint.empty()) return {outlineProblem(barrier.footprint)};
   for (const Point p : barrier.line)
@@ -65,8 +65,7 @@ Trouble problemOf(const Barrier& barrier) {
 
 Trouble crownProblem(const Tree& tree, UnitSystem units) {
   const double width = 2.0 * tree.crownRadius.metres();
-  if (!isPositive(width))
-    return {" has no crown, so only its trunk casts shade. Give it a spread."};
+  if (!isSome(width)) return {" has no crown, so only its trunk casts shade. Give it a spread."};
   if (tree.crownBase >= tree.height)
     return {
         " has its crown's base at or above its top, so only its trunk casts shade. Lower the "
@@ -101,7 +100,7 @@ Trouble leafProblem(const Tree& tree, Angle latitude) {
 }
 
 Trouble problemOf(const Tree& tree, const Settings& settings) {
-  if (!isPositive(tree.height.metres()))
+  if (!isSome(tree.height.metres()))
     return {" has no height and casts no shade. Give it a height."};
   return together(crownProblem(tree, settings.units), leafProblem(tree, settings.latitude));
 }

@@ -14,7 +14,6 @@ namespace tussock {
 
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 constexpr double kArcsecond = kDegree / 3600.0;
 constexpr double kEpoch2000 = 2451545.0;  // Julian day of 2000 January 1.5
 

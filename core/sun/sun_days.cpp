@@ -56,13 +56,13 @@ struct Site {
   [[nodiscard]] bool lit(UtcTime time) const { return horizon.clears(sunAt(time)); }
 };
 
-struct Span {
+struct TimeSpan {
   UtcTime from, to;
   [[nodiscard]] UtcTime middle() const { return from + (to - from) / 2; }
 };
 
 // The second at which the sun comes out or goes in, when it does so once between.
-UtcTime changeIn(Span span, const Site& site) {
+UtcTime changeIn(TimeSpan span, const Site& site) {
   const bool first = site.lit(span.from);
   while (span.to - span.from > std::chrono::seconds(1))
     (site.lit(span.middle()) == first ? span.from : span.to) = span.middle();
@@ -71,16 +71,17 @@ UtcTime changeIn(Span span, const Site& site) {
 
 // What is left of a part of the day; empty when the sun is hidden. The sun is at 0 degrees at the
 // ends of the day, so an end that touches them goes by what is a second inside.
-Span litPart(Span span, const Site& site) {
+TimeSpan litPart(TimeSpan span, const Site& site) {
   if (site.horizon.isOpen()) return span;
-  const Span inner{span.from + std::chrono::seconds(1), span.to - std::chrono::seconds(1)};
+  const TimeSpan inner{span.from + std::chrono::seconds(1), span.to - std::chrono::seconds(1)};
   const bool from = site.lit(inner.from);
-  if (from == site.lit(inner.to)) return site.lit(span.middle()) ? span : Span{span.to, span.to};
+  if (from == site.lit(inner.to))
+    return site.lit(span.middle()) ? span : TimeSpan{span.to, span.to};
   const UtcTime change = changeIn(inner, site);
-  return from ? Span{span.from, change} : Span{change, span.to};
+  return from ? TimeSpan{span.from, change} : TimeSpan{change, span.to};
 }
 
-void addHalf(HalfDay half, Span whole, const Site& site, int stepMinutes,
+void addHalf(HalfDay half, TimeSpan whole, const Site& site, int stepMinutes,
              std::vector<SunStep>& steps) {
   const double seconds = static_cast<double>((whole.to - whole.from).count());
   const int parts = std::max(1, static_cast<int>(std::ceil(seconds / 60.0 / stepMinutes - 1e-9)));
@@ -88,7 +89,7 @@ void addHalf(HalfDay half, Span whole, const Site& site, int stepMinutes,
     return whole.from + std::chrono::seconds(std::llround(seconds * part / parts));
   };
   for (int i = 0; i < parts; ++i) {
-    const Span lit = litPart({at(i), at(i + 1)}, site);
+    const TimeSpan lit = litPart({at(i), at(i + 1)}, site);
     if (lit.from >= lit.to) continue;
     const bool all = lit.from == at(i) && lit.to == at(i + 1);
     const double length = all ? seconds / parts : static_cast<double>((lit.to - lit.from).count());

@@ -79,6 +79,10 @@ constexpr Area operator*(Length a, Length b) {
   return Area::squareMetres(a.metres() * b.metres());
 }
 
+// In radians.
+inline constexpr double kFullTurn = 2.0 * std::numbers::pi;
+inline constexpr double kDegree = std::numbers::pi / 180.0;
+
 class Angle {
  public:
   constexpr Angle() = default;

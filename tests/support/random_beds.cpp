@@ -10,15 +10,15 @@ namespace tussock::test {
 
 namespace {
 
-using Random = std::mt19937;
+using Draw = std::mt19937;
 
-double between(Random& random, double low, double high) {
+double between(Draw& random, double low, double high) {
   // Not std::uniform_real_distribution: its numbers differ between libraries.
   return low + (high - low) * static_cast<double>(random()) / 4294967296.0;
 }
 
 // Corners round a centre at radii that change slowly.
-Ring rounded(Random& random, int corners, double wobble) {
+Ring rounded(Draw& random, int corners, double wobble) {
   const double a = between(random, 0.0, 6.28), b = between(random, 0.0, 6.28);
   Ring ring;
   for (int i = 0; i < corners; ++i) {
@@ -31,7 +31,7 @@ Ring rounded(Random& random, int corners, double wobble) {
 }
 
 // A bent band, thicker in the middle.
-Ring kidney(Random& random) {
+Ring kidney(Draw& random) {
   constexpr int kSteps = 20;
   const double bend = between(random, 1.2, 2.4), thick = between(random, 0.35, 0.55);
   Ring ring;
@@ -47,7 +47,7 @@ Ring kidney(Random& random) {
   return ring;
 }
 
-Polygon shaped(Random& random, BedShape shape) {
+Polygon shaped(Draw& random, BedShape shape) {
   switch (shape) {
     case BedShape::Convex:
       return {rounded(random, 24, 0.12), {}};
@@ -77,7 +77,7 @@ Polygon scaled(Polygon polygon, double factor) {
   return normalised(std::move(polygon));
 }
 
-Viewing viewing(Random& random, BedShape shape) {
+Viewing viewing(Draw& random, BedShape shape) {
   if (shape == BedShape::Ring) return {true, {}};
   const double side = between(random, 0.0, 2.0 * std::numbers::pi);
   switch (random() % 5) {
@@ -118,7 +118,7 @@ std::string_view nameOf(BedShape shape) {
 }
 
 RandomBed randomBed(unsigned seed) {
-  Random random(seed * 9973U + 11U);
+  Draw random(seed * 9973U + 11U);
   RandomBed result;
   result.shape = static_cast<BedShape>(seed % kBedShapes);
   result.yard.settings = settings();

@@ -10,9 +10,9 @@
 namespace tussock {
 namespace {
 
-struct Sheet {
+struct Page {
   QImage image{200, 150, QImage::Format_ARGB32_Premultiplied};
-  Sheet() { image.fill(Qt::white); }
+  Page() { image.fill(Qt::white); }
 };
 
 // A soft disc of half a metre, and how often it was asked for.
@@ -28,7 +28,7 @@ struct Disc {
                         mapping.pixels(0.5));
   }
   QImage lay(const SceneMapping& mapping) {
-    Sheet sheet;
+    Page sheet;
     QPainter painter(&sheet.image);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF box = mapping.toPixels(Box{{0.4, 0.4}, {1.6, 1.6}});
@@ -42,7 +42,7 @@ struct Disc {
 };
 
 QImage drawnDirectly(const SceneMapping& mapping) {
-  Sheet sheet;
+  Page sheet;
   QPainter painter(&sheet.image);
   painter.setRenderHint(QPainter::Antialiasing);
   Disc::draw(painter, mapping);

@@ -10,8 +10,8 @@
 namespace tussock {
 namespace {
 
-constexpr double kScale = 20.0;  // pixels a metre
-constexpr int kRounding = 2;     // of 255
+constexpr double kScale = 20.0;     // pixels a metre
+constexpr int kShadowRounding = 2;  // of 255
 
 // Screens from west to east at y = 0, the sun in the south: their shadows lie north of them.
 class ShadowOverlayTest : public testing::Test {
@@ -54,7 +54,7 @@ TEST_F(ShadowOverlayTest, TwoWallsShadeNoMoreThanOne) {
   const QImage image = painted(south);
   const int once = darkness(image, {0.0, 2.6}), twice = darkness(image, {0.0, 1.2});
   EXPECT_GT(once, 60);
-  EXPECT_NEAR(twice, once, kRounding);
+  EXPECT_NEAR(twice, once, kShadowRounding);
 }
 
 TEST_F(ShadowOverlayTest, HalfOpenScreensLetThroughTheProduct) {
@@ -67,8 +67,8 @@ TEST_F(ShadowOverlayTest, HalfOpenScreensLetThroughTheProduct) {
   ASSERT_DOUBLE_EQ(directShare(shadows, {0.0, 1.2}), 0.25);
   screen(-1.0, 0.0);
   const int full = darkness(painted(south), {0.0, 1.2});
-  EXPECT_NEAR(once, full * 0.5, kRounding);
-  EXPECT_NEAR(twice, full * 0.75, kRounding);
+  EXPECT_NEAR(once, full * 0.5, kShadowRounding);
+  EXPECT_NEAR(twice, full * 0.75, kShadowRounding);
 }
 
 TEST_F(ShadowOverlayTest, ShadeIsDarkerThanSunInTheDarkThemeToo) {
@@ -80,7 +80,7 @@ TEST_F(ShadowOverlayTest, ShadeIsDarkerThanSunInTheDarkThemeToo) {
   EXPECT_GE(half, lit + 8);
   EXPECT_GE(shaded, half + 8);
   EXPECT_NEAR(darkness(painted({Angle(), Angle::degrees(-10)}, Theme::darkTheme()), {0.0, -2.0}),
-              shaded, kRounding);
+              shaded, kShadowRounding);
 }
 
 TEST_F(ShadowOverlayTest, RoofsAreLitByDayAndDarkByNight) {

@@ -22,7 +22,7 @@ namespace {
 using test::Answer;
 using test::run;
 
-Plan planOf(Paper paper, UnitSystem units) {
+Plan plantedPlanOn(Paper paper, UnitSystem units) {
   Draft draft(test::plantedYard());
   Settings settings = draft.yard().settings;
   settings.units = units;
@@ -39,7 +39,7 @@ class PlanPdf : public testing::Test {
 
   test::TemporaryFolder folder_;
   QString path_ = QString::fromStdString(folder_ / "plan.pdf");
-  Plan plan_ = planOf(Paper::Letter, UnitSystem::FeetInches);
+  Plan plan_ = plantedPlanOn(Paper::Letter, UnitSystem::FeetInches);
 };
 
 TEST_F(PlanPdf, IsSoundByQpdf) {
@@ -104,7 +104,7 @@ TEST_F(PlanPdf, LetterPagesAreExactlyLetter) {
 
 // ISO 216: A4 is 210 x 297 mm, 595.276 x 841.890 pt.
 TEST_F(PlanPdf, A4PagesAreExactlyA4) {
-  const Plan plan = planOf(Paper::A4, UnitSystem::Metres);
+  const Plan plan = plantedPlanOn(Paper::A4, UnitSystem::Metres);
   writePlanPdf(plan, path_);
   const Answer answer =
       run(QStringLiteral("pdfinfo"), {QStringLiteral("-f"), QStringLiteral("1"),
@@ -167,7 +167,7 @@ TEST_P(MeasuredPdf, TheScaleBarMeasuresWhatThePageSays) {
   const test::TemporaryFolder folder;
   const QString pdf = QString::fromStdString(folder / "plan.pdf");
   const QString stem = QString::fromStdString(folder / "page");
-  const Plan plan = planOf(GetParam().first, GetParam().second);
+  const Plan plan = plantedPlanOn(GetParam().first, GetParam().second);
   writePlanPdf(plan, pdf);
   ASSERT_EQ(run(QStringLiteral("pdftoppm"),
                 {QStringLiteral("-r"), QStringLiteral("400"), QStringLiteral("-gray"), pdf, stem})
@@ -211,7 +211,7 @@ TEST_F(PlanPdf, AFailedWriteSaysWhereAndLeavesTheOldFile) {
 
 TEST(PlanSvg, HasOneWellFormedFilePerSheetWithItsSizeInMillimetres) {
   const test::TemporaryFolder folder;
-  const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
+  const Plan plan = plantedPlanOn(Paper::Letter, UnitSystem::FeetInches);
   const QStringList paths = writePlanSvg(plan, QString::fromStdString(folder / "plan.svg"));
   ASSERT_EQ(paths.size(), static_cast<qsizetype>(plan.sheets.size()));
   for (std::size_t i = 0; i < plan.sheets.size(); ++i) {
@@ -233,7 +233,7 @@ TEST(PlanSvg, HasOneWellFormedFilePerSheetWithItsSizeInMillimetres) {
 // On a machine without the font the page still looks and measures the same.
 TEST(PlanSvg, NamesNoFontAndKeepsTheWordsInItsDescription) {
   const test::TemporaryFolder folder;
-  const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
+  const Plan plan = plantedPlanOn(Paper::Letter, UnitSystem::FeetInches);
   const QString path = QString::fromStdString(folder / "sheet.svg");
   writeSheetSvg(plan.sheets[1], path);
   QFile file(path);
@@ -260,7 +260,7 @@ TEST(PlanSvg, NamesNoFontAndKeepsTheWordsInItsDescription) {
 }
 
 TEST(PlanPicture, HasThePixelsOfItsPaperAndInkOnIt) {
-  const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
+  const Plan plan = plantedPlanOn(Paper::Letter, UnitSystem::FeetInches);
   const QImage image = renderSheet(plan.sheets[1], 100.0);
   EXPECT_EQ(image.size(), QSize(1100, 850));
   int ink = 0;
@@ -272,7 +272,7 @@ TEST(PlanPicture, HasThePixelsOfItsPaperAndInkOnIt) {
 
 TEST(PlanPrinter, PrintsEverySheetOnItsOwnPage) {
   const test::TemporaryFolder folder;
-  const Plan plan = planOf(Paper::Letter, UnitSystem::FeetInches);
+  const Plan plan = plantedPlanOn(Paper::Letter, UnitSystem::FeetInches);
   QPrinter printer(QPrinter::HighResolution);
   const QString path = QString::fromStdString(folder / "printed.pdf");
   printer.setOutputFormat(QPrinter::PdfFormat);

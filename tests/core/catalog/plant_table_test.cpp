@@ -12,12 +12,12 @@ namespace {
 
 using testing::HasSubstr;
 
-PlantTable read(std::string_view csv, ColumnsAsked asked = ColumnsAsked::All) {
+PlantTable readPlants(std::string_view csv, ColumnsAsked asked = ColumnsAsked::All) {
   return readPlantTable(csv, "mine.csv", asked);
 }
 
-std::string onlyError(std::string_view csv) {
-  const PlantTable table = read(csv);
+std::string onlyTableError(std::string_view csv) {
+  const PlantTable table = readPlants(csv);
   EXPECT_EQ(table.errors.size(), 1u);
   EXPECT_TRUE(table.rows.empty());
   return table.errors.empty() ? "" : table.errors.front().text();
@@ -29,43 +29,43 @@ TEST(PlantTable, SaysHowToSaveAFileInAnotherEncoding) {
       "b\0o\0t\0",
       8);
   const std::string_view unmarked("b\0o\0t\0", 6);
-  EXPECT_THAT(onlyError(littleEndian), HasSubstr("save the file as CSV UTF-8"));
-  EXPECT_THAT(onlyError(unmarked), HasSubstr("save the file as CSV UTF-8"));
+  EXPECT_THAT(onlyTableError(littleEndian), HasSubstr("save the file as CSV UTF-8"));
+  EXPECT_THAT(onlyTableError(unmarked), HasSubstr("save the file as CSV UTF-8"));
 }
 
 TEST(PlantTable, NamesTheRowThatIsNotUtf8AndKeepsTheRest) {
   const std::string csv = test::plantHeader() + test::plantRow({{"common_name", "caf\xE9"}}) +
                           test::plantRow({{"botanical_name", "Monarda didyma"}});
-  const PlantTable table = read(csv);
+  const PlantTable table = readPlants(csv);
   ASSERT_EQ(table.errors.size(), 1u);
   EXPECT_EQ(table.errors.front().line, 2u);
   EXPECT_EQ(table.rows.size(), 1u);
 }
 
 TEST(PlantTable, SaysThatCommasPartTheColumns) {
-  EXPECT_THAT(onlyError("botanical_name;family;genus\r\nMonarda didyma;Lamiaceae;Monarda\r\n"),
+  EXPECT_THAT(onlyTableError("botanical_name;family;genus\r\nMonarda didyma;Lamiaceae;Monarda\r\n"),
               HasSubstr("a line of column names with commas between them"));
 }
 
 TEST(PlantTable, NeedsOnlyNamesWhereItAddsToAnother) {
   const PlantTable table =
-      read("botanical_name,notes\nMonarda didyma,by the door\n", ColumnsAsked::NameOnly);
+      readPlants("botanical_name,notes\nMonarda didyma,by the door\n", ColumnsAsked::NameOnly);
   EXPECT_TRUE(table.errors.empty());
   ASSERT_EQ(table.rows.size(), 1u);
   EXPECT_EQ(cellsOf(table.rows.front(), table.places),
             (PlantCells{{"botanical_name", "Monarda didyma"}, {"notes", "by the door"}}));
-  EXPECT_EQ(read("notes\nby the door\n", ColumnsAsked::NameOnly).errors.size(), 1u);
+  EXPECT_EQ(readPlants("notes\nby the door\n", ColumnsAsked::NameOnly).errors.size(), 1u);
 }
 
 TEST(PlantTable, TakesTheGuardOffAFormula) {
   const PlantTable table =
-      read("botanical_name,notes\nMonarda didyma,'=1+1\n", ColumnsAsked::NameOnly);
+      readPlants("botanical_name,notes\nMonarda didyma,'=1+1\n", ColumnsAsked::NameOnly);
   EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "=1+1");
 }
 
 TEST(PlantTable, RefusesTwoColumnsOfOneName) {
   const PlantTable table =
-      read("botanical_name,notes,notes\nMonarda didyma,a,b\n", ColumnsAsked::NameOnly);
+      readPlants("botanical_name,notes,notes\nMonarda didyma,a,b\n", ColumnsAsked::NameOnly);
   ASSERT_EQ(table.errors.size(), 1u);
   EXPECT_THAT(table.errors.front().text(), HasSubstr("'two columns of this name' is not one"));
 }

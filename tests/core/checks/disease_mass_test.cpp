@@ -63,7 +63,7 @@ TEST(DiseaseMass, ASpeciesNotProneIsLeftAlone) {
 }
 
 // Two drifts of 9, spaced 0.4: they touch when nearer than 1.3 x 0.4 = 0.52 m.
-YardBuilder twoDrifts(double apart) {
+YardBuilder twoMasses(double apart) {
   return YardBuilder()
       .bed("Walk", kSquareBed)
       .drift(kBergamot, row(9, 0.4, {1.0, 5.0}))
@@ -71,14 +71,14 @@ YardBuilder twoDrifts(double apart) {
 }
 
 TEST(DiseaseMass, DriftsThatTouchAreOneMass) {
-  const auto findings = found(CheckId::DiseaseMass, twoDrifts(0.5));
+  const auto findings = found(CheckId::DiseaseMass, twoMasses(0.5));
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_EQ(findings[0].measured, 18.0);
   EXPECT_EQ(findings[0].subjects.size(), 2U);
 }
 
 TEST(DiseaseMass, DriftsApartAreTwo) {
-  EXPECT_TRUE(found(CheckId::DiseaseMass, twoDrifts(0.53)).empty());
+  EXPECT_TRUE(found(CheckId::DiseaseMass, twoMasses(0.53)).empty());
 }
 
 }  // namespace

@@ -122,7 +122,7 @@ Yard sayable(test::Random& random) {
   return draft.yard();
 }
 
-GeoJsonImport import(const Yard& yard, const std::string& json) {
+GeoJsonImport importAgain(const Yard& yard, const std::string& json) {
   IdSource ids(2);
   return importGeoJson(yard, Catalogue(), json, "site.geojson", ids);
 }
@@ -136,7 +136,7 @@ TEST(GeoJsonRoundTrip, AnyYardComesBackAsItWas) {
     EXPECT_THAT(test::brokenGeoJsonRules(json), testing::IsEmpty());
     Yard target;
     target.settings = yard.settings;
-    const GeoJsonImport result = import(target, json);
+    const GeoJsonImport result = importAgain(target, json);
     EXPECT_THAT(result.warnings, testing::IsEmpty());
     const Yard back = apply(target, result.edit);
     EXPECT_EQ(back.settings, yard.settings);
@@ -231,7 +231,7 @@ void expectSound(const Yard& yard) {
 void tryImport(const std::string& text, int& read) {
   const Yard yard;
   try {
-    expectSound(apply(yard, import(yard, text).edit));
+    expectSound(apply(yard, importAgain(yard, text).edit));
     ++read;
   } catch (const FormatError&) {
     // Refused, which is as good.

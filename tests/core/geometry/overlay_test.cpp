@@ -13,7 +13,7 @@
 namespace tussock {
 namespace {
 
-Polygon shape(const char* wkt) {
+Polygon drawn(const char* wkt) {
   return polygonFromWkt(wkt).value();
 }
 
@@ -30,14 +30,14 @@ TEST(Inset, OfASquareLosesAStripAllRound) {
 }
 
 TEST(Inset, SplitsADumbbellAndEndsInNothing) {
-  const Polygon dumbbell = shape(
+  const Polygon dumbbell = drawn(
       "POLYGON ((0 0, 4 0, 4 1.5, 6 1.5, 6 0, 10 0, 10 4, 6 4, 6 2.5, 4 2.5, 4 4, 0 4, 0 0))");
   EXPECT_EQ(inset(dumbbell, Length::metres(0.6)).size(), 2u);
   EXPECT_TRUE(inset(dumbbell, Length::metres(2.1)).empty());
 }
 
 TEST(Inset, EveryPointKeepsItsDistance) {
-  const Polygon l = shape("POLYGON ((0 0, 10 0, 10 3, 3 3, 3 10, 0 10, 0 0))");
+  const Polygon l = drawn("POLYGON ((0 0, 10 0, 10 3, 3 3, 3 10, 0 10, 0 0))");
   for (const Polygon& part : inset(l, Length::metres(0.5)))
     for (const Point p : part.outer) EXPECT_NEAR(distanceToEdge(l, p), 0.5, 1e-6);
 }

@@ -47,15 +47,15 @@ TEST_P(TriangularTable, IsWhatTriangularCountGives) {
               GetParam().perSquareFoot, 5e-4);
 }
 
-struct FilledBed {
+struct PlantedGround {
   double side = 0.0;     // metres
   double spacing = 0.0;  // metres
   std::vector<Point> places;
 };
 
 // A square bed 50 spacings wide under one drift of as many plants as fit.
-FilledBed filledBed(double inches) {
-  FilledBed bed;
+PlantedGround filledBed(double inches) {
+  PlantedGround bed;
   bed.spacing = Length::inches(inches).metres();
   bed.side = 50.0 * bed.spacing;
   Yard yard;
@@ -72,7 +72,7 @@ FilledBed filledBed(double inches) {
   return bed;
 }
 
-std::vector<Point> innerOf(const FilledBed& bed) {
+std::vector<Point> innerOf(const PlantedGround& bed) {
   std::vector<Point> inner;
   const Box box = Box{{0, 0}, {bed.side, bed.side}}.grown(-3.0 * bed.spacing);
   for (const Point p : bed.places)
@@ -81,7 +81,7 @@ std::vector<Point> innerOf(const FilledBed& bed) {
 }
 
 TEST_P(TriangularTable, IsWithinThreePercentOfWhatALargeBedTakes) {
-  const FilledBed bed = filledBed(GetParam().inches);
+  const PlantedGround bed = filledBed(GetParam().inches);
   const double squareFeet = Area::squareMetres(bed.side * bed.side).squareFeet();
   const double expected = squareFeet * GetParam().perSquareFoot;
   EXPECT_NEAR(static_cast<double>(bed.places.size()) / expected, 1.0, 0.03);
@@ -115,7 +115,7 @@ double rowiness(const std::vector<Point>& points, double spacing) {
 }
 
 TEST(Rows, DoNotShowInAFilledBed) {
-  const FilledBed bed = filledBed(12);
+  const PlantedGround bed = filledBed(12);
   const Length spacing = Length::metres(bed.spacing);
   // Turned by 5 degrees, so that the rows fall into the middle of bins: the strictest comparison.
   const auto lattice =
@@ -126,8 +126,8 @@ TEST(Rows, DoNotShowInAFilledBed) {
   EXPECT_LT(rowiness(bed.places, bed.spacing), (strict + without) / 2.0);
 }
 
-TEST(FilledBed, NearestPlantsStandAboutASpacingApart) {
-  const FilledBed bed = filledBed(12);
+TEST(PlantedGround, NearestPlantsStandAboutASpacingApart) {
+  const PlantedGround bed = filledBed(12);
   double sum = 0.0;
   for (const Point p : bed.places) {
     double nearest = bed.side;
@@ -142,7 +142,7 @@ TEST(FilledBed, NearestPlantsStandAboutASpacingApart) {
 }
 
 // Drift beside drift, then single plants in what is left: seams lose a little ground.
-TEST(FilledBed, TakesItsPlantsDriftByDriftToo) {
+TEST(PlantedGround, TakesItsPlantsDriftByDriftToo) {
   const double spacing = 0.3;
   const Box box{{0, 0}, {12, 12}};
   test::YardBuilder builder;

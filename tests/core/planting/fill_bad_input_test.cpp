@@ -18,7 +18,7 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::Not;
 
-constexpr auto kOrdinary = "POLYGON ((0 0, 5 0, 5 3, 0 3, 0 0))";
+constexpr auto kPlainBed = "POLYGON ((0 0, 5 0, 5 3, 0 3, 0 0))";
 
 TEST(FillBadInput, ABedThinnerThanAnySpacingStaysEmptyAndSaysWhy) {
   const Filled bed = filledBed("POLYGON ((0 0, 6 0, 6 0.08, 0 0.08, 0 0))");
@@ -63,7 +63,7 @@ INSTANTIATE_TEST_SUITE_P(Outlines, OddOutline,
                              "POLYGON ((0 0, 0.5 0, 0.5 0.4, 0 0.4, 0 0))"));  // 0.2 m²
 
 TEST(FillBadInput, AListOfOneSpeciesFillsTheBedWithIt) {
-  const Filled bed = filledBed(kOrdinary, {{"Schizachyrium scoparium", 0.0}});
+  const Filled bed = filledBed(kPlainBed, {{"Schizachyrium scoparium", 0.0}});
   EXPECT_GT(bed.result.planted, 20);
   EXPECT_EQ(bed.broken(), 0);
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("too few kinds")));
@@ -73,7 +73,7 @@ TEST(FillBadInput, AListOfEightySpeciesIsCutToWhatTheBedTakes) {
   std::vector<ListedSpecies> plants;
   for (const Species& species : test::shippedFacts().species())
     if (plants.size() < 80) plants.push_back({species.botanicalName, 0.0});
-  const Filled bed = filledBed(kOrdinary, plants);
+  const Filled bed = filledBed(kPlainBed, plants);
   EXPECT_GT(bed.result.planted, 20);
   EXPECT_EQ(bed.broken(), 0);
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("that suit the bed were planted")));
@@ -81,7 +81,7 @@ TEST(FillBadInput, AListOfEightySpeciesIsCutToWhatTheBedTakes) {
 
 TEST(FillBadInput, SharesBeyondTheWholeAreTakenInProportion) {
   const Filled bed =
-      filledBed(kOrdinary, {{"Schizachyrium scoparium", 0.9}, {"Monarda fistulosa", 0.9}});
+      filledBed(kPlainBed, {{"Schizachyrium scoparium", 0.9}, {"Monarda fistulosa", 0.9}});
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("come to 180 %")));
   int grass = 0;
   for (const Drift& drift : bed.after.drifts)
@@ -91,17 +91,17 @@ TEST(FillBadInput, SharesBeyondTheWholeAreTakenInProportion) {
 
 TEST(FillBadInput, NamesThatNobodyKnowsAreTold) {
   const Filled bed =
-      filledBed(kOrdinary, {{"Planta ignota", 0.0}, {"Schizachyrium scoparium", 0.0}});
+      filledBed(kPlainBed, {{"Planta ignota", 0.0}, {"Schizachyrium scoparium", 0.0}});
   EXPECT_THAT(bed.result.notes,
               Contains(AllOf(HasSubstr("Planta ignota"), HasSubstr("not in the catalogue"))));
   EXPECT_GT(bed.result.planted, 0);
-  const Filled none = filledBed(kOrdinary, {{"Planta ignota", 0.0}});
+  const Filled none = filledBed(kPlainBed, {{"Planta ignota", 0.0}});
   EXPECT_EQ(none.result.planted, 0);
   EXPECT_THAT(none.result.notes, Not(IsEmpty()));
 }
 
 TEST(FillBadInput, AFullBedHasNoEmptyPart) {
-  const Filled full = filledBed(kOrdinary);
+  const Filled full = filledBed(kPlainBed);
   FillRequest request;
   request.what = FillWhat::EmptyPart;
   const Filled again = filled(full.after, request);
@@ -113,7 +113,7 @@ TEST(FillBadInput, AFullBedHasNoEmptyPart) {
 }
 
 TEST(FillBadInput, OneSpeciesThatIsNotInTheBedIsPlantedWhereRoomIs) {
-  const Filled full = filledBed(kOrdinary);
+  const Filled full = filledBed(kPlainBed);
   FillRequest request;
   request.what = FillWhat::OneSpecies;
   request.species = "Planta ignota";

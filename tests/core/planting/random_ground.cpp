@@ -9,14 +9,14 @@ namespace tussock::test {
 
 namespace {
 
-using Random = std::mt19937;
+using Draw = std::mt19937;
 
-double between(Random& random, double low, double high) {
+double between(Draw& random, double low, double high) {
   // Not std::uniform_real_distribution: its numbers differ between libraries.
   return low + (high - low) * static_cast<double>(random()) / 4294967296.0;
 }
 
-Ring wobbly(Random& random, Point centre, double radius, int corners) {
+Ring wobbly(Draw& random, Point centre, double radius, int corners) {
   Ring ring;
   for (int i = 0; i < corners; ++i) {
     const double turn = 2.0 * std::numbers::pi * i / corners;
@@ -26,7 +26,7 @@ Ring wobbly(Random& random, Point centre, double radius, int corners) {
   return ring;
 }
 
-Polygon shapeFor(Random& random, unsigned kind) {
+Polygon shapeFor(Draw& random, unsigned kind) {
   switch (kind % 5) {
     case 0:  // an L
       return {{{0, 0}, {9, 0}, {9, 3}, {3, 3}, {3, 8}, {0, 8}}, {}};
@@ -41,7 +41,7 @@ Polygon shapeFor(Random& random, unsigned kind) {
   }
 }
 
-void putThingsInTheWay(Random& random, Yard& yard, IdSource& ids) {
+void putThingsInTheWay(Draw& random, Yard& yard, IdSource& ids) {
   Paving paving;
   paving.id = ids.take<Paving>();
   const double x = between(random, 1, 6);
@@ -62,7 +62,7 @@ void putThingsInTheWay(Random& random, Yard& yard, IdSource& ids) {
   if (random() % 3 == 0) yard.barriers = yard.barriers.with(wall);
 }
 
-GrowRequest dropIn(Random& random, Id<Bed> bed, const Box& box) {
+GrowRequest dropIn(Draw& random, Id<Bed> bed, const Box& box) {
   constexpr std::array kSpacings{0.2, 0.3, 0.38, 0.45, 0.6, 0.9};
   constexpr std::array kLayers{Layer::Main, Layer::Main, Layer::Ground, Layer::Bulbs};
   GrowRequest request;
@@ -79,7 +79,7 @@ GrowRequest dropIn(Random& random, Id<Bed> bed, const Box& box) {
 }  // namespace
 
 RandomGround randomGround(unsigned seed) {
-  Random random(seed);
+  Draw random(seed);
   IdSource ids(2);
   Bed bed;
   bed.id = ids.take<Bed>();

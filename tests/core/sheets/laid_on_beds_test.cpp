@@ -18,7 +18,7 @@ int lastOf(const Sheet& sheet, Wash wash) {
   return last;
 }
 
-Plan planOf(const Yard& yard) {
+Plan laidPlanOf(const Yard& yard) {
   PlanOptions options;
   options.date = Date{std::chrono::year{2027}, std::chrono::April, std::chrono::day{14}};
   return makePlan(yard, test::smallCatalogue(), options);
@@ -32,7 +32,7 @@ TEST(LaidOnBeds, PathAndShedLieOverTheSoil) {
                         .drift("Monarda fistulosa", {{2, 2}})
                         .build();
   int sheets = 0;
-  for (const Sheet& sheet : planOf(yard).sheets) {
+  for (const Sheet& sheet : laidPlanOf(yard).sheets) {
     if (sheet.scale <= 0.0) continue;
     ++sheets;
     const int soil = lastOf(sheet, Wash::Soil);
@@ -50,7 +50,7 @@ TEST(LaidOnBeds, ABedInAPlazaKeepsItsEdge) {
                         .bed("Front", "POLYGON((0 0,10 0,10 4,0 4,0 0))")
                         .drift("Monarda fistulosa", {{2, 2}})
                         .build();
-  const Sheet overview = planOf(yard).sheets.front();
+  const Sheet overview = laidPlanOf(yard).sheets.front();
   const int paving = lastOf(overview, Wash::Paving);
   bool edgeAbove = false, plantAbove = false;
   for (int i = paving + 1; i < static_cast<int>(overview.items.size()); ++i) {
@@ -74,7 +74,7 @@ TEST(LaidOnBeds, AHeightLimitIsDrawnAndNamedWithItsHeight) {
   limit.outline = rectangle({6, -3}, {12, 2});
   limit.height = Length::centimetres(75);
   yard.heightLimits = yard.heightLimits.with(limit);
-  const Sheet overview = planOf(yard).sheets.front();
+  const Sheet overview = laidPlanOf(yard).sheets.front();
   std::string words;  // on the drawing or, broken into lines, in the list of numbered names
   for (const PaperItem& item : overview.items)
     if (const auto* text = std::get_if<PaperText>(&item)) words += text->text + " ";
@@ -92,7 +92,7 @@ TEST(LaidOnBeds, GroundCoversAndBulbsLieUnderTheMainLayer) {
                         .layer(Layer::Ground)
                         .build();
   int sheets = 0;
-  for (const Sheet& sheet : planOf(yard).sheets) {
+  for (const Sheet& sheet : laidPlanOf(yard).sheets) {
     std::vector<PaperPlant> plants;
     for (const PaperItem& item : sheet.items)
       if (const auto* plant = std::get_if<PaperPlant>(&item)) plants.push_back(*plant);

@@ -29,7 +29,7 @@ Horizon sloping(double slope, double aspect) {
   return Horizon(settings);
 }
 
-SunPosition sunAt(double azimuth, double altitude) {
+SunPosition sunStanding(double azimuth, double altitude) {
   return {Angle::degrees(azimuth), Angle::degrees(altitude)};
 }
 
@@ -68,9 +68,9 @@ TEST(SkylineTest, NeverBelowLevelAndNothingFromBadPoints) {
 
 TEST(SkylineTest, HidesTheSunBelowIt) {
   const Horizon horizon = behind({at(90, 15), at(270, 15)});
-  EXPECT_FALSE(horizon.clears(sunAt(120, 14.9)));
-  EXPECT_TRUE(horizon.clears(sunAt(120, 15.1)));
-  EXPECT_FALSE(Horizon().clears(sunAt(120, -0.1)));
+  EXPECT_FALSE(horizon.clears(sunStanding(120, 14.9)));
+  EXPECT_TRUE(horizon.clears(sunStanding(120, 15.1)));
+  EXPECT_FALSE(Horizon().clears(sunStanding(120, -0.1)));
 }
 
 // With the sun's centre at 15 degrees, the hour angle H at declination d and latitude p holds
@@ -89,9 +89,9 @@ TEST(SkylineTest, LevelSkylineCutsBothEndsOfTheDay) {
 
 TEST(SlopeTest, SunBehindTheSlopeIsHidden) {
   const Horizon horizon = sloping(20, 0);  // faces north
-  EXPECT_FALSE(horizon.clears(sunAt(180, 19.9)));
-  EXPECT_TRUE(horizon.clears(sunAt(180, 20.1)));
-  EXPECT_TRUE(horizon.clears(sunAt(0, 0.1)));
+  EXPECT_FALSE(horizon.clears(sunStanding(180, 19.9)));
+  EXPECT_TRUE(horizon.clears(sunStanding(180, 20.1)));
+  EXPECT_TRUE(horizon.clears(sunStanding(0, 0.1)));
   EXPECT_NEAR(horizon.rise().y, -std::tan(20.0 * std::numbers::pi / 180.0), 1e-12);
 }
 

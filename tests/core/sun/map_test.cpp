@@ -16,7 +16,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-Yard yardAt(double latitude) {
+Yard yardIn(double latitude) {
   Yard yard;
   yard.settings.latitude = Angle::degrees(latitude);
   return yard;
@@ -57,7 +57,7 @@ void forEachCell(const SunMap& map, F&& f) {
 }
 
 TEST(SunMapTest, OpenGroundHasTheWholeDay) {
-  const auto map = computeSunMap(yardAt(44.98), onDay(2026y / 6 / 21));
+  const auto map = computeSunMap(yardIn(44.98), onDay(2026y / 6 / 21));
   const Daylight up = timeAbove(Angle(), 2026y / 6 / 21, Angle::degrees(44.98), Angle());
   forEachCell(*map, [&](int column, int row) {
     EXPECT_NEAR(map->at(column, row).total(), up.hours, 1e-5);
@@ -66,12 +66,12 @@ TEST(SunMapTest, OpenGroundHasTheWholeDay) {
 }
 
 TEST(SunMapTest, MidnightSunAndPolarNight) {
-  EXPECT_NEAR(computeSunMap(yardAt(75), onDay(2026y / 6 / 21))->at(3, 3).total(), 24.0, 1e-5);
-  EXPECT_EQ(computeSunMap(yardAt(75), onDay(2026y / 12 / 21))->at(3, 3).total(), 0.0);
+  EXPECT_NEAR(computeSunMap(yardIn(75), onDay(2026y / 6 / 21))->at(3, 3).total(), 24.0, 1e-5);
+  EXPECT_EQ(computeSunMap(yardIn(75), onDay(2026y / 12 / 21))->at(3, 3).total(), 0.0);
 }
 
 TEST(SunMapTest, WallOnTheEastTakesTheMorning) {
-  Yard yard = yardAt(40);
+  Yard yard = yardIn(40);
   Barrier wall;
   wall.id = Id<Barrier>(2);
   wall.line = {{7, -20}, {7, 30}};
@@ -86,7 +86,7 @@ TEST(SunMapTest, WallOnTheEastTakesTheMorning) {
 }
 
 TEST(SunMapTest, GroundUnderABuildingIsMarkedAndDark) {
-  Yard yard = yardAt(40);
+  Yard yard = yardIn(40);
   yard.buildings = yard.buildings.with(houseAt({2, 2}, {6, 5}, 2));
   const auto map = computeSunMap(yard, onDay(2026y / 6 / 21));
   int covered = 0;
@@ -103,7 +103,7 @@ TEST(SunMapTest, GroundUnderABuildingIsMarkedAndDark) {
 }
 
 TEST(SunMapTest, CourtyardIsNotUnderTheBuilding) {
-  Yard yard = yardAt(40);
+  Yard yard = yardIn(40);
   Building building = houseAt({1, 1}, {11, 8}, 2);
   building.footprint.holes.push_back(rectangle({4, 3}, {9, 6}).outer);
   building.eave = Length::metres(2);
@@ -135,12 +135,12 @@ TEST(SunMapTest, AddingASolidNeverAddsSun) {
 }
 
 TEST(SunMapTest, WhatLetsAllThroughIsNotThere) {
-  Yard yard = yardAt(42);
+  Yard yard = yardIn(42);
   Tree tree = treeAt({6, 4}, 2);
   tree.opennessLeaf = tree.opennessBare = 1.0;
   tree.trunkDiameter = Length();
   yard.trees = yard.trees.with(tree);
-  const auto open = computeSunMap(yardAt(42), onDay(2026y / 5 / 9));
+  const auto open = computeSunMap(yardIn(42), onDay(2026y / 5 / 9));
   const auto map = computeSunMap(yard, onDay(2026y / 5 / 9));
   forEachCell(*map, [&](int column, int row) {
     EXPECT_EQ(map->at(column, row).total(), open->at(column, row).total());
@@ -148,7 +148,7 @@ TEST(SunMapTest, WhatLetsAllThroughIsNotThere) {
 }
 
 struct SeasonYard : testing::Test {
-  Yard yard = yardAt(42);
+  Yard yard = yardIn(42);
   SunMapRequest request = onDay(2026y / 5 / 9);
   SeasonYard() {
     yard.buildings = yard.buildings.with(houseAt({1, 1}, {5, 3}, 2));
@@ -230,7 +230,7 @@ TEST_F(SeasonYard, IsTheSameEachTime) {
 }
 
 TEST(SunMapTest, SouthernSeasonRunsOverTheNewYear) {
-  const auto days = daysOf(growingSeason(yardAt(-35).settings), 2026);
+  const auto days = daysOf(growingSeason(yardIn(-35).settings), 2026);
   EXPECT_EQ(days.front(), Date(2026y / 10 / 1));
   EXPECT_EQ(days.back(), Date(2027y / 4 / 30));
   EXPECT_EQ(days.size(), 212u);
@@ -239,7 +239,7 @@ TEST(SunMapTest, SouthernSeasonRunsOverTheNewYear) {
 TEST(SunMapTest, TooFineAGridIsRefusedWithAdvice) {
   SunMapRequest request = onDay(2026y / 6 / 21, 0.001);
   try {
-    (void)computeSunMap(yardAt(40), request);
+    (void)computeSunMap(yardIn(40), request);
     FAIL() << "the grid was taken";
   } catch (const std::invalid_argument& error) {
     EXPECT_NE(std::string(error.what()).find("256 MB"), std::string::npos);
@@ -248,15 +248,15 @@ TEST(SunMapTest, TooFineAGridIsRefusedWithAdvice) {
 }
 
 TEST(SunMapTest, CellsAndStepsMustBeAboveZero) {
-  EXPECT_THROW((void)computeSunMap(yardAt(40), onDay(2026y / 6 / 21, 0.0)), std::invalid_argument);
-  EXPECT_THROW((void)computeSunMap(yardAt(40), onDay(2026y / 6 / 21, 0.5, 0)),
+  EXPECT_THROW((void)computeSunMap(yardIn(40), onDay(2026y / 6 / 21, 0.0)), std::invalid_argument);
+  EXPECT_THROW((void)computeSunMap(yardIn(40), onDay(2026y / 6 / 21, 0.5, 0)),
                std::invalid_argument);
 }
 
 TEST(SunMapTest, NoAreaGivesAnEmptyMap) {
   SunMapRequest request = onDay(2026y / 6 / 21);
   request.area = Box();
-  EXPECT_TRUE(computeSunMap(yardAt(40), request)->empty());
+  EXPECT_TRUE(computeSunMap(yardIn(40), request)->empty());
 }
 
 TEST(SunMapTest, HoursAreToldByCellAndOnlyInside) {

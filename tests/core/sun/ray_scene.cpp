@@ -9,7 +9,7 @@ namespace tussock::test {
 
 namespace {
 
-double uniform(std::mt19937_64& random, double low, double high) {
+double evenly(std::mt19937_64& random, double low, double high) {
   return std::uniform_real_distribution<double>(low, high)(random);
 }
 
@@ -23,44 +23,44 @@ bool oneIn(int count, std::mt19937_64& random) {
 
 RayHouse randomHouse(std::mt19937_64& random) {
   RayHouse house;
-  house.at = {uniform(random, 0, 14), uniform(random, 0, 10)};
-  house.width = uniform(random, 2, 5);
-  house.length = house.width * uniform(random, 1.2, 2.0);
-  house.turn = uniform(random, 0, 6.2);
+  house.at = {evenly(random, 0, 14), evenly(random, 0, 10)};
+  house.width = evenly(random, 2, 5);
+  house.length = house.width * evenly(random, 1.2, 2.0);
+  house.turn = evenly(random, 0, 6.2);
   house.roof = static_cast<Roof>(whole(random, 0, 2));
   if (oneIn(3, random)) {
-    house.otherWidth = house.width * uniform(random, 0.5, 0.95);
-    house.otherLength = house.width * uniform(random, 1.3, 2.2);
+    house.otherWidth = house.width * evenly(random, 0.5, 0.95);
+    house.otherLength = house.width * evenly(random, 1.3, 2.2);
   }
-  if (oneIn(4, random)) house.base = uniform(random, 2.0, 3.0);
-  house.eave = house.base + uniform(random, 2, 5);
-  house.ridge = house.eave + (house.roof == Roof::Flat ? 0.0 : uniform(random, 0.5, 3));
-  if (oneIn(3, random)) house.overhang = uniform(random, 0.2, 1.0);
+  if (oneIn(4, random)) house.base = evenly(random, 2.0, 3.0);
+  house.eave = house.base + evenly(random, 2, 5);
+  house.ridge = house.eave + (house.roof == Roof::Flat ? 0.0 : evenly(random, 0.5, 3));
+  if (oneIn(3, random)) house.overhang = evenly(random, 0.2, 1.0);
   return house;
 }
 
 RayBox randomFence(std::mt19937_64& random) {
   RayBox box;
-  box.centre = {uniform(random, 0, 16), uniform(random, 0, 12)};
-  box.halfLength = uniform(random, 1, 6);
-  box.halfWidth = uniform(random, 0.05, 0.4);
-  box.turn = uniform(random, 0, 3.1);
-  box.eave = box.ridge = uniform(random, 0.8, 2.5);
-  box.openness = whole(random, 0, 1) * uniform(random, 0.1, 0.9);
+  box.centre = {evenly(random, 0, 16), evenly(random, 0, 12)};
+  box.halfLength = evenly(random, 1, 6);
+  box.halfWidth = evenly(random, 0.05, 0.4);
+  box.turn = evenly(random, 0, 3.1);
+  box.eave = box.ridge = evenly(random, 0.8, 2.5);
+  box.openness = whole(random, 0, 1) * evenly(random, 0.1, 0.9);
   box.followsGround = true;
   return box;
 }
 
 RayTree randomTree(std::mt19937_64& random) {
   RayTree tree;
-  tree.at = {uniform(random, -4, 20), uniform(random, -4, 16)};
+  tree.at = {evenly(random, -4, 20), evenly(random, -4, 16)};
   tree.shape = static_cast<CrownShape>(whole(random, 0, 2));
-  tree.radius = uniform(random, 0.6, 3.5);
-  tree.base = uniform(random, 0.3, 3);
-  tree.top = tree.base + uniform(random, 1, 8);
-  tree.trunkRadius = uniform(random, 0.05, 0.3);
-  tree.opennessLeaf = whole(random, 0, 1) * uniform(random, 0.05, 0.4);
-  tree.opennessBare = uniform(random, 0.4, 0.9);
+  tree.radius = evenly(random, 0.6, 3.5);
+  tree.base = evenly(random, 0.3, 3);
+  tree.top = tree.base + evenly(random, 1, 8);
+  tree.trunkRadius = evenly(random, 0.05, 0.3);
+  tree.opennessLeaf = whole(random, 0, 1) * evenly(random, 0.05, 0.4);
+  tree.opennessBare = evenly(random, 0.4, 0.9);
   if (whole(random, 0, 3) == 0) tree.leafOn = 280, tree.leafOff = 160;
   return tree;
 }
@@ -118,13 +118,13 @@ std::vector<RayBox> legsOf(const RayHouse& house, double out) {
 
 void addSlopeAndSkyline(std::mt19937_64& random, RayScene& scene) {
   if (oneIn(2, random)) {
-    scene.slope = uniform(random, 1, 10);
-    scene.aspect = uniform(random, 0, 360);
+    scene.slope = evenly(random, 1, 10);
+    scene.aspect = evenly(random, 0, 360);
   }
   if (!oneIn(3, random)) return;
   for (int i = whole(random, 1, 6); i > 0; --i)
     scene.skyline.push_back(
-        {Angle::degrees(uniform(random, 0, 360)), Angle::degrees(uniform(random, -2, 25))});
+        {Angle::degrees(evenly(random, 0, 360)), Angle::degrees(evenly(random, -2, 25))});
 }
 
 void setGround(const RayScene& scene, Settings& settings) {
