@@ -6,10 +6,19 @@
 #include "app/panels/object_form.h"
 #include "core/model/sun_hours_text.h"
 #include "core/sun/position.h"
+#include "core/sun/survey_reading.h"
 
 namespace tussock {
 
 namespace {
+
+// A change that would make it what nobody can have seen is not taken.
+QString changed(SunReading& reading, const SunReading& next, const Document& document) {
+  if (const auto problem = readingProblem(next, document.yard().settings))
+    return QString::fromStdString(*problem);
+  reading = next;
+  return {};
+}
 
 QString readDate(const QString& typed, Date& value) {
   const auto read = parseDate(typed.trimmed().toStdString());
@@ -38,10 +47,18 @@ void fillForm(FieldForm& form, Document& document, Id<SunReading> id) {
   reading.field(
       "reading-day", formTr("Day"),
       [](const SunReading& r) { return QString::fromStdString(formatDate(r.day)); },
-      [](SunReading& r, const QString& typed) { return readDate(typed, r.day); });
+      [&document](SunReading& r, const QString& typed) {
+        SunReading next = r;
+        const QString trouble = readDate(typed, next.day);
+        return trouble.isEmpty() ? changed(r, next, document) : trouble;
+      });
   reading.field(
       "reading-hours", formTr("Sun seen"), [](const SunReading& r) { return hoursText(r.hours); },
-      [](SunReading& r, const QString& typed) { return readHours(typed, r.hours); });
+      [&document](SunReading& r, const QString& typed) {
+        SunReading next = r;
+        const QString trouble = readHours(typed, next.hours);
+        return trouble.isEmpty() ? changed(r, next, document) : trouble;
+      });
   reading.text("reading-note", formTr("Note"), &SunReading::note);
   form.addNote(
       formTr("Watch on a clear day, or the hours are too few. Hours in which sun and shade flicker "

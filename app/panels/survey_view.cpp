@@ -12,6 +12,7 @@
 #include "app/look/theme.h"
 #include "app/panels/field_text.h"
 #include "app/panels/scrolled.h"
+#include "core/sun/survey_reading.h"
 
 namespace tussock {
 
@@ -45,6 +46,7 @@ SurveyView::SurveyView(Document& document, Survey& survey, QWidget* parent)
       survey_(survey),
       column_(new QVBoxLayout(this)),
       sum_(cell({}, "note")),
+      unused_(cell({}, "note")),
       look_(button(QStringLiteral("survey-look"), tr("Look for trees that fit"))),
       offer_(new QLabel),
       apply_(button(QStringLiteral("survey-apply"), tr("Change the trees"))),
@@ -61,7 +63,10 @@ SurveyView::SurveyView(Document& document, Survey& survey, QWidget* parent)
   answers->addWidget(apply_);
   answers->addWidget(dismiss_);
   answers->addStretch(1);
+  unused_->setObjectName(QStringLiteral("survey-unused"));
+  unused_->setWordWrap(true);
   column_->addWidget(sum_);
+  column_->addWidget(unused_);
   column_->addWidget(look_, 0, Qt::AlignLeft);
   column_->addWidget(offer_);
   column_->addLayout(answers);
@@ -79,11 +84,25 @@ QPushButton* SurveyView::button(const QString& name, const QString& words) {
 }
 
 void SurveyView::refresh() {
+  showUnused();
   const bool any = !survey_.compared().empty();
-  setVisible(any);
+  setVisible(any || !unused_->text().isEmpty());
+  for (QWidget* part : {static_cast<QWidget*>(sum_), static_cast<QWidget*>(look_)})
+    part->setVisible(any);
+  if (!any && table_) table_->hide();
   if (!any) return;
   showReadings();
   showOffer();
+}
+
+// Readings that cannot be what was seen, such as those of another program's file.
+void SurveyView::showUnused() {
+  QStringList lines;
+  for (const SunReading& reading : document_.yard().sunReadings)
+    if (const auto problem = readingProblem(reading, document_.yard().settings))
+      lines << tr("Not used: %1").arg(QString::fromStdString(*problem));
+  unused_->setText(lines.join(QLatin1Char('\n')));
+  unused_->setVisible(!lines.isEmpty());
 }
 
 void SurveyView::showReadings() {

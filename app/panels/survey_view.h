@@ -21,6 +21,7 @@ class SurveyView : public QWidget {
   void refresh();
 
  private:
+  void showUnused();
   void showReadings();
   void addRow(int row, const ReadingCompared& compared);
   void showOffer();
@@ -32,6 +33,7 @@ class SurveyView : public QWidget {
   QVBoxLayout* column_;
   QWidget* table_ = nullptr;
   QLabel* sum_;
+  QLabel* unused_;
   QPushButton* look_;
   QLabel* offer_;
   QPushButton* apply_;

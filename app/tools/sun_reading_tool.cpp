@@ -3,6 +3,7 @@
 
 #include "core/edit/draft.h"
 #include "core/model/sun_hours_text.h"
+#include "core/sun/survey_reading.h"
 
 namespace tussock {
 
@@ -30,6 +31,8 @@ QString SunReadingTool::take(Point at, const QString& typed) {
   reading.at = at;
   reading.day = canvas_.sunView().choice().day;
   reading.hours = *hours;
+  if (const auto problem = readingProblem(reading, document.yard().settings))
+    return QString::fromStdString(*problem);
   Draft draft(document.yard());
   draft.put(reading);
   if (document.commit(draft.finish(QObject::tr("Note sun reading").toStdString())))

@@ -17,7 +17,7 @@ struct ReadingCompared {
   double observed = 0.0, computed = 0.0;  // hours on the reading's day
   [[nodiscard]] double residual() const { return observed - computed; }
 };
-// In order of the readings; those with no place, day or hours from 0 to 24 are left out.
+// In order of the readings; those with a problem (see readingProblem) are left out.
 [[nodiscard]] std::vector<ReadingCompared> compareReadings(const Yard& yard);
 // Root mean square of the residuals, hours; 0 without readings.
 [[nodiscard]] double rmsOf(const std::vector<ReadingCompared>& compared);

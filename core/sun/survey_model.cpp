@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/sun/shade.h"
+#include "core/sun/survey_reading.h"
 
 namespace tussock {
 
@@ -26,17 +27,13 @@ std::vector<double> sharesAt(Point p, MonthDay day, const std::vector<SunStep>& 
 
 }  // namespace
 
-bool isUsable(const SunReading& reading) {
-  return isFinite(reading.at) && reading.day.ok() && reading.hours >= 0.0 && reading.hours <= 24.0;
-}
-
 SurveyModel::SurveyModel(const Yard& yard) : settings_(yard.settings) {
   versions_.resize(yard.trees.size());
   Yard treeless = yard;
   treeless.trees = {};
   const Solids solids = solidsOf(treeless);
   for (const SunReading& reading : yard.sunReadings) {
-    if (!isUsable(reading)) continue;
+    if (readingProblem(reading, settings_)) continue;
     readings_.push_back(reading);
     Sight sight;
     sight.at = reading.at;

@@ -10,9 +10,6 @@
 
 namespace tussock {
 
-// A finite place, a day of the calendar, and hours from 0 to 24.
-[[nodiscard]] bool isUsable(const SunReading& reading);
-
 class SurveyModel {
  public:
   explicit SurveyModel(const Yard& yard);

@@ -112,6 +112,47 @@ TEST_F(SunSurvey, WhatCannotBeHoursIsAskedAgain) {
   EXPECT_EQ(inFile().sunReadings.size(), 1u);
 }
 
+TEST_F(SunSurvey, MoreSunThanTheDayHasIsAskedAgain) {
+  start(yardWithOak(6.0));
+  trigger("toolReading");
+  click({1.0, 2.0});
+  type(QStringLiteral("20"));
+  EXPECT_TRUE(canvas().asking());
+  EXPECT_TRUE(inFile().sunReadings.empty());
+  canvas().findChild<QLineEdit*>(QStringLiteral("canvasFieldText"))->selectAll();
+  type(QStringLiteral("3"));
+  const Yard kept = inFile();
+  ASSERT_EQ(kept.sunReadings.size(), 1u);
+  QTest::qWait(0);
+  auto* hours = shown<QLineEdit>("reading-hours");
+  ASSERT_TRUE(hours);
+  hours->setFocus();
+  hours->selectAll();
+  QTest::keyClicks(hours, QStringLiteral("20"));
+  QTest::keyClick(hours, Qt::Key_Return);
+  EXPECT_DOUBLE_EQ(inFile().sunReadings.begin()->hours, 3.0);
+}
+
+// As another program's file may bring it.
+TEST_F(SunSurvey, AReadingThatCannotBeIsLeftOutAndToldOf) {
+  Yard yard = yardWithOak(6.0);
+  SunReading reading;
+  reading.id = Id<SunReading>(1001);
+  reading.at = {1.0, 2.0};
+  reading.day = Date{std::chrono::year(2026), std::chrono::month(9), std::chrono::day(10)};
+  reading.hours = 20.0;
+  yard.sunReadings = yard.sunReadings.with(reading);
+  start(yard);
+  survey().wait();
+  QTest::qWait(0);
+  EXPECT_TRUE(survey().compared().empty());
+  auto* unused = shown<QLabel>("survey-unused");
+  ASSERT_TRUE(unused);
+  EXPECT_TRUE(unused->text().contains(QStringLiteral("20 h cannot have been seen")))
+      << qPrintable(unused->text());
+  EXPECT_FALSE(shown<QPushButton>("survey-look"));
+}
+
 TEST_F(SunSurvey, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
   startSurveyed();
   EXPECT_GT(rmsOf(survey().compared()), 0.3);
