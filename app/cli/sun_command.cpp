@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <ostream>
 
 #include <fmt/format.h>
@@ -10,6 +13,7 @@
 #include "app/print/sun_picture.h"
 #include "core/exchange/sun_csv.h"
 #include "core/store/yard_file.h"
+#include "core/sun/month_map.h"
 #include "core/sun/position.h"
 #include "core/sun/shade_problems.h"
 #include "core/sun/tree_growth.h"
@@ -20,19 +24,37 @@ namespace {
 
 struct SunOptions {
   std::string file, date, out;
-  bool season = false;
-  double cellMetres = 0.1;
+  bool season = false, bedsOnly = false, worstMonth = false;
+  unsigned month = 0;                // 1 to 12; 0: none was asked for
+  std::optional<double> cellMetres;  // by itself kUsualCell, or what fits
   int stepMinutes = 5;
   double years = 0.0;
 };
 
-SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
+constexpr double kUsualCell = 0.1;  // metres
+
+SunMapRequest groundFor(const SunOptions& options, const Yard& yard) {
   SunMapRequest request;
   request.area = siteBox(yard);
+  if (options.bedsOnly) request = onlyBeds(yard, request);
   if (request.area.empty())
-    throw UsageError("Nothing is drawn in this yard yet, so there is no ground to map.");
-  request.cell = Length::metres(options.cellMetres);
+    throw UsageError(options.bedsOnly
+                         ? "There are no beds in this yard. Leave out --beds to map the lot."
+                         : "Nothing is drawn in this yard yet, so there is no ground to map.");
+  request.cell = Length::metres(options.cellMetres.value_or(kUsualCell));
+  const double least = std::min(request.area.width(), request.area.height());
+  if (options.cellMetres && *options.cellMetres > least)
+    throw UsageError(fmt::format(
+        "--cell is {:g} m, and the ground is {:.1f} m by {:.1f} m. Give {:.2f} m or less.",
+        *options.cellMetres, request.area.width(), request.area.height(),
+        std::floor(least * 100.0) / 100.0));
+  return request;
+}
+
+SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
+  SunMapRequest request = groundFor(options, yard);
   request.stepMinutes = options.stepMinutes;
+  if (options.month > 0 || options.worstMonth) request.detail = SunDetail::Months;
   if (options.date.empty()) return request;
   request.day = parseDate(options.date);
   if (!request.day)
@@ -46,9 +68,20 @@ SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
   return request;
 }
 
+SunMean meanFrom(const SunOptions& options) {
+  SunMean mean;
+  mean.years = options.years;
+  if (options.worstMonth) mean.span = SunSpan::WorstMonth;
+  if (options.month == 0) return mean;
+  mean.span = SunSpan::Month;
+  mean.month = std::chrono::month(options.month);
+  return mean;
+}
+
 void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions& options,
               const Yard& yard) {
-  const std::vector<SunNote> notes = sunNotes(yard, request, options.years);
+  const SunMean mean = meanFrom(options);
+  const std::vector<SunNote> notes = sunNotes(yard, request, mean);
   if (lowerExtension(options.out) == ".csv") {
     const std::filesystem::path out(options.out);
     writeWhole(out, sunMapToCsv(map));
@@ -56,15 +89,40 @@ void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions&
     return;
   }
   ensurePainting();
-  const SunPictureText text{yard.settings.name, sunSpan(yard, request), notes,
-                            sunProfile(yard.settings.sunProfile)};
+  const SunPictureText text{yard.settings.name, sunSpan(yard, request, mean), notes,
+                            sunProfile(yard.settings.sunProfile), options.bedsOnly};
   writeSunPicture(map, yard, text, QString::fromStdString(options.out));
 }
 
+// Without a cell asked for, a large site gets the smallest that fits.
+void fitCell(const Yard& yard, SunMapRequest& request, Console& console) {
+  const Length cell = finestCell(yard, request);
+  if (cell <= request.cell) return;
+  request.cell = cell;
+  console.err << fmt::format(
+      "The ground is {:.0f} m by {:.0f} m: mapped in cells of {:g} m, the smallest that fit.\n",
+      request.area.width(), request.area.height(), cell.metres());
+}
+
+SunMap meanOf(const SunMap& map, const SunMean& mean, const Yard& yard) {
+  if (mean.span == SunSpan::Season) return map;
+  if (mean.span == SunSpan::WorstMonth) return worstMonthMapOf(map);
+  SunMap month = monthMapOf(map, mean.month);
+  if (month.empty()) {
+    const GrowingSeason season = growingSeason(yard.settings);
+    throw UsageError(fmt::format("{} is outside the growing season, {} to {}. Give a month of it.",
+                                 readableMonth(mean.month), readableMonthDay(season.first),
+                                 readableMonthDay(season.last)));
+  }
+  return month;
+}
+
 // What the map refuses, it refuses for what was asked.
-SunMap mapOf(const Yard& yard, const SunMapRequest& request) {
+SunMap mapOf(const Yard& yard, SunMapRequest& request, const SunOptions& options,
+             Console& console) {
   try {
-    return computeSunMap(yard, request).value();
+    if (!options.cellMetres) fitCell(yard, request, console);
+    return meanOf(computeSunMap(yard, request).value(), meanFrom(options), yard);
   } catch (const std::invalid_argument& error) {
     throw UsageError(error.what());
   }
@@ -77,10 +135,11 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   refuseOwnFile(options.out, options.file);
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Yard yard = grownBy(file.yard(), options.years);
-  const SunMapRequest request = requestFrom(options, yard);
-  for (const ShadeProblem& problem : shadeProblems(yard))
-    console.err << sentenceOf(problem, yard.settings.units) << '\n';
-  writeMap(mapOf(yard, request), request, options, yard);
+  SunMapRequest request = requestFrom(options, yard);
+  for (const std::string& sentence : sentencesOf(solidProblems(yard), yard.settings.units))
+    console.err << sentence << '\n';
+  const SunMap map = mapOf(yard, request, options, console);
+  writeMap(map, request, options, yard);
   console.err << "Wrote " << options.out;
   if (extension == ".csv") console.err << " and " << options.out << kCsvMetadataSuffix;
   console.err << '\n';
@@ -96,7 +155,18 @@ void addSun(CLI::App& app, Action& chosen) {
   auto* date = command->add_option("--date", options->date, "One day, YYYY-MM-DD");
   command->add_flag("--season", options->season, "The growing season (as without --date)")
       ->excludes(date);
-  command->add_option("--cell", options->cellMetres, "Side of a cell in metres")
+  auto* month = command->add_option("--month", options->month, "One month of the season, 1 to 12")
+                    ->check(between(1, 12))
+                    ->excludes(date);
+  command
+      ->add_flag("--worst-month", options->worstMonth,
+                 "At each place the month of the season with the least sun")
+      ->excludes(date)
+      ->excludes(month);
+  command->add_flag("--beds", options->bedsOnly, "Only the ground of the beds");
+  command
+      ->add_option("--cell", options->cellMetres,
+                   "Side of a cell in metres (0.1, or the smallest that fits)")
       ->check(between(0.01, 100.0));
   command->add_option("--step", options->stepMinutes, "Minutes between sun positions")
       ->check(between(1, 60));

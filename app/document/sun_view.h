@@ -12,12 +12,12 @@
 #include "app/document/document.h"
 #include "app/document/sun_worker.h"
 #include "core/sun/hour_grid.h"
+#include "core/sun/month_map.h"
 #include "core/sun/position.h"
 
 namespace tussock {
 
 enum class SunLook { Off, Hours, Shadows };
-enum class SunSpan { Season, Month, WorstMonth };
 
 struct SunChoice {
   SunLook look = SunLook::Off;

@@ -188,7 +188,8 @@ void writeSunPicture(const SunMap& map, const Yard& yard, const SunPictureText& 
   painter.save();
   painter.setClipRect(page.map);
   painter.translate(page.map.topLeft());
-  paintSunPlan(painter, mapping, map, yard, text.classes);
+  paintSunPlan(painter, mapping, map, yard, text.classes,
+               text.bedsOnly ? SunGround::Beds : SunGround::Whole);
   painter.restore();
   const int right = page.size.width() - kSpace5;
   paintHeader(painter, text, right - kSpace5 - kScaleRoom, theme);

@@ -17,6 +17,7 @@ struct SunPictureText {
   std::string span;            // the day or the season
   std::vector<SunNote> notes;  // printed below the legend
   SunProfile classes;          // marked on the legend
+  bool bedsOnly = false;       // the map tells of the beds' ground only
 };
 
 // Throws std::runtime_error naming the path.

@@ -15,7 +15,7 @@ namespace tussock {
 namespace {
 
 constexpr double kMapPixels = 1400.0;
-constexpr double kStub = 3.0;  // pixels of a tree's trunk
+constexpr double kStub = 3.0;  // pixels of a trunk that is drawn no smaller
 
 // The cells reach up to one beyond the ground asked for, where their side does not divide it.
 void paintHours(QPainter& painter, const SceneMapping& mapping, const HourGrid& grid) {
@@ -24,6 +24,12 @@ void paintHours(QPainter& painter, const SceneMapping& mapping, const HourGrid& 
 
 QPainterPath onPicture(const Polygon& polygon, const SceneMapping& mapping) {
   return mapping.transform().map(pathOf(polygon));
+}
+
+QPainterPath bedsOf(const Yard& yard, const SceneMapping& mapping) {
+  QPainterPath beds;
+  for (const Bed& bed : yard.beds) beds = beds.united(onPicture(bed.outline, mapping));
+  return beds;
 }
 
 void paintBeds(QPainter& painter, const SceneMapping& mapping, const Yard& yard,
@@ -71,7 +77,10 @@ void paintTrees(QPainter& painter, const SceneMapping& mapping, const Yard& yard
     painter.setPen(QPen(theme.ink, 1.0, Qt::DashLine));
     painter.drawEllipse(at, radius, radius);
     painter.setPen(QPen(theme.ink, 1.5));
-    painter.drawEllipse(at, kStub, kStub);
+    const double trunk = std::max(kStub, mapping.pixels(tree.trunkDiameter.metres()) / 2.0);
+    painter.setBrush(theme.paper);
+    painter.drawEllipse(at, trunk, trunk);
+    painter.setBrush(Qt::NoBrush);
   }
 }
 
@@ -85,12 +94,15 @@ SceneMapping sunPlanMapping(const SunMap& map) {
 }
 
 void paintSunPlan(QPainter& painter, const SceneMapping& mapping, const SunMap& map,
-                  const Yard& yard, const SunProfile& classes) {
+                  const Yard& yard, const SunProfile& classes, SunGround ground) {
   const Theme theme = Theme::light();
   const HourGrid grid = hourGridOf(map);
   SunLimits limits(grid, classes, map.area());
+  painter.save();
+  if (ground == SunGround::Beds) painter.setClipPath(bedsOf(yard, mapping), Qt::IntersectClip);
   paintHours(painter, mapping, grid);
   limits.paintLines(painter, mapping, theme);
+  painter.restore();
   paintBuildings(painter, mapping, yard, theme);
   paintBarriers(painter, mapping, yard, theme);
   paintTrees(painter, mapping, yard, theme);

@@ -12,7 +12,9 @@ namespace tussock {
 
 // All of the map's ground, the longer side 1400 pixels.
 [[nodiscard]] SceneMapping sunPlanMapping(const SunMap& map);
+// Where only the beds' ground is known, hours are painted inside their outlines and nowhere else.
+enum class SunGround { Whole, Beds };
 void paintSunPlan(QPainter& painter, const SceneMapping& mapping, const SunMap& map,
-                  const Yard& yard, const SunProfile& classes);
+                  const Yard& yard, const SunProfile& classes, SunGround ground);
 
 }  // namespace tussock

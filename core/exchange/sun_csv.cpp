@@ -31,8 +31,9 @@ std::string sunMapToCsv(const SunMap& map) {
   csv += csvRecord(header);
   for (int row = 0; row < map.rows(); ++row)
     for (int column = 0; column < map.columns(); ++column) {
-      if (map.underBuilding(column, row)) continue;
       const Point p = map.centreOf(column, row);
+      if (map.underBuilding(column, row) || !map.known(column, row) || !map.area().contains(p))
+        continue;
       const SunHours hours = map.at(column, row);
       // Numbers go in as they are: a spreadsheet takes -3.25 for a number, not a formula.
       csv += fmt::format("{:.3f},{:.3f},{:.3f},{:.3f},{:.3f}\r\n", p.x, p.y, hours.total(),

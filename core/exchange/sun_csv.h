@@ -12,7 +12,8 @@ namespace tussock {
 
 // The header x_m,y_m,hours,before_noon,after_noon; then cell centres in site coordinates, south to
 // north and west to east, with mean hours of direct sun a day to three places, in all and on both
-// sides of solar noon. Cells under buildings are left out.
+// sides of solar noon. Cells under buildings, cells that were not asked for, and
+// cells with their centre past the edge of the map's area are left out.
 [[nodiscard]] std::string sunMapToCsv(const SunMap& map);
 
 // The notes and the columns as JSON, for a file that stands beside the table and bears its name

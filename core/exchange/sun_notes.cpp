@@ -8,6 +8,7 @@
 
 #include "core/catalog/fit.h"
 #include "core/sun/horizon.h"
+#include "core/sun/shade_problems.h"
 #include "core/sun/sun_days.h"
 #include "core/units/measure_text.h"
 
@@ -105,34 +106,48 @@ std::string grownText(const Yard& yard, double years) {
 
 }  // namespace
 
-std::string sunSpan(const Yard& yard, const SunMapRequest& request) {
+std::string sunSpan(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
   if (request.day) return dated(*request.day);
   const GrowingSeason season = growingSeason(yard.settings);
   const std::vector<Date> days = daysOf(season, request.year);
   if (days.empty()) return {};
-  return fmt::format("{} to {}{}", dated(days.front()), dated(days.back()),
-                     season.assumed ? " (frost dates not known)" : "");
+  const std::string all = fmt::format("{} to {}{}", dated(days.front()), dated(days.back()),
+                                      season.assumed ? " (frost dates not known)" : "");
+  switch (mean.span) {
+    case SunSpan::Month:
+      return fmt::format("{} within the season {}", readableMonth(mean.month), all);
+    case SunSpan::WorstMonth:
+      return fmt::format("the month with the least sun at each place, of {}", all);
+    case SunSpan::Season:
+      break;
+  }
+  return all;
 }
 
-std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, double years) {
+std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
   const Box& area = request.area;
-  return {{"Yard", yard.settings.name},
-          {"Days", sunSpan(yard, request)},
-          {"Place", placeText(yard.settings)},
-          {"Ground", groundText(yard.settings)},
-          {"Skyline", skylineText(yard.settings)},
-          {"Area", fmt::format("{} by {}", lengthText(area.width(), yard.settings.units),
-                               lengthText(area.height(), yard.settings.units))},
-          {"Cell", cellText(request.cell, yard.settings.units)},
-          {"Step", fmt::format("{} min", request.stepMinutes)},
-          {"Solids",
-           counted(yard.buildings.size(), "building", "buildings") + ", " +
-               counted(yard.barriers.size(), "wall, fence or hedge", "walls, fences and hedges") +
-               ", " + counted(yard.trees.size(), "tree", "trees")},
-          {"Leaves", treesText(yard)},
-          {"Growth", grownText(yard, years)},
-          {"Sun", "its centre above 0° true altitude; clear sky"},
-          {"Classes", classesText(yard.settings)}};
+  std::vector<SunNote> notes = {
+      {"Yard", yard.settings.name},
+      {"Days", sunSpan(yard, request, mean)},
+      {"Place", placeText(yard.settings)},
+      {"Ground", groundText(yard.settings)},
+      {"Skyline", skylineText(yard.settings)},
+      {"Area", fmt::format("{} by {}", lengthText(area.width(), yard.settings.units),
+                           lengthText(area.height(), yard.settings.units))},
+      {"Cell", cellText(request.cell, yard.settings.units)},
+      {"Step", fmt::format("{} min", request.stepMinutes)},
+      {"Solids",
+       counted(yard.buildings.size(), "building", "buildings") + ", " +
+           counted(yard.barriers.size(), "wall, fence or hedge", "walls, fences and hedges") +
+           ", " + counted(yard.trees.size(), "tree", "trees")},
+      {"Leaves", treesText(yard)},
+      {"Growth", grownText(yard, mean.years)},
+      {"Sun", "its centre above 0° true altitude; clear sky"},
+      {"Classes", classesText(yard.settings)}};
+  if (!request.only.empty()) notes.push_back({"Where", "the ground of the beds only"});
+  for (std::string& sentence : sentencesOf(solidProblems(yard), yard.settings.units))
+    notes.push_back({"Doubt", std::move(sentence)});
+  return notes;
 }
 
 }  // namespace tussock

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/sun/map.h"
+#include "core/sun/month_map.h"
 
 namespace tussock {
 
@@ -13,12 +13,19 @@ struct SunNote {
   std::string name, value;  // "Cell", "0.25 m"
 };
 
-// "20 June 2027", or the season's first and last day with the year, and whether it is a guess.
-[[nodiscard]] std::string sunSpan(const Yard& yard, const SunMapRequest& request);
-// Days, place, ground, skyline, cells, steps, trees and their leaf dates, and the source of the sun
-// classes; figures in the yard's units. `years` is how many the trees of the yard have been grown
-// by.
+// Of which days the hours are the mean, and by how many years the yard's trees have been grown.
+struct SunMean {
+  SunSpan span = SunSpan::Season;
+  std::chrono::month month = std::chrono::June;  // where the span is a month
+  double years = 0.0;
+};
+// "20 June 2027", or the season's first and last day with the year, and whether it is a guess; the
+// month, where the mean is of one.
+[[nodiscard]] std::string sunSpan(const Yard& yard, const SunMapRequest& request,
+                                  const SunMean& mean);
+// Days, place, ground, skyline, cells, steps, trees and their leaf dates, the source of the sun
+// classes, and where shade is missing or doubtful; figures in the yard's units.
 [[nodiscard]] std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request,
-                                            double years);
+                                            const SunMean& mean);
 
 }  // namespace tussock

@@ -100,6 +100,12 @@ using Progress = std::function<void(double share)>;  // 0 to 1, called from the 
 [[nodiscard]] std::optional<SunMap> computeSunMap(const Yard& yard, const SunMapRequest& request,
                                                   std::stop_token stop = {},
                                                   const Progress& progress = {});
+// The smallest cell in whole centimetres, no smaller than the one asked for, with which the map of
+// the request fits into memory (see computeSunMap).
+[[nodiscard]] Length finestCell(const Yard& yard, const SunMapRequest& request);
+// The ground of the beds and nothing else, in an area half a metre larger; an empty one in a yard
+// without beds.
+[[nodiscard]] SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request);
 // The map the checks, the window and the sheets share: growing season with its months, over the
 // site (see siteBox) and a metre around the beds, 0.25 m; cells are doubled while there are more
 // than 400,000. Where they would be larger than 0.5 m on the whole site, only the beds and a metre

@@ -10,6 +10,7 @@ namespace tussock {
 namespace {
 
 constexpr double kMargin = 1.0;        // metres around the beds
+constexpr double kBedMargin = 0.5;     // around beds that are mapped alone
 constexpr double kMostCells = 4e5;     // beyond this, cells are doubled
 constexpr double kCoarsestSite = 0.5;  // metres: beyond this, only the beds are asked for
 
@@ -87,6 +88,17 @@ SunMapRequest seasonRequest(const Yard& yard) {
   if (cellFor(request.area).metres() > kCoarsestSite && !yard.beds.empty())
     askForBedsOnly(yard, request);
   request.cell = cellFor(request.area);
+  return request;
+}
+
+SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request) {
+  request.area = {};
+  request.only.clear();
+  for (const Bed& bed : yard.beds) {
+    request.area.include(boundsOf(bed.outline));
+    request.only.push_back(bed.outline);
+  }
+  if (!request.area.empty()) request.area = request.area.grown(kBedMargin);
   return request;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/sun/shade_problems.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -124,6 +125,15 @@ Point placeOf(const Barrier& barrier) {
   return barrier.line.empty() ? Point{std::nan(""), std::nan("")} : barrier.line.front();
 }
 
+template <class T>
+void addProblem(const T& object, std::string_view kind, Point at, const Trouble& trouble,
+                std::vector<ShadeProblem>& problems) {
+  if (trouble.text.empty()) return;
+  const std::string name = object.name.empty() ? "" : fmt::format(" “{}”", object.name);
+  problems.push_back(
+      {refTo(object.id), at, fmt::format("the {}{}", kind, name), trouble.text, trouble.asDrawn});
+}
+
 }  // namespace
 
 std::string sentenceOf(const ShadeProblem& problem, UnitSystem units) {
@@ -138,22 +148,36 @@ std::string sentenceOf(const ShadeProblem& problem, UnitSystem units) {
          problem.trouble;
 }
 
-std::vector<ShadeProblem> shadeProblems(const Yard& yard) {
+std::vector<std::string> sentencesOf(const std::vector<ShadeProblem>& problems, UnitSystem units) {
+  std::vector<std::string> sentences;
+  for (auto each = problems.begin(); each != problems.end(); ++each) {
+    const auto alike = [&](const ShadeProblem& other) { return other.trouble == each->trouble; };
+    if (std::any_of(problems.begin(), each, alike)) continue;
+    std::string others;
+    for (auto other = std::find_if(each + 1, problems.end(), alike); other != problems.end();
+         other = std::find_if(other + 1, problems.end(), alike))
+      others += (others.empty() ? " The same holds for " : ", ") + other->subject;
+    sentences.push_back(sentenceOf(*each, units) + others + (others.empty() ? "" : "."));
+  }
+  return sentences;
+}
+
+std::vector<ShadeProblem> solidProblems(const Yard& yard) {
   std::vector<ShadeProblem> problems;
   const auto add = [&](const auto& object, std::string_view kind, Point at,
-                       const Trouble& trouble) {
-    if (trouble.text.empty()) return;
-    const std::string name = object.name.empty() ? "" : fmt::format(" “{}”", object.name);
-    problems.push_back(
-        {refTo(object.id), at, fmt::format("the {}{}", kind, name), trouble.text, trouble.asDrawn});
-  };
+                       const Trouble& trouble) { addProblem(object, kind, at, trouble, problems); };
   for (const Building& building : yard.buildings)
     add(building, "building", placeOf(building.footprint), problemOf(building));
   for (const Barrier& barrier : yard.barriers)
     add(barrier, wordOf(barrier.kind), placeOf(barrier), problemOf(barrier));
   for (const Tree& tree : yard.trees) add(tree, "tree", tree.at, problemOf(tree, yard.settings));
+  return problems;
+}
+
+std::vector<ShadeProblem> shadeProblems(const Yard& yard) {
+  std::vector<ShadeProblem> problems = solidProblems(yard);
   const Trouble coarse = coarseProblem(seasonRequest(yard).cell, yard.settings.units);
-  for (const Bed& bed : yard.beds) add(bed, "bed", placeOf(bed.outline), coarse);
+  for (const Bed& bed : yard.beds) addProblem(bed, "bed", placeOf(bed.outline), coarse, problems);
   return problems;
 }
 

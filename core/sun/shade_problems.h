@@ -20,10 +20,16 @@ struct ShadeProblem {
 // With its place: "The building “Barn” at 3.00 m, 4.00 m has no height and casts no shade. ..."
 [[nodiscard]] std::string sentenceOf(const ShadeProblem& problem, UnitSystem units);
 
-// Outlines that cross themselves or have no ground; heights, sizes and crowns that are none; crowns
-// wider than their tree is high; beds so far apart that the shared map's cells are over 1 m; leaf
-// dates that are one or run over the new year north of the equator, or through midsummer south of
-// it.
+// Each trouble once with its first object in full, and the others that have it after it.
+[[nodiscard]] std::vector<std::string> sentencesOf(const std::vector<ShadeProblem>& problems,
+                                                   UnitSystem units);
+
+// Of buildings, walls and trees: outlines that cross themselves or have no ground; heights, sizes
+// and crowns that are none; crowns wider than their tree is high; leaf dates that are one or run
+// over the new year north of the equator, or through midsummer south of it.
+[[nodiscard]] std::vector<ShadeProblem> solidProblems(const Yard& yard);
+// The same, and beds so far apart that the cells of the shared map (see seasonRequest) are over 1
+// m.
 [[nodiscard]] std::vector<ShadeProblem> shadeProblems(const Yard& yard);
 
 }  // namespace tussock

@@ -36,14 +36,34 @@ void refuseBadRequest(const Settings& settings, const SunMapRequest& request) {
         "The yard's latitude and longitude are no place. Set them in the yard's settings.");
 }
 
-void refuseHugeGrid(const SunMapRequest& request, double cells, double bytesPerCell) {
-  if (cells * bytesPerCell <= kMostBytes) return;
-  const double larger = request.cell.metres() * std::sqrt(cells * bytesPerCell / kMostBytes);
+double cellsAlong(double metres, double cell) {
+  return std::max(1.0, std::ceil(metres / cell - 1e-9));
+}
+
+double bytesOf(const Box& area, double cell, std::size_t means) {
+  return cellsAlong(area.width(), cell) * cellsAlong(area.height(), cell) *
+         (kBytesPerCell + kBytesPerMean * static_cast<double>(means));
+}
+
+// In whole centimetres.
+double fittingCell(const SunMapRequest& request, std::size_t means) {
+  const double cell = request.cell.metres();
+  const double excess = bytesOf(request.area, cell, means) / kMostBytes;
+  if (excess <= 1.0) return cell;
+  double centimetres = std::ceil(cell * std::sqrt(excess) * 100.0) - 1.0;
+  while (centimetres < 1.0 || bytesOf(request.area, centimetres / 100.0, means) > kMostBytes)
+    centimetres += 1.0;
+  return centimetres / 100.0;
+}
+
+void refuseHugeGrid(const SunMapRequest& request, std::size_t means) {
+  const double bytes = bytesOf(request.area, request.cell.metres(), means);
+  if (bytes <= kMostBytes) return;
   throw std::invalid_argument(fmt::format(
       "A sun map of {:.0f} m by {:.0f} m in cells of {:g} m would need {:.0f} MB, and 256 "
       "MB is the most. Choose larger cells, of {:.2f} m or more, or a smaller area.",
-      request.area.width(), request.area.height(), request.cell.metres(),
-      std::ceil(cells * bytesPerCell / 1e6), std::ceil(larger * 100.0 + 1.0) / 100.0));
+      request.area.width(), request.area.height(), request.cell.metres(), std::ceil(bytes / 1e6),
+      fittingCell(request, means)));
 }
 
 Columns centresWithin(const Box& box, const Grid& grid) {
@@ -76,14 +96,10 @@ std::vector<Columns> askedOf(const std::vector<Polygon>& only, const Grid& grid)
 }
 
 Grid gridOf(const SunMapRequest& request, std::size_t means) {
+  refuseHugeGrid(request, means);
   const double cell = request.cell.metres();
-  const auto count = [cell](double metres) {
-    return std::max(1.0, std::ceil(metres / cell - 1e-9));
-  };
-  const double columns = count(request.area.width());
-  const double rows = count(request.area.height());
-  refuseHugeGrid(request, columns * rows,
-                 kBytesPerCell + kBytesPerMean * static_cast<double>(means));
+  const double columns = cellsAlong(request.area.width(), cell);
+  const double rows = cellsAlong(request.area.height(), cell);
   Grid grid{request.area.low, cell, static_cast<int>(columns), static_cast<int>(rows), {}};
   grid.asked = askedOf(request.only, grid);
   return grid;
@@ -105,6 +121,11 @@ Spans spansOf(const std::vector<Date>& days, SunDetail detail) {
     }
   }
   return spans;
+}
+
+std::vector<Date> daysAsked(const Yard& yard, const SunMapRequest& request) {
+  if (request.day) return {*request.day};
+  return daysOf(growingSeason(yard.settings), request.year);
 }
 
 void markUnknown(const SunWork& work, SunMap& map) {
@@ -184,6 +205,12 @@ std::vector<SunStep> SunWork::stepsOf(const DayClass& days) const {
   return tussock::stepsOf(days.day, latitude, longitude, request.stepMinutes, solids.horizon);
 }
 
+Length finestCell(const Yard& yard, const SunMapRequest& request) {
+  refuseBadRequest(yard.settings, request);
+  const Spans spans = spansOf(daysAsked(yard, request), request.detail);
+  return Length::metres(fittingCell(request, spans.days.size()));
+}
+
 SunWork workOf(const Yard& yard, const SunMapRequest& request) {
   refuseBadRequest(yard.settings, request);
   SunWork work;
@@ -191,8 +218,7 @@ SunWork workOf(const Yard& yard, const SunMapRequest& request) {
   work.solids = solidsOf(yard);
   work.latitude = yard.settings.latitude;
   work.longitude = yard.settings.longitude;
-  const std::vector<Date> days =
-      request.day ? std::vector{*request.day} : daysOf(growingSeason(yard.settings), request.year);
+  const std::vector<Date> days = daysAsked(yard, request);
   work.spans = spansOf(days, request.detail);
   work.grid = gridOf(request, work.spans.days.size());
   work.classes = classesOf(days, work.solids, work.longitude, declinationBand(request.stepMinutes));

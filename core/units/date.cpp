@@ -86,8 +86,11 @@ std::string formatDate(Date day) {
 }
 
 std::string readableMonthDay(MonthDay day) {
-  return fmt::format("{} {}", static_cast<unsigned>(day.day()),
-                     kMonthNames[static_cast<unsigned>(day.month()) - 1]);
+  return fmt::format("{} {}", static_cast<unsigned>(day.day()), readableMonth(day.month()));
+}
+
+std::string readableMonth(std::chrono::month month) {
+  return std::string(kMonthNames[static_cast<unsigned>(month) - 1]);
 }
 
 }  // namespace tussock

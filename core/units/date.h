@@ -38,7 +38,8 @@ struct WeekRange {
 [[nodiscard]] std::string formatMonthDay(MonthDay day);  // "04-20"
 // "2027-04-14"; nothing when it is no day of the calendar.
 [[nodiscard]] std::optional<Date> parseDate(std::string_view text);
-[[nodiscard]] std::string formatDate(Date day);            // "2027-04-14"
-[[nodiscard]] std::string readableMonthDay(MonthDay day);  // "20 April"
+[[nodiscard]] std::string formatDate(Date day);                     // "2027-04-14"
+[[nodiscard]] std::string readableMonthDay(MonthDay day);           // "20 April"
+[[nodiscard]] std::string readableMonth(std::chrono::month month);  // "April"
 
 }  // namespace tussock

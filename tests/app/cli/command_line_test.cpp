@@ -264,6 +264,52 @@ TEST_F(CommandLine, SunWritesTableAndPicture) {
   EXPECT_EQ(run({"sun", yard, "--date", "soon", "--out", path("s.csv")}).code, ExitCode::Usage);
 }
 
+TEST_F(CommandLine, SunMapsAMonthTheWorstOneAndTheBedsAlone) {
+  const std::string yard = example();
+  struct Table {
+    std::size_t rows = 0;
+    double sum = 0.0;
+  };
+  const auto tableOf = [&](std::vector<std::string> more) {
+    std::vector<std::string> words{"sun",    yard, "--cell", "0.5",
+                                   "--step", "20", "--out",  path("part.csv")};
+    words.insert(words.end(), more.begin(), more.end());
+    const Outcome outcome = run(words);
+    EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+    Table table;
+    std::istringstream lines(readFile(path("part.csv")));
+    double x = 0, y = 0, hours = 0;
+    for (std::string line; std::getline(lines, line);)
+      if (std::sscanf(line.c_str(), "%lf,%lf,%lf", &x, &y, &hours) == 3)
+        ++table.rows, table.sum += hours;
+    return table;
+  };
+  const auto days = [&] {
+    return noteIn(nlohmann::json::parse(readFile(path("part.csv-metadata.json"))), "Days");
+  };
+  const Table season = tableOf({});
+  const Table june = tableOf({"--month", "6"});
+  EXPECT_THAT(days(), HasSubstr("June within the season"));
+  const Table worst = tableOf({"--worst-month"});
+  EXPECT_THAT(days(), HasSubstr("the month with the least sun at each place"));
+  EXPECT_EQ(june.rows, season.rows);
+  EXPECT_GT(june.sum, season.sum);
+  EXPECT_LT(worst.sum, season.sum * 0.95);
+  const Table beds = tableOf({"--beds"});
+  EXPECT_GT(beds.rows, 50u);
+  EXPECT_LT(beds.rows, season.rows / 2);
+  const Outcome winter = run({"sun", yard, "--month", "1", "--out", path("part.csv")});
+  EXPECT_EQ(winter.code, ExitCode::Usage);
+  EXPECT_THAT(winter.err, HasSubstr("January is outside the growing season"));
+}
+
+TEST_F(CommandLine, SunRefusesCellsLargerThanTheGround) {
+  const Outcome outcome = run({"sun", example(), "--cell", "100", "--out", path("one.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("--cell is 100 m, and the ground is"));
+  EXPECT_FALSE(std::filesystem::exists(path("one.csv")));
+}
+
 TEST_F(CommandLine, SunGrowsTheTreesFirst) {
   const std::string yard = example();
   const auto sumOfHours = [&](const char* years) {

@@ -10,6 +10,8 @@
 #include "core/sun/shade.h"
 #include "core/sun/shade_problems.h"
 #include "core/sun/solids.h"
+#include "core/sun/survey_fit.h"
+#include "core/sun/survey_reading.h"
 
 namespace tussock {
 namespace {
@@ -232,7 +234,42 @@ TEST_F(BadInput, FiveKilometresAreMappedOrRefusedWithACellThatWorks) {
   ASSERT_NE(at, std::string::npos) << text;
   const double cell = std::stod(text.substr(at + 17));
   EXPECT_EQ(refusalOf(yard, overview(5000, cell)), "");
-  EXPECT_NE(refusalOf(yard, overview(5000, cell * 0.9)), "");
+  EXPECT_NE(refusalOf(yard, overview(5000, cell - 0.01)), "") << "the smallest";
+  EXPECT_EQ(finestCell(yard, overview(5000, 0.1)), Length::metres(cell));
+  EXPECT_EQ(finestCell(yard, overview(20, 0.1)), Length::metres(0.1));
+}
+
+TEST_F(BadInput, OneTroubleOfManyTreesIsToldOnce) {
+  for (const int i : {10, 11, 12}) {
+    Tree tree;
+    tree.id = Id<Tree>(i);
+    tree.name = "Oak " + std::to_string(i);
+    tree.leafOn = std::chrono::November / 1;
+    tree.leafOff = std::chrono::May / 1;
+    if (i == 12) tree.height = Length();
+    yard.trees = yard.trees.with(tree);
+  }
+  const auto sentences = sentencesOf(solidProblems(yard), UnitSystem::Metres);
+  ASSERT_EQ(sentences.size(), 2u);
+  EXPECT_THAT(sentences[0], HasSubstr("The tree “Oak 10”"));
+  EXPECT_THAT(sentences[0], HasSubstr("The same holds for the tree “Oak 11”."));
+  EXPECT_THAT(sentences[1], HasSubstr("The tree “Oak 12”"));
+}
+
+// Day lengths in the almanac tests are checked against published ones; this is what follows.
+TEST_F(BadInput, NobodySawMoreSunThanTheDayHas) {
+  SunReading reading;
+  reading.day = Date(std::chrono::year(2027), std::chrono::June, std::chrono::day(21));
+  reading.hours = 15.3;  // of 15.3 from sunrise to sunset at 42 degrees
+  EXPECT_FALSE(readingProblem(reading, yard.settings));
+  reading.hours = 20.0;
+  EXPECT_THAT(readingProblem(reading, yard.settings).value_or(""),
+              HasSubstr("On 2027-06-21 the sun is up for 15.3 h at this place, so 20 h cannot"));
+  reading.id = Id<SunReading>(70);
+  yard.sunReadings = yard.sunReadings.with(reading);
+  EXPECT_TRUE(compareReadings(yard).empty());
+  yard.settings.latitude = Angle::degrees(70);
+  EXPECT_FALSE(readingProblem(reading, yard.settings)) << "midnight sun";
 }
 
 TEST_F(BadInput, NoCellNoStepNoPlace) {

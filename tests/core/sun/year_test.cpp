@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/sun/map.h"
+#include "core/sun/month_map.h"
 #include "core/sun/position.h"
 #include "core/sun/sun_days.h"
 
@@ -113,6 +114,39 @@ TEST(SunYearTest, MonthsKeepToTheMemoryLimit) {
   SunMapRequest request = monthsOf({{0, 0}, {400, 400}});
   request.cell = Length::metres(0.2);
   EXPECT_THROW((void)computeSunMap(yardAt(42), request), std::invalid_argument);
+}
+
+TEST(SunYearTest, AMonthAndTheWorstMonthAreMapsOfTheirOwn) {
+  const auto map = computeSunMap(yardAt(42), monthsOf());
+  const SunMap june = monthMapOf(*map, std::chrono::June);
+  const SunMap worst = worstMonthMapOf(*map);
+  ASSERT_EQ(june.rows(), map->rows());
+  int covered = 0;
+  for (int row = 0; row < map->rows(); ++row)
+    for (int column = 0; column < map->columns(); ++column) {
+      const Point p = map->centreOf(column, row);
+      ASSERT_EQ(june.underBuilding(column, row), map->underBuilding(column, row));
+      covered += june.underBuilding(column, row);
+      EXPECT_EQ(june.at(column, row).beforeNoon, map->monthAt(2, column, row).beforeNoon);
+      EXPECT_EQ(worst.at(column, row).total(), map->yearAt(p)->worst()->hours.total());
+    }
+  EXPECT_GT(covered, 10);
+  EXPECT_TRUE(monthMapOf(*map, std::chrono::January).empty());
+  EXPECT_TRUE(worstMonthMapOf(june).empty());
+}
+
+TEST(PartMapTest, OnlyBedsAsksForTheirGround) {
+  Yard yard = yardAt(42);
+  EXPECT_TRUE(onlyBeds(yard, monthsOf()).area.empty());
+  for (const double x : {1.0, 9.0}) {
+    Bed bed;
+    bed.id = Id<Bed>(static_cast<std::int64_t>(x) + 50);
+    bed.outline = rectangle({x, 1}, {x + 2, 3});
+    yard.beds = yard.beds.with(bed);
+  }
+  const auto map = computeSunMap(yard, onlyBeds(yard, monthsOf()));
+  EXPECT_TRUE(map->hoursAt({2, 2}) && map->hoursAt({10, 2}));
+  EXPECT_FALSE(map->hoursAt({6, 2}));
 }
 
 TEST(PartMapTest, CellsUnderTheBedsAreAsInTheWholeMap) {
