@@ -2,15 +2,9 @@
 #include "app/canvas/sun_overlay.h"
 
 #include "app/look/hour_image.h"
+#include "app/look/sun_scale.h"
 
 namespace tussock {
-
-namespace {
-
-constexpr double kStrength = 0.66;        // of the map over the plan
-constexpr double kStrengthInDark = 0.46;  // so that light words with dark edges do not stand out
-
-}  // namespace
 
 void SunOverlay::clear() {
   image_ = QImage();
@@ -32,7 +26,7 @@ void SunOverlay::paint(QPainter& painter, const SceneMapping& mapping, const Can
   painter.save();
   painter.setClipRect(mapping.toPixels(ground_), Qt::IntersectClip);
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
-  painter.setOpacity(look.theme.dark ? kStrengthInDark : kStrength);
+  painter.setOpacity(sunMapStrength(look.theme));
   painter.drawImage(mapping.toPixels(area_), image_);
   painter.setOpacity(1.0);
   limits_.paintLines(painter, mapping, look.theme);

@@ -14,6 +14,7 @@ namespace tussock {
 namespace {
 constexpr double kLegendSide = 14.0;  // pixels left and right of the scale
 constexpr double kLegendTop = 16.0, kHigh = 10.0;
+constexpr double kLabelRoom = 34.0;
 }  // namespace
 
 SunLegend::SunLegend(QWidget* parent) : QWidget(parent) {
@@ -49,11 +50,14 @@ void SunLegend::paintEvent(QPaintEvent*) {
   const QRectF scale = ramp();
   for (int x = 0; x < int(scale.width()); ++x)
     painter.fillRect(QRectF(scale.left() + x, scale.top(), 1.0, scale.height()),
-                     sunColour(kSunScaleTop * x / (scale.width() - 1.0)));
+                     sunColourOnGround(kSunScaleTop * x / (scale.width() - 1.0), theme));
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(theme.quietInk);
-  for (int hour = 0; hour <= int(kSunScaleTop); hour += 2) {
-    const QString text = hour == int(kSunScaleTop) ? tr("10 h+") : tr("%1 h").arg(hour);
+  const int top = int(kSunScaleTop);
+  const int step = xOf(2.0) - xOf(0.0) < kLabelRoom ? 4 : 2;
+  for (int hour = 0; hour <= top; hour += 2) {
+    if (hour < top && (hour % step != 0 || top - hour < step)) continue;
+    const QString text = hour == top ? tr("%1 h+").arg(hour) : tr("%1 h").arg(hour);
     painter.drawText(QRectF(xOf(hour) - 24, kLegendTop + kHigh + 2, 48, 15), Qt::AlignCenter, text);
   }
   paintClasses(painter);

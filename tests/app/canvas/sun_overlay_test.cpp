@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Hours of sun on the canvas: what is seen is the map laid over the plan, and its key the ramp.
+// Hours of sun on the canvas: what is seen is the map laid over the plan, and its key the same over
+// open ground.
 #include "app/canvas/sun_overlay.h"
 
 #include <gtest/gtest.h>
@@ -67,18 +68,33 @@ TEST_F(SunOverlayTest, PixelsAreTheHoursOfTheMapOverThePlan) {
   EXPECT_EQ(shown().copy(drawing), plan.copy(drawing));
 }
 
-TEST_F(SunOverlayTest, TheKeyRunsFromNoSunToTheTopOfTheScale) {
-  startShaded();
-  key(Qt::Key_U);
-  auto* legend = window->findChild<SunLegend*>();
-  ASSERT_TRUE(legend && legend->isVisible());
-  const QImage image = legend->grab().toImage();
-  const QRectF ramp = legend->ramp();
-  for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0}) {
-    const QPointF at(ramp.left() + share * (ramp.width() - 1), ramp.center().y());
-    expectNear(image.pixelColor(at.toPoint()), sunColour(share * kSunScaleTop),
-               std::to_string(share));
+// Of a lot without a bed, so that open ground is what lies under the map.
+TEST_F(SunOverlayTest, TheKeyHasTheColoursThatAreSeenInLightAndDark) {
+  Yard yard = test::YardBuilder().building("House", "POLYGON((0 0, 8 0, 8 4, 0 4, 0 0))").build();
+  LotLine lot;
+  lot.id = Id<LotLine>(900);
+  lot.outline = {{{-8.0, -8.0}, {16.0, -8.0}, {16.0, 16.0}, {-8.0, 16.0}}, {}};
+  yard.lotLines = yard.lotLines.with(lot);
+  start(yard);
+  for (const Theme& theme : {Theme::light(), Theme::darkTheme()}) {
+    applyTheme(*qApp, theme);
+    lookAt({4.0, 3.0}, 20.0);
+    if (canvas().sunView().choice().look != SunLook::Hours) key(Qt::Key_U);
+    canvas().sunView().waitForMap();
+    auto* legend = window->findChild<SunLegend*>();
+    ASSERT_TRUE(legend && legend->isVisible());
+    const QImage key = legend->grab().toImage();
+    const QImage seen = shown();
+    const QRectF ramp = legend->ramp();
+    for (const Point at : {Point{4.3, 6.6}, Point{-5.2, -2.3}, Point{13.2, -2.2}}) {
+      const double hours = *canvas().sunView().grid().hoursAt(at);
+      const QPointF place(ramp.left() + hours / kSunScaleTop * (ramp.width() - 1),
+                          ramp.center().y());
+      expectNear(seen.pixelColor(pixels(at)), key.pixelColor(place.toPoint()),
+                 std::to_string(hours));
+    }
   }
+  applyTheme(*qApp, Theme::light());
 }
 
 // Cells of the map are in whole metres and reach past a lot that is not.

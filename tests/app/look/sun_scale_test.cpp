@@ -25,18 +25,21 @@ TEST(Oklab, GoingThereAndBackKeepsTheColour) {
     EXPECT_EQ(fromOklab(toOklab(colour)).name(), colour.name());
 }
 
-TEST(SunScale, LightnessRisesEvenlyWithTheHours) {
-  const double step = toOklab(sunColour(5)).lightness - toOklab(sunColour(4)).lightness;
-  for (int hour = 1; hour <= 10; ++hour) {
-    const double rise = toOklab(sunColour(hour)).lightness - toOklab(sunColour(hour - 1)).lightness;
-    EXPECT_GT(rise, 0.0);
-    EXPECT_NEAR(rise, step, 0.01) << hour << " h";  // 8-bit channels round by half of that
-  }
+double rise(int hour) {
+  return toOklab(sunColour(hour)).lightness - toOklab(sunColour(hour - 1)).lightness;
+}
+
+// 8-bit channels round by half of what is allowed.
+TEST(SunScale, LightnessRisesEvenlyUpToTheBendAndAfterIt) {
+  for (int hour = 1; hour <= 8; ++hour) EXPECT_NEAR(rise(hour), rise(5), 0.01) << hour << " h";
+  for (int hour = 9; hour <= 14; ++hour) EXPECT_NEAR(rise(hour), rise(11), 0.01) << hour << " h";
+  EXPECT_GT(rise(11), 0.015);
+  EXPECT_GT(rise(5), rise(11) * 1.5);
 }
 
 TEST(SunScale, RunsFromBlueVioletThroughGreyToStraw) {
-  const Oklab none = toOklab(sunColour(0)), middle = toOklab(sunColour(5)),
-              full = toOklab(sunColour(10));
+  const Oklab none = toOklab(sunColour(0)), middle = toOklab(sunColour(kSunScaleBend * 2.0 / 3.0)),
+              full = toOklab(sunColour(kSunScaleTop));
   EXPECT_LT(none.b, -0.08);
   EXPECT_GT(none.a, 0.0);
   EXPECT_LT(std::hypot(middle.a, middle.b), 0.02);
@@ -45,17 +48,18 @@ TEST(SunScale, RunsFromBlueVioletThroughGreyToStraw) {
 
 // Red-green blind eyes keep OKLab's lightness and its blue-yellow axis; steps there stay apart.
 TEST(SunScale, WholeHoursStayApartWithoutRedAndGreen) {
-  for (int hour = 1; hour <= 10; ++hour) {
+  for (int hour = 1; hour <= 14; ++hour) {
     const Oklab p = toOklab(sunColour(hour - 1)), q = toOklab(sunColour(hour));
-    EXPECT_GT(std::hypot(q.lightness - p.lightness, q.b - p.b), 0.05) << hour << " h";
+    EXPECT_GT(std::hypot(q.lightness - p.lightness, q.b - p.b), hour <= 8 ? 0.05 : 0.02)
+        << hour << " h";
   }
 }
 
-TEST(SunScale, MoreThanTenHoursLooksLikeTen) {
-  EXPECT_EQ(sunColour(14), sunColour(10));
+TEST(SunScale, MoreThanTheTopLooksLikeIt) {
+  EXPECT_EQ(sunColour(20), sunColour(kSunScaleTop));
   EXPECT_EQ(sunColour(-1), sunColour(0));
-  EXPECT_EQ(sunRamp().size(), 101);
-  EXPECT_EQ(sunRamp().last(), sunColour(10).rgb());
+  EXPECT_EQ(sunRamp().size(), 141);
+  EXPECT_EQ(sunRamp().last(), sunColour(kSunScaleTop).rgb());
 }
 
 }  // namespace
