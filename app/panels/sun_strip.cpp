@@ -242,11 +242,17 @@ void SunStrip::refreshSpans() {
 
 QString SunStrip::wordsOfChoice() const {
   const Yard& yard = canvas_.document().yard();
-  const QString words = view().choice().look == SunLook::Shadows
-                            ? daylightWords(view().civilDay(), yard.settings)
-                            : limitWords(sunProfile(yard.settings.sunProfile));
-  const QString growth = view().choice().yearsAhead > 0 ? growthWords(yard) : QString();
-  return growth.isEmpty() ? words : tr("%1. %2").arg(growth, words);
+  const SunChoice& choice = view().choice();
+  QStringList words;
+  if (choice.yearsAhead > 0) words << growthWords(yard);
+  if (choice.look == SunLook::Shadows) {
+    words << horizonWords(view().civilDay(), choice.minute, yard.settings)
+          << daylightWords(view().civilDay(), yard.settings);
+  } else {
+    words << limitWords(sunProfile(yard.settings.sunProfile));
+  }
+  words.removeAll(QString());
+  return words.join(QStringLiteral(". "));
 }
 
 void SunStrip::showWords() {
@@ -283,7 +289,7 @@ void SunStrip::forgetPointer() {
 // Whenever the pointer moves, and whenever the sun under a pointer that rests has changed.
 void SunStrip::readPointer() {
   const bool reads = pointer_ && view().choice().look == SunLook::Hours;
-  legend_->setPointer(reads ? view().grid().hoursAt(*pointer_) : std::nullopt);
+  legend_->setPointer(reads ? hoursShownAt(view(), *pointer_) : std::nullopt);
   pointerWords_ = reads ? sunWordsAt(view(), *pointer_) : QString();
   showWords();
 }

@@ -109,6 +109,11 @@ QString sunWordsAt(const SunView& view, Point at) {
   return month ? monthWordsAt(*year, *month, view.choice(), season) : seasonWordsAt(*year, season);
 }
 
+std::optional<double> hoursShownAt(const SunView& view, Point at) {
+  if (coverHere(view, at) != Cover::Open) return std::nullopt;
+  return view.grid().hoursAt(at);
+}
+
 QString briefSunWordsAt(const SunView& view, Point at) {
   const auto map = view.map();
   const auto year = map ? map->yearAt(at) : std::nullopt;
@@ -167,6 +172,20 @@ QString daylightWords(const CivilDay& day, const Settings& settings) {
                              ? hiddenWords(day, settings, up)
                              : sunTr("seen only as the air bends its light, so no sun is counted");
   return hidden.isEmpty() ? words : sunTr("%1; %2").arg(words, hidden);
+}
+
+QString horizonWords(const CivilDay& day, int minute, const Settings& settings) {
+  const UtcTime now = day.at(minute);
+  const Daylight seen = daylight(day.date(), settings.latitude, settings.longitude);
+  const Daylight up = timeAbove(Angle(), day.date(), settings.latitude, settings.longitude);
+  if (!seen.sunrise || !seen.sunset || !up.sunrise || !up.sunset) return {};
+  if (now >= *seen.sunrise && now < *up.sunrise)
+    return sunTr("The sun is on the horizon; none is counted until its middle is up, at %1")
+        .arg(day.clock(*up.sunrise));
+  if (now > *up.sunset && now <= *seen.sunset)
+    return sunTr("The sun is on the horizon; none is counted since its middle went down, at %1")
+        .arg(day.clock(*up.sunset));
+  return {};
 }
 
 QString limitWords(const SunProfile& profile) {

@@ -15,6 +15,8 @@ namespace tussock {
 [[nodiscard]] QString sunWordsAt(const SunView& view, Point at);
 // The same in brief: "5.4 h of sun here".
 [[nodiscard]] QString briefSunWordsAt(const SunView& view, Point at);
+// What is shown at a point; nothing under a roof, on a trunk, or where nothing is known.
+[[nodiscard]] std::optional<double> hoursShownAt(const SunView& view, Point at);
 // Hours as figures that add up: "6.3", "5.7" and "12.0", each within 0.1 of what it is.
 struct HourFigures {
   QString before, after, total;
@@ -23,6 +25,8 @@ struct HourFigures {
 // "Sunrise 05:28, sunset 20:27 EDT", or that the sun does not rise or set; and when it is behind
 // the skyline: "behind the skyline until 09:50".
 [[nodiscard]] QString daylightWords(const CivilDay& day, const Settings& settings);
+// While the sun is seen at the rim, by the bent air, but its middle is below it; empty otherwise.
+[[nodiscard]] QString horizonWords(const CivilDay& day, int minute, const Settings& settings);
 [[nodiscard]] QString monthWords(std::chrono::month month);
 // The days of a month that lie in the season: "May", or "20–30 April".
 [[nodiscard]] QString monthWords(std::chrono::month month, const GrowingSeason& season);

@@ -206,6 +206,25 @@ TEST(SunWords, MonthsTellWhichOfTheirDaysCount) {
   EXPECT_EQ(words(February, October / 1, February / 29), "February");
 }
 
+// On 20 March at 42.3 degrees north, 83 west the sun's middle comes up some 5 minutes after its rim
+// is seen: 0.833 degrees at 15 degrees an hour times the cosine of the latitude.
+TEST(SunWords, TheSunOnTheHorizonIsToldApart) {
+  Settings settings;
+  settings.latitude = Angle::degrees(42.3);
+  settings.longitude = Angle::degrees(-83.0);
+  settings.timeZone = "America/Detroit";
+  const CivilDay day(Date(std::chrono::year(2027), std::chrono::March, std::chrono::day(20)),
+                     settings);
+  const Daylight seen = daylight(day.date(), settings.latitude, settings.longitude);
+  const int sunrise = day.minuteOf(*seen.sunrise), sunset = day.minuteOf(*seen.sunset);
+  EXPECT_EQ(horizonWords(day, sunrise - 1, settings), "");
+  EXPECT_TRUE(horizonWords(day, sunrise + 2, settings).contains("until its middle is up"));
+  EXPECT_EQ(horizonWords(day, sunrise + 6, settings), "");
+  EXPECT_EQ(horizonWords(day, sunset - 6, settings), "");
+  EXPECT_TRUE(horizonWords(day, sunset - 1, settings).contains("its middle went down"));
+  EXPECT_EQ(horizonWords(day, sunset + 2, settings), "");
+}
+
 TEST_F(SunInTheWindow, TheClockIsThatOfThePlace) {
   startShaded();
   auto* zone = part<QLineEdit>("yard-time-zone");
