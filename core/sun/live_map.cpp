@@ -2,8 +2,12 @@
 #include "core/sun/live_map.h"
 
 #include <algorithm>
+#include <atomic>
+#include <functional>
+#include <thread>
 
 #include "core/sun/shade_tracks.h"
+#include "core/sun/side_by_side.h"
 
 namespace tussock {
 
@@ -29,9 +33,23 @@ struct Change {
   ShadeTrack track;
 };
 
+// Every second of what there is to do from `first`, then the others; at the same time where there
+// are two cores.
+void halves(const std::function<void(std::size_t first)>& everySecondFrom) {
+  if (std::thread::hardware_concurrency() >= 2)
+    return sideBySide([&] { everySecondFrom(0); }, [&] { everySecondFrom(1); });
+  everySecondFrom(0);
+  everySecondFrom(1);
+}
+
 }  // namespace
 
 struct LiveSunMap::State {
+  struct Pen {  // what one thread counts with
+    RowLight light;
+    std::vector<Span> spans;
+  };
+
   SunMapRequest request;
   Work lastWork = Work::Whole;
   std::optional<Settings> settings;  // of the last yard; nothing before it, or when it was not kept
@@ -40,8 +58,7 @@ struct LiveSunMap::State {
   std::vector<Caster> casters;
   std::vector<ShadeTrack> tracks;
   std::vector<SunCount> sums;
-  RowLight light;
-  std::vector<Span> spans;
+  Pen pen;
   std::vector<Columns> touched;  // by row
 
   [[nodiscard]] bool canFollow(const Settings& now, const Solids& solids,
@@ -57,23 +74,26 @@ struct LiveSunMap::State {
 
   // The light along some columns of a row, added or taken back. What lies outside of them is left
   // as it is, since each span is cut off at the same columns both times.
-  void addRow(std::size_t step, int row, Columns within, double sign) {
-    spans.clear();
-    for (const ShadeTrack& track : tracks) track.spansIn(step, row, within, spans);
+  void addRow(std::size_t step, int row, Columns within, double sign, Pen& with,
+              SunCount& sum) const {
+    with.spans.clear();
+    for (const ShadeTrack& track : tracks) track.spansIn(step, row, within, with.spans);
     const SeasonStep& at = steps[step];
-    light.add(spans, sign * at.hours * kUnitsPerHour, sums[0].changesOf(at.half, row));
+    with.light.add(with.spans, sign * at.hours * kUnitsPerHour, sum.changesOf(at.half, row));
   }
 
   // False when the tracks would take too much room, or when stopped.
   bool trackAll(std::stop_token stop) {
-    tracks.clear();
-    std::size_t bytes = 0;
-    for (const Caster& caster : casters) {
-      if (stop.stop_requested() || bytes > kMostTrackBytes) return false;
-      tracks.emplace_back(caster, steps, work.grid);
-      bytes += tracks.back().bytes();
-    }
-    return bytes <= kMostTrackBytes;
+    tracks.assign(casters.size(), {});
+    std::atomic<std::size_t> bytes = 0;
+    halves([&](std::size_t first) {
+      for (std::size_t i = first; i < casters.size(); i += 2) {
+        if (stop.stop_requested() || bytes > kMostTrackBytes) return;
+        tracks[i] = ShadeTrack(casters[i], steps, work.grid);
+        bytes += tracks[i].bytes();
+      }
+    });
+    return !stop.stop_requested() && bytes <= kMostTrackBytes;
   }
 
   void start(const Yard& yard) {
@@ -85,14 +105,21 @@ struct LiveSunMap::State {
     sums.assign(1, SunCount(work.grid));
   }
 
+  void countStep(std::size_t step, Pen& with, SunCount& sum) const {
+    sum.open[static_cast<int>(steps[step].half)] += wholeUnits(steps[step].hours * kUnitsPerHour);
+    for (int row = 0; row < work.grid.rows; ++row)
+      addRow(step, row, {0, work.grid.columns}, 1.0, with, sum);
+  }
+
   bool countAll(std::stop_token stop) {
-    for (std::size_t step = 0; step < steps.size(); ++step) {
-      if (stop.stop_requested()) return false;
-      sums[0].open[static_cast<int>(steps[step].half)] +=
-          wholeUnits(steps[step].hours * kUnitsPerHour);
-      for (int row = 0; row < work.grid.rows; ++row) addRow(step, row, {0, work.grid.columns}, 1.0);
-    }
-    return true;
+    SunCount others(work.grid);
+    halves([&](std::size_t first) {
+      Pen own;
+      for (std::size_t step = first; step < steps.size() && !stop.stop_requested(); step += 2)
+        countStep(step, own, first == 0 ? sums[0] : others);
+    });
+    sums[0].add(others, 1);
+    return !stop.stop_requested();
   }
 
   std::optional<SunMap> computeWhole(const Yard& yard, std::stop_token stop) {
@@ -120,7 +147,7 @@ struct LiveSunMap::State {
   void addTouched(std::size_t step, double sign) {
     for (int row = 0; row < work.grid.rows; ++row)
       if (const Columns within = touched[static_cast<std::size_t>(row)]; within.from < within.to)
-        addRow(step, row, within, sign);
+        addRow(step, row, within, sign, pen, sums[0]);
   }
 
   // Counts what is touched out as it was, and in as it is.

@@ -23,9 +23,10 @@ class LiveSunMap {
   LiveSunMap(LiveSunMap&&) noexcept;
   LiveSunMap& operator=(LiveSunMap&&) noexcept;
 
-  // The map of the yard, equal to what computeSunMap gives, on the calling thread. The first is
-  // computed whole; so is one after a change of place, season, slope, skyline or leaf dates, or of
-  // how many things cast shade. Throws as computeSunMap does. Returns nothing when stopped.
+  // The map of the yard, equal to what computeSunMap gives. The first is computed whole, on
+  // two threads where there are two cores; so is one after a change of place, season, slope,
+  // skyline or leaf dates, or of how many things cast shade. Throws as computeSunMap does. Returns
+  // nothing when stopped.
   [[nodiscard]] std::optional<SunMap> update(const Yard& yard, std::stop_token stop = {});
   // What the last update counted again: solids, or all of them when it was computed whole.
   enum class Work { Whole, ChangedSolids };

@@ -32,6 +32,7 @@ struct Caster {
 
 class ShadeTrack {
  public:
+  ShadeTrack() = default;  // of nothing; asks for no step
   ShadeTrack(const Caster& caster, const std::vector<SeasonStep>& steps, const Grid& grid);
 
   // Appends what lies in a row at a step, between two columns.

@@ -18,8 +18,8 @@ struct DayClass {
   int days = 0;
   std::array<int, 12> inMonth{};  // of those days; January first
 };
-// Width of a band: one degree, and more where steps of over ten minutes are coarser than that
-// anyway.
+// Width of a band: one degree; up to three where steps of over ten minutes, 2.5 degrees of the
+// sun's way, are coarser than that anyway.
 [[nodiscard]] Angle declinationBand(int stepMinutes);
 
 // From first to last inclusive, over the new year where first is the later. 29 February is taken as
