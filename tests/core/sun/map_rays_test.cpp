@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The sun map against rays traced one by one, cell by cell and step by step: 200 random scenes of
-// houses with L-shaped plans, gables, hips, eaves and open undersides, fences with openness, and
-// trees of all crowns, half of them on a slope and a third with a skyline, north and south.
+// houses with L-shaped plans, gables, hips, eaves and open undersides, buildings and hedges on free
+// outlines, some around a court, fences that bend, with openness, and trees of all crowns, half of
+// them on a slope and a third with a skyline, north and south.
 #include <gtest/gtest.h>
 
 #include "core/sun/map.h"

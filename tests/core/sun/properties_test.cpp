@@ -53,17 +53,24 @@ Ring turned(Ring ring, Angle by) {
   return ring;
 }
 
+Polygon turned(Polygon polygon, Angle by) {
+  polygon.outer = turned(polygon.outer, by);
+  for (Ring& hole : polygon.holes) hole = turned(hole, by);
+  return polygon;
+}
+
 // Everything turned anticlockwise about the origin; azimuths run clockwise.
 Yard turned(const Yard& yard, Angle by) {
   Yard result = yard;
   result.settings.aspect = yard.settings.aspect - by;
   for (SkylinePoint& p : result.settings.skyline) p.azimuth = p.azimuth - by;
   for (Building building : yard.buildings) {
-    building.footprint.outer = turned(building.footprint.outer, by);
+    building.footprint = turned(building.footprint, by);
     result.buildings = result.buildings.with(building);
   }
   for (Barrier barrier : yard.barriers) {
     barrier.line = turned(barrier.line, by);
+    barrier.footprint = turned(barrier.footprint, by);
     result.barriers = result.barriers.with(barrier);
   }
   for (Tree tree : yard.trees) {
@@ -92,7 +99,7 @@ TEST_P(AnyYard, TurnedWithTheSunHasTheSameShade) {
     }
   }
   EXPECT_LE(differ, scene.slope > 0.0 ? 3 : 0);
-  if (scene.houses.size() + scene.fences.size() > 1) {
+  if (scene.houses.size() + scene.fences.size() + scene.blocks.size() > 1) {
     EXPECT_GT(shaded, 0);
   }
 }

@@ -39,16 +39,44 @@ RayHouse randomHouse(std::mt19937_64& random) {
   return house;
 }
 
-RayBox randomFence(std::mt19937_64& random) {
-  RayBox box;
-  box.centre = {evenly(random, 0, 16), evenly(random, 0, 12)};
-  box.halfLength = evenly(random, 1, 6);
-  box.halfWidth = evenly(random, 0.05, 0.4);
-  box.turn = evenly(random, 0, 3.1);
-  box.eave = box.ridge = evenly(random, 0.8, 2.5);
-  box.openness = whole(random, 0, 1) * evenly(random, 0.1, 0.9);
-  box.followsGround = true;
-  return box;
+double randomOpenness(std::mt19937_64& random) {
+  return whole(random, 0, 1) * evenly(random, 0.1, 0.9);
+}
+
+// Up to three stretches, each turned by less than a right angle from the one before.
+RayFence randomFence(std::mt19937_64& random) {
+  RayFence fence;
+  fence.line = {{evenly(random, 0, 16), evenly(random, 0, 12)}};
+  double heading = evenly(random, 0, 6.2);
+  for (int i = whole(random, 1, 3); i > 0; --i) {
+    const double length = evenly(random, 2, 6);
+    fence.line.push_back(fence.line.back() + Point{std::cos(heading), std::sin(heading)} * length);
+    heading += evenly(random, -1.5, 1.5);
+  }
+  fence.halfWidth = evenly(random, 0.05, 0.4);
+  fence.height = evenly(random, 0.8, 2.5);
+  fence.openness = randomOpenness(random);
+  return fence;
+}
+
+std::vector<RayBlock::Corner> randomRing(std::mt19937_64& random, double near, double far) {
+  std::vector<RayBlock::Corner> ring;
+  const int corners = whole(random, 6, 9);
+  for (int i = 0; i < corners; ++i)
+    ring.push_back({evenly(random, near, far),
+                    (i + evenly(random, -0.3, 0.3)) * 2.0 * std::numbers::pi / corners});
+  return ring;
+}
+
+RayBlock randomBlock(std::mt19937_64& random) {
+  RayBlock block;
+  block.middle = {evenly(random, 0, 16), evenly(random, 0, 12)};
+  block.outline = randomRing(random, 1.6, 4.0);
+  if (oneIn(2, random)) block.court = randomRing(random, 0.3, 0.8);
+  block.hedge = oneIn(2, random);
+  block.height = block.hedge ? evenly(random, 0.8, 2.5) : evenly(random, 2.5, 5.0);
+  if (block.hedge) block.openness = randomOpenness(random);
+  return block;
 }
 
 RayTree randomTree(std::mt19937_64& random) {
@@ -74,9 +102,11 @@ MonthDay monthDay(int dayOfYear) {  // of a common year, 0 for 1 January
   return MonthDay(date.month(), date.day());
 }
 
-Point corner(const RayBox& box, double u, double v) {
-  const Point p{box.centre.x + u, box.centre.y + v};
-  return rotated(p, Angle::radians(box.turn), box.centre);
+Ring ringOf(const RayBlock& block, const std::vector<RayBlock::Corner>& corners) {
+  Ring ring;
+  for (const RayBlock::Corner& c : corners)
+    ring.push_back(block.middle + Point{std::cos(c.angle), std::sin(c.angle)} * c.far);
+  return ring;
 }
 
 Polygon footprintOf(const RayHouse& house) {
@@ -157,10 +187,44 @@ std::vector<RayBox> boxesOf(const RayHouse& house) {
   return boxes;
 }
 
+std::vector<RayBox> boxesOf(const RayFence& fence) {
+  std::vector<RayBox> boxes;
+  const auto heading = [&](std::size_t i) {
+    const Point step = fence.line[i + 1] - fence.line[i];
+    return std::atan2(step.y, step.x);
+  };
+  // How far the outer corner of a bend lies past where the middle lines meet.
+  const auto past = [&](std::size_t i) {
+    const double turn = std::remainder(heading(i + 1) - heading(i), 2.0 * std::numbers::pi);
+    return fence.halfWidth * std::min(1.0, std::tan(std::abs(turn) / 2.0));
+  };
+  const std::size_t stretches = fence.line.size() - 1;
+  for (std::size_t i = 0; i < stretches; ++i) {
+    const double before = i > 0 ? past(i - 1) : 0.0, after = i + 1 < stretches ? past(i) : 0.0;
+    RayBox box;
+    box.turn = heading(i);
+    const Point along{std::cos(box.turn), std::sin(box.turn)};
+    box.centre = (fence.line[i] + fence.line[i + 1]) * 0.5 + along * ((after - before) / 2.0);
+    box.halfLength = (distance(fence.line[i], fence.line[i + 1]) + before + after) / 2.0;
+    box.halfWidth = fence.halfWidth;
+    box.eave = box.ridge = fence.height;
+    box.followsGround = true;
+    boxes.push_back(box);
+  }
+  return boxes;
+}
+
+Polygon groundOf(const RayBlock& block) {
+  Polygon ground{ringOf(block, block.outline), {}};
+  if (!block.court.empty()) ground.holes.push_back(ringOf(block, block.court));
+  return ground;
+}
+
 RayScene randomScene(std::mt19937_64& random) {
   RayScene scene;
   for (int i = whole(random, 0, 2); i > 0; --i) scene.houses.push_back(randomHouse(random));
   for (int i = whole(random, 0, 3); i > 0; --i) scene.fences.push_back(randomFence(random));
+  for (int i = whole(random, 0, 1); i > 0; --i) scene.blocks.push_back(randomBlock(random));
   for (int i = whole(random, 0, 4); i > 0; --i) scene.trees.push_back(randomTree(random));
   addSlopeAndSkyline(random, scene);
   return scene;
@@ -175,15 +239,31 @@ Yard yardOf(const RayScene& scene) {
     building.id = ids.take<Building>();
     yard.buildings = yard.buildings.with(building);
   }
-  for (const RayBox& box : scene.fences) {
-    Barrier barrier;
+  const auto addBarrier = [&](Barrier barrier, double height, double openness) {
     barrier.id = ids.take<Barrier>();
-    barrier.line = {corner(box, -box.halfLength, 0), corner(box, 0.1, 0),
-                    corner(box, box.halfLength, 0)};
-    barrier.thickness = Length::metres(2.0 * box.halfWidth),
-    barrier.height = Length::metres(box.eave);
-    barrier.openness = box.openness;
+    barrier.height = Length::metres(height);
+    barrier.openness = openness;
     yard.barriers = yard.barriers.with(barrier);
+  };
+  for (const RayFence& fence : scene.fences) {
+    Barrier barrier;
+    barrier.line = fence.line;
+    barrier.thickness = Length::metres(2.0 * fence.halfWidth);
+    addBarrier(barrier, fence.height, fence.openness);
+  }
+  for (const RayBlock& block : scene.blocks) {
+    if (block.hedge) {
+      Barrier barrier;
+      barrier.kind = BarrierKind::Hedge;
+      barrier.footprint = groundOf(block);
+      addBarrier(barrier, block.height, block.openness);
+      continue;
+    }
+    Building building;
+    building.id = ids.take<Building>();
+    building.footprint = groundOf(block);
+    building.eave = Length::metres(block.height);
+    yard.buildings = yard.buildings.with(building);
   }
   for (const RayTree& from : scene.trees) {
     Tree tree;

@@ -30,6 +30,23 @@ struct RayHouse {
   Roof roof = Roof::Flat;
   double base = 0.0, eave = 3.0, ridge = 3.0, overhang = 0.0;
 };
+// A wall along a line that may bend; where it does, the outer corner is filled.
+struct RayFence {
+  std::vector<Point> line;
+  double halfWidth = 0.1, height = 1.8, openness = 0.0;
+};
+// Upright on an outline that is seen whole from its middle, maybe around a court that is too:
+// corners by their distance from the middle and the angle.
+struct RayBlock {
+  struct Corner {
+    double far = 1.0, angle = 0.0;  // metres; radians, rising
+  };
+  Point middle;
+  std::vector<Corner> outline, court;
+  double height = 3.0;
+  bool hedge = false;  // its top follows the ground; a building's is level
+  double openness = 0.0;
+};
 struct RayTree {
   Point at;
   CrownShape shape = CrownShape::Ellipsoid;
@@ -39,7 +56,8 @@ struct RayTree {
 };
 struct RayScene {
   std::vector<RayHouse> houses;
-  std::vector<RayBox> fences;
+  std::vector<RayFence> fences;
+  std::vector<RayBlock> blocks;
   std::vector<RayTree> trees;
   double slope = 0.0, aspect = 0.0;  // degrees
   std::vector<SkylinePoint> skyline;
@@ -51,6 +69,9 @@ struct RayScene {
 [[nodiscard]] Yard yardOf(const RayScene& scene);
 // The bodies a house is made of: each leg under its roof, or walls with roofs on top.
 [[nodiscard]] std::vector<RayBox> boxesOf(const RayHouse& house);
+// A fence's stretches, which dim the sun once where they overlap.
+[[nodiscard]] std::vector<RayBox> boxesOf(const RayFence& fence);
+[[nodiscard]] Polygon groundOf(const RayBlock& block);
 // Share of the sun at p with every body grown (or, below zero, shrunk) by `growth` of its size;
 // nothing is asked of the skyline or of the slope's own shade.
 [[nodiscard]] double rayShare(const RayScene& scene, Point p, const SunPosition& sun, int dayOfYear,

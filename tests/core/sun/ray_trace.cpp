@@ -75,6 +75,50 @@ bool hitsBox(const RayBox& box, const Ray& world, Point rise, double growth) {
   return inside.any();
 }
 
+// By the number of edges that a line eastward crosses.
+bool isInside(const Ring& ring, Point p) {
+  bool inside = false;
+  for (std::size_t i = 0, n = ring.size(); i < n; ++i) {
+    const Point a = ring[i], b = ring[(i + 1) % n];
+    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+      inside = !inside;
+  }
+  return inside;
+}
+
+bool crosses(const Ring& ring, Point from, Point to) {
+  for (std::size_t i = 0, n = ring.size(); i < n; ++i) {
+    const Point a = ring[i], b = ring[(i + 1) % n];
+    if ((cross(to - from, a - from) > 0.0) != (cross(to - from, b - from) > 0.0) &&
+        (cross(b - a, from - a) > 0.0) != (cross(b - a, to - a) > 0.0))
+      return true;
+  }
+  return false;
+}
+
+Ring grownFrom(Point middle, Ring ring, double growth) {
+  for (Point& p : ring) p = middle + (p - middle) * (1.0 + growth);
+  return ring;
+}
+
+// The way of the ray over the ground below the block's top, against the outline and its court.
+bool hitsBlock(const RayBlock& block, const Ray& ray, Point rise, double growth) {
+  const Polygon ground = groundOf(block);
+  const Climb up =
+      block.hedge ? Climb{0.0, ray.climb} : Climb{ray.z - dot(rise, centroidOf(ground)), ray.dz};
+  Interval low;
+  low.cut(block.height + growth - up.start, -up.change);
+  if (!low.any()) return false;
+  const auto over = [&](double t) { return Point{ray.x + ray.dx * t, ray.y + ray.dy * t}; };
+  const Point from = over(low.from), to = over(std::min(low.to, 1e3));
+  const Ring outline = grownFrom(block.middle, ground.outer, growth);
+  if (crosses(outline, from, to)) return true;
+  if (!isInside(outline, from)) return false;
+  if (ground.holes.empty()) return true;
+  const Ring court = grownFrom(block.middle, ground.holes.front(), -growth);
+  return !isInside(court, from) || crosses(court, from, to);
+}
+
 // Whether a t² + b t + c <= 0 somewhere in the interval: at an end, or at the lowest point between.
 bool reachesBelowZero(double a, double b, double c, const Interval& where) {
   if (!where.any()) return false;
@@ -170,8 +214,13 @@ double rayShare(const RayScene& scene, Point p, const SunPosition& sun, int dayO
   for (const RayHouse& house : scene.houses)
     for (const RayBox& box : boxesOf(house))
       if (hitsBox(box, ray, rise, growth)) return 0.0;
-  for (const RayBox& box : scene.fences)
-    if (hitsBox(box, ray, rise, growth)) share *= box.openness;
+  for (const RayFence& fence : scene.fences) {
+    const auto hit = [&](const RayBox& box) { return hitsBox(box, ray, rise, growth); };
+    const std::vector<RayBox> boxes = boxesOf(fence);
+    if (std::any_of(boxes.begin(), boxes.end(), hit)) share *= fence.openness;
+  }
+  for (const RayBlock& block : scene.blocks)
+    if (hitsBlock(block, ray, rise, growth)) share *= block.openness;
   for (const RayTree& tree : scene.trees) {
     Ray local = ray;
     local.z -= dot(rise, tree.at);
