@@ -13,27 +13,27 @@ namespace {
 
 using test::shippedPlant;
 
-struct Range {
+struct PrintedRange {
   double low, high;
 };
 
 // As printed, in inches, months and zones. No months where the page gives only a season.
-struct Page {
+struct GardenPage {
   const char* species;
-  Range height, spread;
+  PrintedRange height, spread;
   int firstMonth, lastMonth;
   int coldest, warmest;
   const char* source;
 };
 
-constexpr auto kMissouri = "Missouri Botanical Garden, Plant Finder",
-               kNewEngland = "Native Plant Trust, Garden Plant Finder",
-               kLurie = "Lurie Garden, Chicago, plant page",
-               kOhio = "Ohio State University, plant page",
-               kMassachusetts = "UMass Stockbridge School, plant page",
-               kCrystal = "Crystal Bridges Museum, plants of the grounds";
+constexpr auto kMissouriPage = "Missouri Botanical Garden, Plant Finder",
+               kNewEnglandPage = "Native Plant Trust, Garden Plant Finder",
+               kLuriePage = "Lurie Garden, Chicago, plant page",
+               kOhioPage = "Ohio State University, plant page",
+               kMassachusettsPage = "UMass Stockbridge School, plant page",
+               kCrystalPage = "Crystal Bridges Museum, plants of the grounds";
 
-class PublishedPage : public testing::TestWithParam<Page> {};
+class PublishedPage : public testing::TestWithParam<GardenPage> {};
 
 TEST_P(PublishedPage, HasHeightsThatMeetThoseOfTheTable) {
   const Species& species = shippedPlant(GetParam().species);
@@ -50,7 +50,7 @@ TEST_P(PublishedPage, HasTheSpreadOfTheTableWithinItsOwn) {
 }
 
 TEST_P(PublishedPage, HasAtLeastHalfOfTheMonthsInFlower) {
-  const Page& page = GetParam();
+  const GardenPage& page = GetParam();
   if (page.firstMonth == 0) return;
   const auto months = shippedPlant(page.species).bloomMonths();
   ASSERT_TRUE(months);
@@ -60,7 +60,7 @@ TEST_P(PublishedPage, HasAtLeastHalfOfTheMonthsInFlower) {
 }
 
 TEST_P(PublishedPage, HasTheZonesToWithinOne) {
-  const Page& page = GetParam();
+  const GardenPage& page = GetParam();
   const Species& species = shippedPlant(page.species);
   EXPECT_LE(std::abs(species.zoneLow - page.coldest), 1) << page.source;
   EXPECT_LE(std::abs(species.zoneHigh - page.warmest), 1) << page.source;
@@ -68,14 +68,16 @@ TEST_P(PublishedPage, HasTheZonesToWithinOne) {
 
 INSTANTIATE_TEST_SUITE_P(
     Read, PublishedPage,
-    testing::Values(Page{"Thalictrum thalictroides", {6, 9}, {6, 9}, 4, 5, 4, 8, kMissouri},
-                    Page{"Filipendula rubra", {72, 96}, {36, 48}, 6, 8, 3, 8, kMissouri},
-                    Page{"Phlox pilosa", {12, 18}, {12, 18}, 5, 7, 4, 9, kMissouri},
-                    Page{"Erythronium americanum", {2, 5}, {4, 10}, 0, 0, 3, 9, kNewEngland},
-                    Page{"Eurybia macrophylla", {24, 48}, {24, 48}, 0, 0, 3, 8, kLurie},
-                    Page{"Echinacea purpurea", {24, 60}, {18, 24}, 6, 8, 3, 8, kOhio},
-                    Page{"Lindera benzoin", {72, 144}, {72, 144}, 3, 3, 4, 9, kMassachusetts},
-                    Page{"Amsonia hubrichtii", {30, 40}, {36, 36}, 4, 5, 5, 9, kCrystal}));
+    testing::Values(
+        GardenPage{"Thalictrum thalictroides", {6, 9}, {6, 9}, 4, 5, 4, 8, kMissouriPage},
+        GardenPage{"Filipendula rubra", {72, 96}, {36, 48}, 6, 8, 3, 8, kMissouriPage},
+        GardenPage{"Phlox pilosa", {12, 18}, {12, 18}, 5, 7, 4, 9, kMissouriPage},
+        GardenPage{"Campanula rotundifolia", {12, 18}, {6, 12}, 6, 9, 3, 6, kMissouriPage},
+        GardenPage{"Erythronium americanum", {2, 5}, {4, 10}, 0, 0, 3, 9, kNewEnglandPage},
+        GardenPage{"Eurybia macrophylla", {24, 48}, {24, 48}, 0, 0, 3, 8, kLuriePage},
+        GardenPage{"Echinacea purpurea", {24, 60}, {18, 24}, 6, 8, 3, 8, kOhioPage},
+        GardenPage{"Lindera benzoin", {72, 144}, {72, 144}, 3, 3, 4, 9, kMassachusettsPage},
+        GardenPage{"Amsonia hubrichtii", {30, 40}, {36, 36}, 4, 5, 5, 9, kCrystalPage}));
 
 }  // namespace
 }  // namespace tussock
