@@ -124,9 +124,8 @@ TypedFact readWeek(std::string_view typed) {
 std::string shownSeeds(std::string_view perGram, UnitSystem units) {
   const auto value = numberFrom<double>(perGram);
   if (!value) return std::string(perGram);
-  const std::string inGram = fmt::format("{} in a gram", perGram);
-  if (units == UnitSystem::Metres) return inGram;
-  return fmt::format("{} in an ounce, about ({})", twoFigures(*value * kGramsInOunce), inGram);
+  if (units == UnitSystem::Metres) return fmt::format("{} in a gram", perGram);
+  return fmt::format("{} in an ounce", twoFigures(*value * kGramsInOunce));
 }
 
 TypedFact readSeeds(std::string_view typed) {
