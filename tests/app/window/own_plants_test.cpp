@@ -146,10 +146,10 @@ TEST_F(OwnPlants, WhatCannotBeUsedIsSaidAndChangesNothing) {
 
 TEST_F(OwnPlants, WhereAPublishedValueIsFromIsSaidAndMemoryIsNoSource) {
   click("drift-facts");
-  EXPECT_EQ(note("family"), QStringLiteral("source: USDA NRCS, The PLANTS Database"));
+  EXPECT_EQ(note("family"), QStringLiteral("source: USDA PLANTS Database"));
   EXPECT_EQ(note("flower_hex"), QStringLiteral("general knowledge"));
   const auto* family = shown<QLabel>(QStringLiteral("plant-note-family"));
-  EXPECT_TRUE(family->toolTip().contains(QStringLiteral("The PLANTS Database")))
+  EXPECT_TRUE(family->toolTip().contains(QStringLiteral("Natural Resources Conservation Service")))
       << qPrintable(family->toolTip());
 }
 
