@@ -65,8 +65,9 @@ QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QPlainTextEdit {
   selection-color: @onsky@; }
 QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDoubleSpinBox:focus, QPlainTextEdit:focus {
   border: 2px solid @sky@; padding: 2px 6px; }
-QLineEdit[wrong="true"] { border: 2px solid @alert@; padding: 2px 6px; }
-QLineEdit:disabled, QComboBox:disabled { color: @edge@; border-color: @line@; background: @panel@; }
+QLineEdit[wrong="true"], QPlainTextEdit[wrong="true"] { border: 2px solid @alert@; padding: 2px 6px; }
+QLineEdit:disabled, QComboBox:disabled, QPlainTextEdit:disabled {
+  color: @edge@; border-color: @line@; background: @panel@; }
 QLineEdit:read-only { background: transparent; border-color: transparent; }
 QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: 0; width: 22px; }

@@ -12,7 +12,7 @@ namespace {
 constexpr std::array<PlantColumn, 7> kNames{{
     {"common_name", QT_TRANSLATE_NOOP("PlantColumns", "Common name")},
     {"common_name_es", QT_TRANSLATE_NOOP("PlantColumns", "In Spanish")},
-    {"synonyms", QT_TRANSLATE_NOOP("PlantColumns", "Synonyms")},
+    {"synonyms", QT_TRANSLATE_NOOP("PlantColumns", "Synonyms"), false, true},
     {"family", QT_TRANSLATE_NOOP("PlantColumns", "Family"), true},
     {"genus", QT_TRANSLATE_NOOP("PlantColumns", "Genus")},
     {"usda_symbol", QT_TRANSLATE_NOOP("PlantColumns", "USDA symbol")},
@@ -35,8 +35,8 @@ constexpr std::array<PlantColumn, 9> kNeeds{{
     {"soil", QT_TRANSLATE_NOOP("PlantColumns", "Soil")},
     {"hardiness_zone_min", QT_TRANSLATE_NOOP("PlantColumns", "Zone from")},
     {"hardiness_zone_max", QT_TRANSLATE_NOOP("PlantColumns", "Zone to")},
-    {"native_states", QT_TRANSLATE_NOOP("PlantColumns", "Recorded in")},
-    {"regulated", QT_TRANSLATE_NOOP("PlantColumns", "Regulated")},
+    {"native_states", QT_TRANSLATE_NOOP("PlantColumns", "Recorded in"), false, true},
+    {"regulated", QT_TRANSLATE_NOOP("PlantColumns", "Regulated"), false, true},
 }};
 constexpr std::array<PlantColumn, 7> kFlowers{{
     {"bloom_start_month", QT_TRANSLATE_NOOP("PlantColumns", "In flower from")},
@@ -68,14 +68,14 @@ constexpr std::array<PlantColumn, 6> kSeed{{
     {"germination_max_pct", QT_TRANSLATE_NOOP("PlantColumns", "Germinate to")},
 }};
 constexpr std::array<PlantColumn, 8> kNotes{{
-    {"toxicity_note", QT_TRANSLATE_NOOP("PlantColumns", "Toxicity, sap")},
-    {"caution_note", QT_TRANSLATE_NOOP("PlantColumns", "Cautions")},
-    {"disease_note", QT_TRANSLATE_NOOP("PlantColumns", "Diseases")},
+    {"toxicity_note", QT_TRANSLATE_NOOP("PlantColumns", "Toxicity, sap"), false, true},
+    {"caution_note", QT_TRANSLATE_NOOP("PlantColumns", "Cautions"), false, true},
+    {"disease_note", QT_TRANSLATE_NOOP("PlantColumns", "Diseases"), false, true},
     {"disease_mass_plants", QT_TRANSLATE_NOOP("PlantColumns", "From how many")},
-    {"pest_note", QT_TRANSLATE_NOOP("PlantColumns", "Pests")},
-    {"host_note", QT_TRANSLATE_NOOP("PlantColumns", "Caterpillars")},
-    {"nectar_note", QT_TRANSLATE_NOOP("PlantColumns", "Nectar, pollen")},
-    {"notes", QT_TRANSLATE_NOOP("PlantColumns", "Notes")},
+    {"pest_note", QT_TRANSLATE_NOOP("PlantColumns", "Pests"), false, true},
+    {"host_note", QT_TRANSLATE_NOOP("PlantColumns", "Caterpillars"), false, true},
+    {"nectar_note", QT_TRANSLATE_NOOP("PlantColumns", "Nectar, pollen"), false, true},
+    {"notes", QT_TRANSLATE_NOOP("PlantColumns", "Notes"), false, true},
 }};
 constexpr std::array<PlantColumnGroup, 7> kGroups{{
     {QT_TRANSLATE_NOOP("PlantColumns", "Names and kind"), kNames},

@@ -12,6 +12,7 @@ struct PlantColumn {
   std::string_view column;  // of the plant table
   const char* label;        // to be translated
   bool needed = false;      // a new plant must have it
+  bool prose = false;       // text that may be longer than a line
 };
 struct PlantColumnGroup {
   const char* title;

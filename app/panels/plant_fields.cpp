@@ -5,10 +5,12 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
 #include "app/panels/inline_field.h"
+#include "app/panels/inline_prose.h"
 #include "app/panels/plain_label.h"
 #include "app/panels/plant_columns.h"
 #include "app/panels/species_marks.h"
@@ -48,6 +50,19 @@ QString sourceWords(const std::string& keys) {
              : PlantFields::tr("sources: %1 and %2 more").arg(first).arg(all.size() - 1);
 }
 
+// Words that may stand there come up as one types, where only one may; else they are told.
+void offerChoices(QLineEdit& line, const std::string& column) {
+  QStringList choices;
+  for (const std::string& choice : factChoices(column)) choices << text(choice);
+  if (choices.isEmpty()) return;
+  line.setToolTip(choices.join(QStringLiteral(", ")));
+  if (holdsSeveral(column)) return;
+  auto* completer = new QCompleter(choices, &line);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  completer->setFilterMode(Qt::MatchContains);
+  line.setCompleter(completer);
+}
+
 }  // namespace
 
 PlantFields::PlantFields(PlantDesk& desk, bool editable, QWidget* parent)
@@ -61,7 +76,7 @@ PlantFields::PlantFields(PlantDesk& desk, bool editable, QWidget* parent)
 }
 
 void PlantFields::startTyping() {
-  fields_.front().field->line()->setFocus();
+  fields_.front().field->setFocus();
 }
 
 QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantColumn>& columns) {
@@ -79,18 +94,16 @@ QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantCol
 
 void PlantFields::addField(QWidget* box, const PlantColumn& column) {
   const std::string name(column.column);
-  auto* field =
-      new InlineField([this, name] { return desk_.shown(name, desk_.value(name).value); },
-                      [this, name](const QString& typed) { return desk_.set(name, typed); }, box);
   const QString words = labelOf(column);
-  field->line()->setObjectName(QStringLiteral("plant-") + text(name));
-  field->line()->setAccessibleName(words);
+  InlineEdit* field = makeField(box, column);
+  QWidget* editor = field->focusProxy();
+  editor->setObjectName(QStringLiteral("plant-") + text(name));
+  editor->setAccessibleName(words);
   field->setEnabled(editable_);
-  if (column.needed && desk_.writing()) field->line()->setPlaceholderText(tr("needed"));
   auto* grid = static_cast<QGridLayout*>(box->layout());
   const int row = grid->rowCount();
   QLabel* named = plainLabel(words, "quiet", box);
-  named->setBuddy(field->line());
+  named->setBuddy(editor);
   named->setContentsMargins(0, kSpace1 + 2, 0, 0);
   grid->addWidget(named, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid->addWidget(field, row, 1);
@@ -98,21 +111,17 @@ void PlantFields::addField(QWidget* box, const PlantColumn& column) {
   note->setObjectName(QStringLiteral("plant-note-") + text(name));
   grid->addWidget(note, row + 1, 1);
   fields_.push_back({name, field, note});
-  offerChoices(fields_.back());
 }
 
-// Words that may stand there come up as one types, where only one may; else they are told.
-void PlantFields::offerChoices(const Field& field) {
-  QStringList choices;
-  for (const std::string& choice : factChoices(field.column)) choices << text(choice);
-  if (choices.isEmpty()) return;
-  QLineEdit* line = field.field->line();
-  line->setToolTip(choices.join(QStringLiteral(", ")));
-  if (holdsSeveral(field.column)) return;
-  auto* completer = new QCompleter(choices, line);
-  completer->setCaseSensitivity(Qt::CaseInsensitive);
-  completer->setFilterMode(Qt::MatchContains);
-  line->setCompleter(completer);
+InlineEdit* PlantFields::makeField(QWidget* box, const PlantColumn& column) {
+  const std::string name(column.column);
+  auto read = [this, name] { return desk_.shown(name, desk_.value(name).value); };
+  auto write = [this, name](const QString& typed) { return desk_.set(name, typed); };
+  if (column.prose) return new InlineProse(std::move(read), std::move(write), box);
+  auto* field = new InlineField(std::move(read), std::move(write), box);
+  if (column.needed && desk_.writing()) field->line()->setPlaceholderText(tr("needed"));
+  offerChoices(*field->line(), name);
+  return field;
 }
 
 void PlantFields::refresh() {

@@ -11,7 +11,7 @@ class QLabel;
 
 namespace tussock {
 
-class InlineField;
+class InlineEdit;
 struct PlantColumn;
 
 class PlantFields : public QWidget {
@@ -27,12 +27,12 @@ class PlantFields : public QWidget {
  private:
   struct Field {
     std::string column;
-    InlineField* field = nullptr;
+    InlineEdit* field = nullptr;
     QLabel* note = nullptr;
   };
   QWidget* makeGroup(const QString& title, const std::vector<PlantColumn>& columns);
   void addField(QWidget* box, const PlantColumn& column);
-  void offerChoices(const Field& field);
+  [[nodiscard]] InlineEdit* makeField(QWidget* box, const PlantColumn& column);
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
   [[nodiscard]] QString withRuleCaution(const QString& note) const;
 

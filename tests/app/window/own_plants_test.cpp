@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollBar>
 
 #include "app/document/personal_plants.h"
 #include "app/panels/bench_panel.h"
@@ -302,6 +303,21 @@ TEST_F(OwnPlants, WeeksAreShownFromTheMonthsAndCanBeWritten) {
   EXPECT_EQ(valueInFile(kBergamot, "bloom_start_week"), QStringLiteral("25"));
   EXPECT_FALSE(document.facts().find(kBergamot)->bloomsInWeek(23));
   EXPECT_TRUE(document.facts().find(kBergamot)->bloomsInWeek(24));
+}
+
+TEST_F(OwnPlants, LongTextIsShownWholeAndWrittenWithEnter) {
+  click("drift-facts");
+  auto* states = shown<QPlainTextEdit>(QStringLiteral("plant-native_states"));
+  ASSERT_TRUE(states);
+  EXPECT_GT(states->height(), 2 * states->fontMetrics().lineSpacing());
+  EXPECT_EQ(states->verticalScrollBar()->maximum(), 0) << "all of it fits";
+  auto* notes = shown<QPlainTextEdit>(QStringLiteral("plant-notes"));
+  ASSERT_TRUE(notes);
+  notes->setFocus();
+  notes->selectAll();
+  QTest::keyClicks(notes, QStringLiteral("Divide each third year"));
+  QTest::keyClick(notes, Qt::Key_Return);
+  EXPECT_EQ(valueInFile(kBergamot, "notes"), QStringLiteral("Divide each third year"));
 }
 
 TEST_F(OwnPlants, ARuleIsToldAsAFirstFilter) {
