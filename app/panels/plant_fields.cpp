@@ -22,7 +22,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kFactLabelWidth = 122;
+constexpr int kFactLabelWidth = 110;
 constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
                                   true};
 

@@ -50,7 +50,7 @@ constexpr std::array<FactWord, 4> kStrength{
     {{"low", "gentle"}, {"medium", "middling"}, {"high", "strong"}, {"unknown", "not known"}}};
 constexpr std::array<FactWord, 4> kWinter{{{"evergreen", "evergreen"},
                                            {"semi-evergreen", "half evergreen"},
-                                           {"deciduous", "bare, or down to the ground"},
+                                           {"deciduous", "bare or died down"},
                                            {"unknown", "not known"}}};
 constexpr std::array<FactWord, 3> kAnswers{
     {{"yes", "yes"}, {"no", "no"}, {"unknown", "not known"}}};
