@@ -52,7 +52,7 @@ SourceNames readSourceNames(std::string_view markdown) {
 }
 
 std::string shortTitle(std::string_view explanation) {
-  constexpr std::size_t kMost = 56;
+  constexpr std::size_t kMost = 36;
   std::size_t end = explanation.size();
   for (const std::string_view mark : {" (", "; ", ": ", "@"})
     end = std::min(end, explanation.find(mark));
