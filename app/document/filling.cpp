@@ -23,6 +23,7 @@ Filling::Filling(Document& document, QObject* parent) : QObject(parent), documen
   connect(&document_, &Document::opened, this, [this] {
     stop();
     seeds_.clear();
+    proposed_.clear();
     notes_.clear();
   });
 }
@@ -39,6 +40,12 @@ std::optional<Id<Bed>> Filling::bed() const {
 int Filling::seedOf(Id<Bed> bed) const {
   const auto found = seeds_.find(bed);
   return found == seeds_.end() ? 1 : found->second;
+}
+
+const std::vector<ListedSpecies>& Filling::proposedFor(Id<Bed> bed) const {
+  static const std::vector<ListedSpecies> none;
+  const auto found = proposed_.find(bed);
+  return found == proposed_.end() ? none : found->second;
 }
 
 const std::vector<std::string>& Filling::notesOf(Id<Bed> bed) const {
@@ -103,6 +110,7 @@ void Filling::finish(const FillResult& result) {
   notes_[request_.bed] = result.notes;
   emit bestChanged({});
   if (result.edit.empty()) return;
+  if (result.proposed) proposed_[request_.bed] = result.plants;
   committing_ = true;
   document_.commit(result.edit);
   committing_ = false;

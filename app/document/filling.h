@@ -25,6 +25,8 @@ class Filling : public QObject {
   [[nodiscard]] std::optional<Id<Bed>> bed() const;  // that is being filled
   // Which arrangement was asked for last; 1 at first.
   [[nodiscard]] int seedOf(Id<Bed> bed) const;
+  // What the bed was planted from last, when that was proposed for it; empty otherwise.
+  [[nodiscard]] const std::vector<ListedSpecies>& proposedFor(Id<Bed> bed) const;
   // What the last filling of this bed had to say.
   [[nodiscard]] const std::vector<std::string>& notesOf(Id<Bed> bed) const;
 
@@ -46,6 +48,7 @@ class Filling : public QObject {
   std::uint64_t run_ = 0;  // what a stopped thread still hands over is for nobody
   bool committing_ = false;
   std::map<Id<Bed>, int> seeds_;
+  std::map<Id<Bed>, std::vector<ListedSpecies>> proposed_;
   std::map<Id<Bed>, std::vector<std::string>> notes_;
   std::jthread thread_;
 };

@@ -249,6 +249,9 @@ void FillPanel::fill(FillWhat what, Next next) {
   request.bed = bed_;
   request.what = what;
   request.seed = filling_.seedOf(bed_) + (next == Next::NextSeed ? 1 : 0);
+  const Bed* asked = bed();
+  if (next == Next::NextSeed && asked && asked->plantList.empty())
+    request.plants = filling_.proposedFor(bed_);  // or other plants would be proposed
   filling_.start(std::move(request));
 }
 

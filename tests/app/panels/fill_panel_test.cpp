@@ -12,6 +12,7 @@
 
 #include "app/panels/arrangement_picture.h"
 #include "app/panels/margin_panel.h"
+#include "core/edit/draft.h"
 #include "core/planting/arrangements.h"
 #include "tests/app/open_yard.h"
 
@@ -191,6 +192,47 @@ TEST_F(FillPanelTest, KeptArrangementsComeBackPlantForPlant) {
   EXPECT_NE(placesOnDisk(), first);
   QTest::mouseClick(shown<ArrangementPicture>("arrangement-picture"), Qt::LeftButton);
   EXPECT_EQ(placesOnDisk(), first);
+}
+
+TEST_F(FillPanelTest, AnotherArrangementOfAProposedListHasTheSamePlants) {
+  const auto speciesOnDisk = [&] {
+    std::set<std::string> species;
+    for (const Drift& drift : onDisk().drifts)
+      if (drift.bed == bed) species.insert(drift.species);
+    return species;
+  };
+  ASSERT_TRUE(onDisk().beds.find(bed)->plantList.empty());
+  fillWith("fill-bed");
+  const auto first = placesOnDisk();
+  const std::set<std::string> species = speciesOnDisk();
+  ASSERT_GT(species.size(), 1u);
+  fillWith("fill-another");
+  EXPECT_NE(placesOnDisk(), first);
+  EXPECT_EQ(speciesOnDisk(), species);
+}
+
+// A drift is taken out of a full bed; what stays is not touched, and the hole is planted.
+TEST_F(FillPanelTest, TheGapsAreFilledAndNothingElseMoves) {
+  listThree();
+  fillWith("fill-bed");
+  const Yard full = onDisk();
+  ASSERT_GT(full.drifts.size(), 2u);
+  const Drift gone = *full.drifts.begin();
+  Draft draft(document.yard());
+  draft.remove(gone.id);
+  ASSERT_TRUE(document.commit(draft.finish("Take a drift out")));
+  fillWith("fill-gaps");
+  const Yard after = onDisk();
+  for (const Drift& drift : full.drifts) {
+    if (drift.id == gone.id) continue;
+    ASSERT_NE(after.drifts.find(drift.id), nullptr);
+    EXPECT_EQ(positionsOf(*after.drifts.find(drift.id)), positionsOf(drift));
+  }
+  std::size_t plants = 0;
+  for (const Drift& drift : after.drifts)
+    if (full.drifts.find(drift.id) == nullptr) plants += drift.plants.size();
+  EXPECT_GE(plants, 1u);
+  EXPECT_LE(plants, gone.plants.size() + 4);
 }
 
 TEST_F(FillPanelTest, OneSpeciesIsRefilledAndTheOthersStay) {
