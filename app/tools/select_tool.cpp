@@ -2,6 +2,8 @@
 #include "app/tools/select_tool.h"
 
 #include <algorithm>
+#include <QLineF>
+#include <utility>
 
 #include "app/tools/band_gesture.h"
 #include "app/tools/corner_gesture.h"
@@ -79,6 +81,8 @@ QList<GestureWords> SelectTool::gestures() const {
   return {
       {QObject::tr("Click"),
        QObject::tr("Selects what is under the pointer; a finding's mark shows the finding")},
+      {QObject::tr("Click again"),
+       QObject::tr("Selects what lies under it, such as the bed under a drift")},
       {QObject::tr("Shift and click"), QObject::tr("Adds to the selection or takes from it")},
       {QObject::tr("Drag over open ground"), QObject::tr("Selects what lies wholly inside")},
       {QObject::tr("Double click"), QObject::tr("Shows the thing large")},
@@ -176,6 +180,7 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
   Document& document = canvas_.document();
   const ObjectRef ref = item.ref();
   if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
+  if (document.selection() == std::vector{ref}) again_ = at.pixels;
   if (!isSelected(document, ref)) document.select({ref});
   gesture_ = std::make_unique<MoveGesture>(canvas_, at);
 }
@@ -192,6 +197,14 @@ void SelectTool::release(const PointerAt& at) {
   if (!gesture_) return;
   const std::unique_ptr<Gesture> done = std::move(gesture_);
   done->finish(at);
+  const auto again = std::exchange(again_, std::nullopt);
+  if (again && QLineF(*again, at.pixels).length() < kPickPixels) selectUnder(at);
+}
+
+// A bed is hidden by its plants, so the next thing below what is selected is had by clicking again.
+void SelectTool::selectUnder(const PointerAt& at) {
+  const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
+  if (found.size() > 1) canvas_.document().select({found[1]->ref()});
 }
 
 void SelectTool::doubleClick(const PointerAt& at) {
@@ -263,6 +276,7 @@ void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
 
 void SelectTool::cancel() {
   gesture_.reset();
+  again_.reset();
   active_.reset();
   part_ = {};
   nudge_.cancel();

@@ -44,6 +44,7 @@ class SelectTool : public Tool {
   bool pressPlant(const PointerAt& at);
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
+  void selectUnder(const PointerAt& at);
   void turn(Angle by);
 
   Canvas& canvas_;
@@ -51,6 +52,7 @@ class SelectTool : public Tool {
   KeyNudge nudge_;
   DriftCount count_;
   std::unique_ptr<Gesture> gesture_;
+  std::optional<QPointF> again_;  // where what was selected alone has been pressed once more
   std::optional<CornerAt> active_;
   DriftPart part_;
   Qt::CursorShape cursor_ = Qt::ArrowCursor;

@@ -37,6 +37,15 @@ TEST_F(Selecting, AClickPicksTheDriftAboveItsBed) {
   EXPECT_TRUE(document.selection().empty());
 }
 
+TEST_F(Selecting, ClickingAgainPicksTheBedUnderADriftAndTheDriftAgain) {
+  startPlanted();
+  for (const ObjectRef expected : {ObjectRef(refTo(drift)), refTo(west), refTo(drift)}) {
+    click({0.9, 1.5});
+    QTest::qWait(QApplication::doubleClickInterval() + 20);  // or it is a double click
+    EXPECT_EQ(document.selection(), std::vector{expected});
+  }
+}
+
 TEST_F(Selecting, ADragMovesADriftIntoTheOtherBed) {
   startPlanted();
   const auto before = positionsOf(drifted());
