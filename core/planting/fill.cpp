@@ -205,8 +205,10 @@ class Filling {
                       cellSizeFor(bed_, meanSpacing(kinds)));
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
+    const double plants = plantsUnder(kinds, layer) - standingIn(layer);
+    if (plants <= 0.0 && list_.proposed) return;
     std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
-    drifts = scattered(std::move(drifts), plantsUnder(kinds, layer), ground, chance);
+    drifts = scattered(std::move(drifts), plants, ground, chance);
     for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
   }
   static double sharesOf(const std::vector<FillKind>& kinds) {
@@ -214,13 +216,21 @@ class Filling {
     for (const FillKind& kind : kinds) sum += kind.share;
     return sum;
   }
+  // Plants of a layer that are kept.
+  [[nodiscard]] double standingIn(Layer layer) const {
+    double plants = 0.0;
+    for (const Drift& drift : kept_.drifts)
+      if (drift.bed == bed_.id && drift.layer == layer)
+        plants += static_cast<double>(drift.plants.size());
+    return plants;
+  }
   // As many of all plants of the bed as the list says. What is left open is little, as every plant
   // is paid for and the main layer closes by itself: carpets where they show, and clumps of bulbs
   // and spring ephemerals, which leave bare ground when they go (our own judgement).
   [[nodiscard]] double plantsUnder(const std::vector<FillKind>& kinds, Layer layer) const {
     constexpr double kCarpets = 0.25, kClumps = 0.15;  // plants to one of the main layer
     constexpr double kLeastMain = 0.1;
-    double main = 0.0;
+    double main = standingIn(Layer::Main);
     for (const KeptDrift& drift : best_)
       if (drift.layer == Layer::Main) main += static_cast<double>(drift.places.size());
     const double asked = sharesOf(kinds);
@@ -241,6 +251,8 @@ class Filling {
                      [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<KeptDrift> some, others;
     std::set<std::string> species;
+    for (const Drift& drift : kept_.drifts)
+      if (drift.bed == bed_.id) species.insert(drift.species);
     for (auto& [unused, drift] : order) {
       const bool first = list_.proposed ? some.empty() : species.insert(drift.species).second;
       (first ? some : others).push_back(std::move(drift));

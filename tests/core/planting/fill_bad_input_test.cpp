@@ -112,6 +112,23 @@ TEST(FillBadInput, AFullBedHasNoEmptyPart) {
   }
 }
 
+// Ground covers and bulbs are few by choice: a full bed has its share of them.
+TEST(FillBadInput, FillingTheGapsOfAFullBedAddsNothingUnderIt) {
+  const Filled full = filledBed("POLYGON ((0 0, 8 0, 8 5, 0 5, 0 0))");
+  FillRequest request;
+  request.what = FillWhat::EmptyPart;
+  const auto under = [](const Filled& bed) {
+    std::size_t plants = 0;
+    for (const Drift& drift : bed.after.drifts)
+      if (drift.layer != Layer::Main) plants += drift.plants.size();
+    return plants;
+  };
+  ASSERT_GT(under(full), 0u);
+  const Filled again = filled(full.after, request);
+  EXPECT_LE(under(again), under(full) + 7u) << "a clump more at most";
+  EXPECT_LE(under(filled(again.after, request)), under(again) + 1u);
+}
+
 TEST(FillBadInput, OneSpeciesThatIsNotInTheBedIsPlantedWhereRoomIs) {
   const Filled full = filledBed(kPlainBed);
   FillRequest request;
