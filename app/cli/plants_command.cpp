@@ -103,7 +103,9 @@ std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
 // 1 when some of it could not be used, as the findings of a check are told.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
-  const std::vector<OwnSpecies> before = readPersonalPlants(published).plants;
+  const OwnPlantsReading mine = readPersonalPlants(published);
+  expectReadWhole(mine);
+  const std::vector<OwnSpecies>& before = mine.plants;
   const BroughtIn read = bringInPlants(readFile(path), path, published, before);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
   if (!read.gaveWay.empty())

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "app/document/personal_plants.h"
 
+#include <algorithm>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <stdexcept>
+#include <string>
 
 #include "app/files/whole_file.h"
 
@@ -44,10 +46,22 @@ QString keepPersonalPlants() {
   return keepBeside(personalPlantsPath());
 }
 
+void expectReadWhole(const OwnPlantsReading& reading) {
+  constexpr std::size_t kTold = 3;
+  if (reading.errors.empty()) return;
+  std::string text = "Nothing was changed, for the file of your own plants cannot be read whole:";
+  for (std::size_t i = 0; i < std::min(kTold, reading.errors.size()); ++i)
+    text += ' ' + reading.errors[i].text();
+  if (reading.errors.size() > kTold)
+    text += " And " + std::to_string(reading.errors.size() - kTold) + " more.";
+  throw std::runtime_error(text + " Mend that in " + personalPlantsPath().toStdString() +
+                           ", or move the file away, then try again.");
+}
+
 void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published) {
   const QString path = personalPlantsPath();
   QDir().mkpath(QFileInfo(path).path());
-  if (!readPersonalPlants(published).errors.empty()) keepBeside(path);
+  expectReadWhole(readPersonalPlants(published));
   saveWhole(path, QByteArray::fromStdString(ownPlantsCsv(plants)));
 }
 

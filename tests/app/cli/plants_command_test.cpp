@@ -187,6 +187,21 @@ TEST_F(PlantsCommand, BringingInOverwritesNothingSilently) {
       << "the same again";
 }
 
+TEST_F(PlantsCommand, BringsNothingIntoAFileThatItCannotReadWhole) {
+  const std::string mine =
+      "botanical_name,spacing_cm,where bought\nMonarda fistulosa,wide,here\n"
+      "Echinacea purpurea,66,there\n";
+  keepPersonal(mine);
+  write("more.csv", "botanical_name,spacing_cm\nMonarda fistulosa,80\n");
+  const Outcome outcome = run({"plants", "--bring-in", path("more.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::File);
+  EXPECT_THAT(outcome.err,
+              AllOf(HasSubstr("Nothing was changed"), HasSubstr("line 1: 'where bought'"),
+                    HasSubstr("line 2, spacing_cm: 'wide' is not a number"),
+                    HasSubstr(personalPlantsPath().toStdString())));
+  EXPECT_EQ(readFile(personalPlantsPath().toStdString()), mine);
+}
+
 TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
   keepPersonal(kOwnPlant);
   ASSERT_EQ(run({"plants", "--write-all", path("all.csv")}).code, ExitCode::Done);

@@ -56,14 +56,19 @@ TEST_F(PersonalPlants, AreAFileInTheDataFolder) {
   EXPECT_EQ(readPersonalPlants(published_).plants, plants);
 }
 
-TEST_F(PersonalPlants, RowsThatCannotBeReadAreKeptBeside) {
+TEST_F(PersonalPlants, AFileThatCannotBeReadWholeIsNotWrittenOver) {
   const QByteArray text = "botanical_name,spacing_cm\nEchinacea purpurea,wide\n";
   writeFile(text);
   EXPECT_EQ(readPersonalPlants(published_).errors.size(), 1u);
-  savePersonalPlants({{{}, kName, {{"spacing_cm", "61"}}}}, published_);
-  QFile kept(personalPlantsPath() + QStringLiteral(".kept"));
-  ASSERT_TRUE(kept.open(QIODevice::ReadOnly));
-  EXPECT_EQ(kept.readAll(), text);
+  try {
+    savePersonalPlants({{{}, kName, {{"spacing_cm", "61"}}}}, published_);
+    ADD_FAILURE() << "written over";
+  } catch (const std::runtime_error& refusal) {
+    EXPECT_NE(std::string(refusal.what()).find("line 2, spacing_cm: 'wide' is not a number"),
+              std::string::npos)
+        << refusal.what();
+  }
+  EXPECT_EQ(fileText(), text);
 }
 
 TEST_F(PersonalPlants, GoBeforeThePublishedOnesAndTellSo) {
