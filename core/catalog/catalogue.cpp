@@ -20,15 +20,14 @@ std::vector<Species> inOrder(std::vector<Species> species) {
 }
 
 using Words = std::vector<std::string>;
+using ByWords = std::map<Words, std::vector<const Species*>>;
 
-bool isBotanicalName(const Species& species, const Words& words) {
-  return searchWords(species.botanicalName) == words ||
-         std::any_of(species.synonyms.begin(), species.synonyms.end(),
-                     [&](const std::string& synonym) { return searchWords(synonym) == words; });
-}
-
-bool isCommonName(const Species& species, const Words& words) {
-  return searchWords(species.commonName) == words || searchWords(species.spanishName) == words;
+// Species come in order, each once under the same words.
+void note(ByWords& names, std::string_view name, const Species& species) {
+  Words words = searchWords(name);
+  if (words.empty()) return;
+  auto& known = names[std::move(words)];
+  if (known.empty() || known.back() != &species) known.push_back(&species);
 }
 
 }  // namespace
@@ -37,14 +36,20 @@ struct Catalogue::Index {
   explicit Index(const std::vector<Species>& species) : words(species) {
     for (const Species& one : species) {
       ++commonNames[searchWords(one.commonName)];
-      for (const std::string& synonym : one.synonyms)
+      note(botanical, one.botanicalName, one);
+      note(common, one.commonName, one);
+      note(common, one.spanishName, one);
+      for (const std::string& synonym : one.synonyms) {
+        note(botanical, synonym, one);
         if (!bySynonym.try_emplace(synonym, &one).second) bySynonym[synonym] = nullptr;
+      }
     }
   }
 
   SearchIndex words;
   std::map<std::string, const Species*, std::less<>> bySynonym;  // null where two claim the name
-  std::map<std::vector<std::string>, int> commonNames;           // by their words
+  ByWords botanical, common;         // a name, synonym or Spanish name, however it is written
+  std::map<Words, int> commonNames;  // by their words
 };
 
 Catalogue::Catalogue() : Catalogue(std::vector<Species>{}) {}
@@ -69,13 +74,8 @@ const Species* Catalogue::resolve(std::string_view name) const {
 std::vector<const Species*> Catalogue::named(std::string_view name) const {
   if (const Species* species = resolve(name)) return {species};
   const Words words = searchWords(name);
-  if (words.empty()) return {};
-  for (const auto is : {isBotanicalName, isCommonName}) {
-    std::vector<const Species*> found;
-    for (const Species& species : *species_)
-      if (is(species, words)) found.push_back(&species);
-    if (!found.empty()) return found;
-  }
+  for (const ByWords* names : {&index_->botanical, &index_->common})
+    if (const auto at = names->find(words); at != names->end()) return at->second;
   return {};
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 #include <utility>
 
@@ -212,15 +213,17 @@ std::vector<OwnSpecies> withEdit(std::vector<OwnSpecies> personal, const Persona
 
 std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
                                   const std::vector<OwnSpecies>& more) {
+  std::map<std::string, std::size_t> places;
+  for (std::size_t i = 0; i < personal.size(); ++i)
+    places.try_emplace(personal[i].botanicalName, i);
   for (const OwnSpecies& own : more) {
-    const auto at = std::find_if(personal.begin(), personal.end(), [&](const OwnSpecies& old) {
-      return old.botanicalName == own.botanicalName;
-    });
-    if (at == personal.end()) {
+    const auto [at, isNew] = places.try_emplace(own.botanicalName, personal.size());
+    if (isNew) {
       personal.push_back(own);
       continue;
     }
-    for (const OwnFact& fact : own.facts) *at = withValue(std::move(*at), fact.column, fact.value);
+    OwnSpecies& old = personal[at->second];
+    for (const OwnFact& fact : own.facts) old = withValue(std::move(old), fact.column, fact.value);
   }
   sortByName(personal);
   return personal;
@@ -228,15 +231,19 @@ std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
 
 std::vector<std::string> overwritten(const std::vector<OwnSpecies>& personal,
                                      const std::vector<OwnSpecies>& more) {
+  std::map<std::string_view, const OwnSpecies*> byName;
+  for (const OwnSpecies& old : personal) byName.try_emplace(old.botanicalName, &old);
   std::vector<std::string> names;
   for (const OwnSpecies& own : more) {
-    const OwnSpecies* old = findOwn(personal, own.botanicalName);
+    const auto old = byName.find(own.botanicalName);
+    if (old == byName.end()) continue;
+    const auto& facts = old->second->facts;
     const auto differs = [&](const OwnFact& fact) {
-      return std::any_of(old->facts.begin(), old->facts.end(), [&](const OwnFact& had) {
+      return std::any_of(facts.begin(), facts.end(), [&](const OwnFact& had) {
         return had.column == fact.column && had.value != fact.value;
       });
     };
-    if (old != nullptr && std::any_of(own.facts.begin(), own.facts.end(), differs))
+    if (std::any_of(own.facts.begin(), own.facts.end(), differs))
       names.push_back(own.botanicalName);
   }
   std::sort(names.begin(), names.end());
