@@ -3,10 +3,12 @@
 
 #include <algorithm>
 #include <regex>
+#include <sstream>
 
 #include <fmt/format.h>
 
 #include "core/catalog/families.h"
+#include "core/catalog/native_record.h"
 
 namespace tussock {
 
@@ -24,11 +26,23 @@ bool isSymbol(const std::string& symbol) {
   return std::regex_match(symbol, form);
 }
 
+std::string againstStates(const std::string& cell) {
+  std::istringstream states(cell);
+  for (std::string state; states >> state;)
+    if (stateName(state).empty())
+      return fmt::format(
+          "a list of states of the USA or provinces of Canada by their two letters, joined with "
+          "spaces: {} is none",
+          state);
+  return {};
+}
+
 }  // namespace
 
 EntryChecks::EntryChecks(const PlantLayers& layers) {
   for (const Species& species : layers.published.species()) {
     names_.insert(species.botanicalName);
+    familiesByGenus_[species.genus].insert(species.family);
     if (!species.usdaSymbol.empty())
       nameBySymbol_.try_emplace(species.usdaSymbol, species.botanicalName);
   }
@@ -50,6 +64,25 @@ std::string EntryChecks::againstSymbol(const std::string& symbol, std::string_vi
   return fmt::format("a symbol of its own, for {} has it; leave it blank if unsure", at->second);
 }
 
+std::string EntryChecks::againstFamily(const std::string& family, std::string_view name) const {
+  if (!isPlantFamily(family)) return "a plant family as botanists spell it, such as Asteraceae";
+  const std::string_view genus = genusOf(name);
+  const auto at = familiesByGenus_.find(genus);
+  if (at == familiesByGenus_.end()) return {};
+  const auto& known = at->second;
+  if (std::any_of(known.begin(), known.end(),
+                  [&](const std::string& one) { return isFamilyNameFor(one, family); }))
+    return {};
+  return fmt::format("{}, the family of {}", *known.begin(), genus);
+}
+
+std::string EntryChecks::against(const OwnFact& fact, std::string_view name) const {
+  if (fact.value.empty()) return {};
+  if (fact.column == "family") return againstFamily(fact.value, name);
+  if (fact.column == "usda_symbol") return againstSymbol(fact.value, name);
+  return fact.column == "native_states" ? againstStates(fact.value) : std::string();
+}
+
 std::vector<CatalogueError> EntryChecks::of(const OwnSpecies& entered, std::string_view title,
                                             std::size_t line) const {
   std::vector<CatalogueError> errors;
@@ -61,13 +94,9 @@ std::vector<CatalogueError> EntryChecks::of(const OwnSpecies& entered, std::stri
     fail("botanical_name", name,
          "a genus with a species or cultivar after it, such as Monarda fistulosa or Monarda "
          "'Claire Grace'");
-  for (const OwnFact& fact : entered.facts) {
-    if (fact.column == "family" && !fact.value.empty() && !isPlantFamily(fact.value))
-      fail(fact.column, fact.value, "a plant family as botanists spell it, such as Asteraceae");
-    if (fact.column != "usda_symbol" || fact.value.empty()) continue;
-    if (std::string expected = againstSymbol(fact.value, name); !expected.empty())
+  for (const OwnFact& fact : entered.facts)
+    if (std::string expected = against(fact, name); !expected.empty())
       fail(fact.column, fact.value, std::move(expected));
-  }
   return errors;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a reader of plant tables can take and a person still cannot have meant: a genus alone for a
-// name, another plant's symbol, a family that there is none of. Asked when a value is entered or
+// name, another plant's symbol, a family that there is none of or that its genus is not in, a state
+// that there is none of. Asked when a value is entered or
 // brought in, never of what was kept before, which must open as it was.
 #pragma once
 
@@ -27,7 +28,10 @@ class EntryChecks {
 
  private:
   [[nodiscard]] std::string againstSymbol(const std::string& symbol, std::string_view name) const;
+  [[nodiscard]] std::string againstFamily(const std::string& family, std::string_view name) const;
+  [[nodiscard]] std::string against(const OwnFact& fact, std::string_view name) const;
 
+  std::map<std::string, std::set<std::string>, std::less<>> familiesByGenus_;  // as published
   std::set<std::string, std::less<>> names_;
   std::map<std::string, std::string, std::less<>> nameBySymbol_;
 };

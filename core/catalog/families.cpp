@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/families.h"
 
+#include <algorithm>
+#include <array>
 #include <string>
+#include <utility>
 
 namespace tussock {
 
@@ -99,11 +102,57 @@ constexpr std::string_view kFamilies =
     "Xanthorrhoeaceae Xeronemataceae Xyridaceae Zamiaceae Zannichelliaceae Zingiberaceae "
     "Zosteraceae Zygophyllaceae ";
 
+// A family as in APG IV and PPG I, and in one string between blanks what its genera are met under.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 34> kOtherNames{{
+    {"Arecaceae", " Palmae "},
+    {"Poaceae", " Gramineae "},
+    {"Brassicaceae", " Cruciferae "},
+    {"Fabaceae", " Leguminosae Papilionaceae Caesalpiniaceae Mimosaceae "},
+    {"Clusiaceae", " Guttiferae "},
+    {"Hypericaceae", " Clusiaceae Guttiferae "},
+    {"Apiaceae", " Umbelliferae "},
+    {"Lamiaceae", " Labiatae Verbenaceae "},
+    {"Asteraceae", " Compositae "},
+    {"Apocynaceae", " Asclepiadaceae "},
+    {"Sapindaceae", " Aceraceae Hippocastanaceae "},
+    {"Amaranthaceae", " Chenopodiaceae "},
+    {"Asparagaceae", " Liliaceae Agavaceae Convallariaceae Hyacinthaceae Ruscaceae "},
+    {"Amaryllidaceae", " Liliaceae Alliaceae "},
+    {"Melanthiaceae", " Liliaceae Trilliaceae "},
+    {"Colchicaceae", " Liliaceae "},
+    {"Asphodelaceae", " Liliaceae "},
+    {"Plantaginaceae", " Scrophulariaceae Veronicaceae "},
+    {"Orobanchaceae", " Scrophulariaceae "},
+    {"Phrymaceae", " Scrophulariaceae "},
+    {"Caprifoliaceae", " Dipsacaceae Valerianaceae Diervillaceae "},
+    {"Diervillaceae", " Caprifoliaceae "},
+    {"Adoxaceae", " Caprifoliaceae Viburnaceae Sambucaceae "},
+    {"Viburnaceae", " Caprifoliaceae Adoxaceae Sambucaceae "},
+    {"Papaveraceae", " Fumariaceae "},
+    {"Ericaceae", " Pyrolaceae Monotropaceae "},
+    {"Malvaceae", " Tiliaceae "},
+    {"Boraginaceae", " Hydrophyllaceae "},
+    {"Hydrangeaceae", " Saxifragaceae "},
+    {"Grossulariaceae", " Saxifragaceae "},
+    {"Iteaceae", " Saxifragaceae Grossulariaceae "},
+    {"Onocleaceae", " Dryopteridaceae Woodsiaceae "},
+    {"Athyriaceae", " Dryopteridaceae Woodsiaceae "},
+    {"Cupressaceae", " Taxodiaceae "},
+}};
+
 }  // namespace
 
 bool isPlantFamily(std::string_view name) {
   if (name.empty() || name.find(' ') != std::string_view::npos) return false;
   return kFamilies.find(" " + std::string(name) + " ") != std::string_view::npos;
+}
+
+bool isFamilyNameFor(std::string_view family, std::string_view name) {
+  if (family == name) return true;
+  const std::string whole = ' ' + std::string(name) + ' ';
+  return std::any_of(kOtherNames.begin(), kOtherNames.end(), [&](const auto& one) {
+    return one.first == family && one.second.find(whole) != std::string_view::npos;
+  });
 }
 
 }  // namespace tussock

@@ -13,6 +13,7 @@
 namespace tussock {
 namespace {
 
+using testing::AllOf;
 using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -173,6 +174,31 @@ TEST(BringingIn, LeavesOutWhatNobodyCanHaveMeant) {
 }
 
 // Each is sound over the published values (75 to 120 cm); together they are not.
+// USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
+// Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
+// (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
+// United States Postal Service; ON is Ontario.
+TEST(BringingIn, KnowsStatesAndTheFamiliesOfPublishedGenera) {
+  const auto row = [](const char* name, const char* genus, const char* family, const char* states) {
+    return test::plantRow({{"botanical_name", name},
+                           {"genus", genus},
+                           {"family", family},
+                           {"native_states", states}});
+  };
+  const BroughtIn given =
+      bringIn(test::plantHeader() + row("Actaea alba", "Actaea", "Rosaceae", "IA") +
+              row("Actaea rubra", "Actaea", "Ranunculaceae", "IA ZZ") +
+              row("Asclepias meadii", "Asclepias", "Asclepiadaceae", "IA ON") +
+              row("Aster alpinus", "Aster", "Compositae", "") +
+              row("Liatris spicata 'Kobold'", "Liatris", "Compositae", ""));
+  EXPECT_THAT(textsOf(given.errors),
+              ElementsAre(HasSubstr("line 2, family: 'Rosaceae' is not Ranunculaceae, the family "
+                                    "of Actaea"),
+                          AllOf(HasSubstr("line 3, native_states: 'IA ZZ' is not"),
+                                HasSubstr("ZZ is none"))));
+  EXPECT_EQ(given.taken.size(), 3u);
+}
+
 TEST(BringingIn, LeavesOutARowThatThePersonalValuesBesideItWouldSpoil) {
   const std::vector<OwnSpecies> personal{{{}, "Monarda fistulosa", {{"height_min_cm", "110"}}},
                                          {{}, "Penstemon digitalis", {{"notes", "mine"}}}};
