@@ -14,7 +14,9 @@ namespace {
 constexpr Length kTall = Length::centimetres(120);
 constexpr Length kLow = Length::centimetres(45);
 
-constexpr std::uint8_t kFirstWord = 4, kWord = 3, kMarkWord = 2, kInside = 1;
+// How a word is met goes before where: in the genus, another name, the family, or else.
+constexpr std::uint8_t kWhole = 12, kStart = 8, kInside = 4;
+constexpr std::uint8_t kGenus = 3, kName = 2, kFamily = 1, kRest = 0;
 
 // Unicode's Latin-1 Supplement from U+00C0 to U+00FF as plain letters; a blank where there is none.
 constexpr std::string_view kPlainLatin =
@@ -110,14 +112,24 @@ std::string_view formWord(const Species& species) {
   return species.family == "Juncaceae" ? "rush" : wordOf(species.habit);
 }
 
-std::vector<std::string> wordsOf(const Species& species) {
-  std::string text = species.botanicalName;
-  for (const std::string& part :
-       {species.commonName, species.spanishName, species.family, species.flowerColourWord,
-        std::string(formWord(species)), species.usdaSymbol})
-    text.append(" ").append(part);
-  for (const std::string& synonym : species.synonyms) text.append(" ").append(synonym);
-  return searchWords(text);
+struct PlacedWord {
+  std::string word;
+  std::uint8_t place;
+};
+
+// The best place of a word first.
+std::vector<PlacedWord> wordsOf(const Species& species) {
+  std::string names = species.botanicalName + ' ' + species.commonName + ' ' + species.spanishName;
+  for (const std::string& synonym : species.synonyms) names.append(" ").append(synonym);
+  std::vector<PlacedWord> words;
+  const auto add = [&](const std::string& text, std::uint8_t place) {
+    for (std::string& word : searchWords(text)) words.push_back({std::move(word), place});
+  };
+  add(species.genus, kGenus);
+  add(names + ' ' + species.usdaSymbol, kName);
+  add(species.family, kFamily);
+  add(species.flowerColourWord + ' ' + std::string(formWord(species)), kRest);
+  return words;
 }
 
 }  // namespace
@@ -139,21 +151,21 @@ std::vector<std::string> searchWords(std::string_view text) {
 SearchIndex::SearchIndex(const std::vector<Species>& species) : size_(species.size()) {
   std::map<std::string, std::vector<Posting>> words, marks;
   for (std::uint32_t i = 0; i < species.size(); ++i) {
-    std::uint8_t score = kFirstWord;
-    for (const std::string& word : wordsOf(species[i])) {
+    for (const auto& [word, place] : wordsOf(species[i])) {
       auto& postings = words[word];
-      if (postings.empty() || postings.back().species != i) postings.push_back({i, score});
-      score = kWord;
+      if (postings.empty() || postings.back().species != i) postings.push_back({i, place});
     }
-    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kMarkWord});
+    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kRest});
   }
   for (auto& [word, postings] : words) words_.push_back({word, std::move(postings)});
   for (auto& [word, postings] : marks) marks_.push_back({word, std::move(postings)});
 }
 
-void SearchIndex::take(const Entry& entry, std::uint8_t most, Scores& scores) const {
-  for (const Posting& posting : entry.postings)
-    scores[posting.species] = std::max(scores[posting.species], std::min(most, posting.score));
+void SearchIndex::take(const Entry& entry, std::uint8_t met, Scores& scores) {
+  for (const Posting& posting : entry.postings) {
+    std::uint8_t& score = scores[posting.species];
+    score = std::max(score, static_cast<std::uint8_t>(met + posting.place));
+  }
 }
 
 SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
@@ -162,9 +174,10 @@ SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
   const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
   for (auto at = std::lower_bound(words_.begin(), words_.end(), word, before);
        at != words_.end() && at->word.starts_with(word); ++at)
-    take(*at, kFirstWord, scores);
+    take(*at, at->word == word ? kWhole : kStart, scores);
+  // What a plant is (tall, sun) does not go before a name that begins so (sunflower).
   const auto at = std::lower_bound(marks_.begin(), marks_.end(), word, before);
-  if (at != marks_.end() && at->word == word) take(*at, kMarkWord, scores);
+  if (at != marks_.end() && at->word == word) take(*at, kStart, scores);
   if (word.size() < kLongEnoughInside) return scores;
   for (const Entry& entry : words_)
     if (entry.word.find(word) != std::string::npos) take(entry, kInside, scores);

@@ -18,15 +18,16 @@ class SearchIndex {
  public:
   explicit SearchIndex(const std::vector<Species>& species);
 
-  // Positions of the species that meet every word, best first, equal ones in the order given. The
-  // start of the botanical name counts most, then the start of a word, then what the plant is
-  // (tall, dry, fall), then the inside of a word for four letters and more. No words find all.
+  // Positions of the species that meet every word, best first, equal ones in the order given. A
+  // whole word counts most, then the start of one, then the inside of one for four letters and
+  // more; alike in that, the genus, then the other names, the family, and the rest. What the plant
+  // is (tall, dry, fall) is met whole and counts as a start in the rest. No words find all.
   [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
 
  private:
   struct Posting {
     std::uint32_t species = 0;
-    std::uint8_t score = 0;
+    std::uint8_t place = 0;  // the more, the nearer the name
   };
   struct Entry {
     std::string word;
@@ -34,7 +35,7 @@ class SearchIndex {
   };
   using Scores = std::vector<std::uint8_t>;
 
-  void take(const Entry& entry, std::uint8_t most, Scores& scores) const;
+  static void take(const Entry& entry, std::uint8_t met, Scores& scores);
   [[nodiscard]] Scores scoresOf(const std::string& word) const;
 
   std::size_t size_ = 0;

@@ -96,6 +96,29 @@ TEST(Search, PutsTheGenusFirst) {
   EXPECT_GT(found("grass dry sun").size(), 3u);
 }
 
+// By the meaning of the words alone: asters before what is only of their family (goldenrods), and
+// those before what has the letters inside of a name (eastern bluestar).
+TEST(Search, WholeWordsComeBeforeStartsAndThoseBeforeInsides) {
+  const std::vector<std::string> names = found("aster");
+  const auto placeOf = [&](const char* name) {
+    return std::find(names.begin(), names.end(), name) - names.begin();
+  };
+  EXPECT_LT(placeOf("Eurybia divaricata"), placeOf("Solidago nemoralis")) << "white wood aster";
+  EXPECT_LT(placeOf("Symphyotrichum laeve"), placeOf("Solidago nemoralis"));
+  EXPECT_LT(placeOf("Solidago nemoralis"), placeOf("Amsonia tabernaemontana"));
+  EXPECT_LT(placeOf("Amsonia tabernaemontana"), std::ssize(names)) << "found all the same";
+}
+
+TEST(Search, NamesComeBeforeFamilies) {
+  const Species rose = named("Rosa carolina", "rose");
+  Species avens = named("Geum triflorum", "prairie smoke"), mallow = named("Hibiscus laevis", "");
+  avens.family = "Rosaceae";
+  mallow.commonName = "rosemallow";
+  const Catalogue facts({avens, mallow, rose});
+  EXPECT_THAT(namesOf(facts.search("ros")),
+              ElementsAre("Rosa carolina", "Hibiscus laevis", "Geum triflorum"));
+}
+
 TEST(Search, NothingTypedFindsAllInOrder) {
   const auto names = found("  ");
   EXPECT_EQ(names.size(), 175u);
