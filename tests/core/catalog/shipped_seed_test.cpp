@@ -104,19 +104,28 @@ INSTANTIATE_TEST_SUITE_P(
                     Protocol{"Lobelia cardinalis", 60, 60}, Protocol{"Solidago speciosa", 60, 60},
                     Protocol{"Lobelia siphilitica", 60, 60},
                     Protocol{"Eutrochium maculatum", 30, 30}, Protocol{"Asclepias syriaca", 30, 30},
-                    Protocol{"Asclepias tuberosa", 30, 30},
+                    Protocol{"Asclepias tuberosa", 30, 30}, Protocol{"Asclepias incarnata", 30, 30},
+                    Protocol{"Eutrochium purpureum", 30, 30},
                     Protocol{"Eryngium yuccifolium", 60, 60}));
 
-// Liatris pycnostachya: 105 days in Baskin and Baskin (2002, Native Plant Network), about 60 in
-// common practice, so the growers' 60 stand as the lower end. Echinacea pallida: 60 to 90, T. Luna,
-// Glacier National Park (Native Plant Network). Penstemon digitalis: 30, Middlesex Conservation
-// District. Echinacea purpurea: none to 4 weeks, Romero, Delate and Hannapel (2005), HortScience
-// 40(6), to the nearest ten days.
+// Liatris pycnostachya: 105 days, Baskin and Baskin (2002, Native Plant Network). Echinacea
+// pallida: 60 to 90, T. Luna, Glacier National Park (Native Plant Network). Penstemon digitalis:
+// 30, Middlesex Conservation District. Echinacea purpurea: none to 4 weeks, Romero, Delate and
+// Hannapel (2005), HortScience 40(6), to the nearest ten days.
 INSTANTIATE_TEST_SUITE_P(Protocols, ColdMoistDays,
-                         testing::Values(Protocol{"Liatris pycnostachya", 60, 105},
+                         testing::Values(Protocol{"Liatris pycnostachya", 105, 105},
                                          Protocol{"Echinacea pallida", 60, 90},
                                          Protocol{"Penstemon digitalis", 30, 30},
                                          Protocol{"Echinacea purpurea", 0, 30}));
+
+TEST(ColdMoistSources, NameTheProtocolTheyWereReadIn) {
+  const auto keyOf = [](const char* species) {
+    return test::sourceOf(shippedPlant(species), "stratification_days_cold_moist");
+  };
+  EXPECT_EQ(keyOf("Liatris pycnostachya"), "BASK02");
+  EXPECT_EQ(keyOf("Asclepias incarnata"), "WMU");
+  EXPECT_EQ(keyOf("Eutrochium purpureum"), "WMU");
+}
 
 struct Germination {
   const char* species;
