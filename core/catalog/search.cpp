@@ -80,11 +80,21 @@ void markMonths(Marks& marks, const Species& species) {
     if (species.bloomsInMonth(month)) mark(marks, kMonthWords[static_cast<std::size_t>(month - 1)]);
 }
 
-// "monarch", "butterflies": whole words of what lives on it, of four letters and more.
+// "butterfly" of butterflies, "finch" of finches, "bee" of bees; any other word as it is.
+std::string singular(const std::string& word) {
+  constexpr std::size_t kLeast = 4;
+  if (word.size() < kLeast || !word.ends_with('s') || word.ends_with("ss")) return word;
+  if (word.ends_with("ies")) return word.substr(0, word.size() - 3) + 'y';
+  for (const char* ending : {"ches", "shes", "xes", "sses"})
+    if (word.ends_with(ending)) return word.substr(0, word.size() - 2);
+  return word.substr(0, word.size() - 1);
+}
+
+// "monarch", "butterfly": whole words of what lives on it, one for all, of four letters and more.
 void markGuests(Marks& marks, const Species& species) {
   constexpr std::size_t kLeast = 4;
   for (const std::string& word : searchWords(species.hostNote + ' ' + species.nectarNote))
-    if (word.size() >= kLeast) mark(marks, word);
+    if (word.size() >= kLeast) mark(marks, singular(word));
 }
 
 // Each once: an index holds a species once a word.
@@ -176,8 +186,10 @@ SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
        at != words_.end() && at->word.starts_with(word); ++at)
     take(*at, at->word == word ? kWhole : kStart, scores);
   // What a plant is (tall, sun) does not go before a name that begins so (sunflower).
-  const auto at = std::lower_bound(marks_.begin(), marks_.end(), word, before);
-  if (at != marks_.end() && at->word == word) take(*at, kStart, scores);
+  for (const std::string& form : {word, singular(word)})
+    if (const auto at = std::lower_bound(marks_.begin(), marks_.end(), form, before);
+        at != marks_.end() && at->word == form)
+      take(*at, kStart, scores);
   if (word.size() < kLongEnoughInside) return scores;
   for (const Entry& entry : words_)
     if (entry.word.find(word) != std::string::npos) take(entry, kInside, scores);

@@ -21,7 +21,8 @@ class SearchIndex {
   // Positions of the species that meet every word, best first, equal ones in the order given. A
   // whole word counts most, then the start of one, then the inside of one for four letters and
   // more; alike in that, the genus, then the other names, the family, and the rest. What the plant
-  // is (tall, dry, fall) is met whole and counts as a start in the rest. No words find all.
+  // is (tall, dry, fall) is met whole and counts as a start in the rest; of what lives on it, one
+  // is as good as many (bee, bees). No words find all.
   [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
 
  private:

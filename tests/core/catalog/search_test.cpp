@@ -85,6 +85,21 @@ TEST(Search, UnderstandsMonthsGroundcoverAndWhatLivesOnAPlant) {
   EXPECT_THAT(found("monarch"), Contains("Asclepias tuberosa"));
 }
 
+TEST(Search, OneGuestIsAsGoodAsMany) {
+  for (const auto& [one, many] :
+       {std::pair("hummingbird", "hummingbirds"), std::pair("bee", "bees"),
+        std::pair("butterfly", "butterflies"), std::pair("wasp", "wasps")}) {
+    std::vector<std::string> ofOne = found(one);
+    for (const std::string& name : found(many)) EXPECT_THAT(ofOne, Contains(name)) << one;
+    EXPECT_FALSE(found(many).empty()) << many;
+  }
+  Species visited = named("Salvia azurea", "blue sage");
+  visited.nectarNote = "Visited by one hummingbird and many bees";
+  const Catalogue facts({visited});
+  for (const char* word : {"hummingbird", "hummingbirds", "bee", "bees"})
+    EXPECT_EQ(facts.search(word).size(), 1u) << word;
+}
+
 TEST(Search, LowIsNotFoundInYellow) {
   const auto names = found("low");
   EXPECT_THAT(names, Contains("Phlox subulata"));
