@@ -56,6 +56,10 @@ void printJson(const std::vector<Substitute>& found, std::ostream& out) {
   out << Json{{"substitutes", list}}.dump(2) << '\n';
 }
 
+void tellFindings(const Substitute& one, std::ostream& out) {
+  for (const std::string& text : one.causedTexts) out << "  finding: " << text << '\n';
+}
+
 void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostream& out) {
   for (const Substitute& one : found) {
     out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
@@ -64,7 +68,7 @@ void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostr
     tellGround(one.groundBefore, one.groundAfter, units, out);
     if (!one.differences.empty())
       out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
-    for (const std::string& text : one.causedTexts) out << "  finding: " << text << '\n';
+    tellFindings(one, out);
   }
 }
 
@@ -83,6 +87,9 @@ ExitCode tell(const YardFile& file, const Species& species, const Catalogue& fac
 
 ExitCode put(YardFile& file, const Species& species, const Species& with, const PlantFacts& plants,
              Console& console) {
+  const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
+  const Substitute told =
+      substituteBy({file.yard(), plants.catalogue(), sun ? &*sun : nullptr}, species, with);
   const Substitution done = substitute(file.yard(), species.botanicalName, with, file.ids());
   if (done.edit.empty()) {
     console.err << "Nothing was changed: the drifts of " << species.botanicalName
@@ -96,6 +103,7 @@ ExitCode put(YardFile& file, const Species& species, const Species& with, const 
                              counted(static_cast<std::size_t>(after), "plant"), before,
                              counted(done.drifts.size(), "drift"));
   tellGround(done.groundBefore, done.groundAfter, file.yard().settings.units, console.out);
+  tellFindings(told, console.out);
   if (done.keptAsTheyAre > 0)
     console.out << "Left as they are, locked or standing there already: "
                 << counted(static_cast<std::size_t>(done.keptAsTheyAre), "drift") << '\n';

@@ -170,4 +170,8 @@ std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view
   return all;
 }
 
+Substitute substituteBy(const CheckInput& input, const Species& of, const Species& with) {
+  return described(input, of, with, keysOf(input));
+}
+
 }  // namespace tussock

@@ -53,5 +53,8 @@ struct Substitute {
 [[nodiscard]] std::vector<Substitute> substitutesFor(const CheckInput& input,
                                                      std::string_view species, std::size_t count,
                                                      const std::stop_token& stop = {});
+// The same of one species that was chosen, whether or not it suits the beds. It must not be `of`.
+[[nodiscard]] Substitute substituteBy(const CheckInput& input, const Species& of,
+                                      const Species& with);
 
 }  // namespace tussock

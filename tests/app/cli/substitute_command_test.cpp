@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Another species for one that cannot be had, on the command line.
+#include <sstream>
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -79,6 +81,26 @@ TEST_F(SubstituteCommand, PutsOneInItsPlaceInOneEditThatCanBeUndone) {
   ASSERT_EQ(run({"history", file, "--undo", "1"}).code, ExitCode::Done);
   EXPECT_EQ(driftIn(read(file)).species, "Monarda fistulosa");
   EXPECT_EQ(driftIn(read(file)).plants.size(), 9u);
+}
+
+// Against what the check itself finds before and after. Its texts begin with a title.
+TEST_F(SubstituteCommand, TellsTheFindingsOfTheOneChosen) {
+  const std::string file = yardWithBergamot();
+  const std::string before = run({"check", file, "--json"}).out;
+  const Outcome outcome =
+      run({"substitute", file, "--species", "Monarda fistulosa", "--with", "Lobelia cardinalis"});
+  ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  const std::string after = run({"check", file, "--json"}).out;
+  const std::string mark = "  finding: ";
+  std::istringstream lines(outcome.out);
+  std::size_t told = 0;
+  for (std::string line; std::getline(lines, line);) {
+    if (!line.starts_with(mark)) continue;
+    ++told;
+    EXPECT_THAT(after, HasSubstr(line.substr(mark.size())));
+    EXPECT_THAT(before, testing::Not(HasSubstr(line.substr(mark.size()))));
+  }
+  EXPECT_GT(told, 0u) << "cardinal flower blooms in other weeks than bergamot";
 }
 
 TEST_F(SubstituteCommand, LeavesLockedDriftsAndSaysSo) {
