@@ -36,9 +36,12 @@ void expectPlanted(const Species& species, const Yard& yard) {
   throw UsageError("No drift in this yard is of " + species.botanicalName + ".");
 }
 
-void tellGround(Area before, Area after, UnitSystem units, std::ostream& out) {
-  const std::string words = groundChangeWords(before, after, units);
-  if (!words.empty()) out << "  " << words << '\n';
+// Of a Substitute or a Substitution.
+template <class Made>
+void tellGround(const Made& made, UnitSystem units, std::ostream& out) {
+  for (const std::string& words :
+       {groundChangeWords(made.groundBefore, made.groundAfter, units), noPlaceWords(made.noPlace)})
+    if (!words.empty()) out << "  " << words << '\n';
 }
 
 void printJson(const std::vector<Substitute>& found, std::ostream& out) {
@@ -49,6 +52,7 @@ void printJson(const std::vector<Substitute>& found, std::ostream& out) {
                     {"likeness", one.likeness},
                     {"plants_before", one.before},
                     {"plants_after", one.after},
+                    {"plants_without_place", one.noPlace},
                     {"ground_before_m2", one.groundBefore.squareMetres()},
                     {"ground_after_m2", one.groundAfter.squareMetres()},
                     {"differences", one.differences},
@@ -65,7 +69,7 @@ void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostr
     out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
                        one.species->botanicalName, one.species->commonName, one.likeness,
                        counted(static_cast<std::size_t>(one.after), "plant"), one.before);
-    tellGround(one.groundBefore, one.groundAfter, units, out);
+    tellGround(one, units, out);
     if (!one.differences.empty())
       out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
     tellFindings(one, out);
@@ -102,7 +106,7 @@ ExitCode put(YardFile& file, const Species& species, const Species& with, const 
   console.out << fmt::format("{}: {} in place of {}, in {}\n", done.edit.label,
                              counted(static_cast<std::size_t>(after), "plant"), before,
                              counted(done.drifts.size(), "drift"));
-  tellGround(done.groundBefore, done.groundAfter, file.yard().settings.units, console.out);
+  tellGround(done, file.yard().settings.units, console.out);
   tellFindings(told, console.out);
   if (done.keptAsTheyAre > 0)
     console.out << "Left as they are, locked or standing there already: "

@@ -25,6 +25,12 @@ bool canChange(const Drift& drift) {
   return !drift.locked && !drift.existing() && !drift.plants.empty();
 }
 
+// So many of the other species as the drift's ground comes to.
+int countOnGround(const Drift& drift, const Species& with) {
+  return countFor(drift.pattern, with.spacing,
+                  areaFor(drift.pattern, drift.spacing, sizeOf(drift)));
+}
+
 // The yard with the drift's plants set out anew as the other species, ids kept.
 Yard withDrift(const Yard& yard, const Drift& drift, const Species& with, IdSource& ids) {
   Drift changed = drift;
@@ -34,8 +40,7 @@ Yard withDrift(const Yard& yard, const Drift& drift, const Species& with, IdSour
   draft.put(changed);
   DriftShape shape = shapeOf(changed);
   shape.spacing = with.spacing;
-  shape.count =
-      countFor(shape.pattern, with.spacing, areaFor(shape.pattern, drift.spacing, sizeOf(drift)));
+  shape.count = countOnGround(drift, with);
   return apply(draft.yard(), reshapeDrift(draft.yard(), drift.id, shape, ids).edit);
 }
 
@@ -109,6 +114,7 @@ Substitute described(const CheckInput& input, const Species& of, const Species& 
                     std::move(done.drifts),
                     0,
                     0,
+                    done.noPlace,
                     done.groundBefore,
                     done.groundAfter,
                     {},
@@ -140,6 +146,7 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
     after = withDrift(after, drift, with, ids);
     const Drift& changed = *after.drifts.find(drift.id);
     result.drifts.push_back({drift.id, sizeOf(drift), sizeOf(changed)});
+    result.noPlace += std::max(0, countOnGround(drift, with) - sizeOf(changed));
     result.groundBefore += groundOf(drift);
     result.groundAfter += groundOf(changed);
   }
@@ -155,6 +162,13 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
 std::string groundChangeWords(Area before, Area after, UnitSystem units) {
   const std::string was = formatArea(before, units), is = formatArea(after, units);
   return was == is ? std::string() : fmt::format("They take {} in place of {}.", is, was);
+}
+
+std::string noPlaceWords(int noPlace) {
+  return noPlace == 0
+             ? std::string()
+             : fmt::format("As many as find a place; the same ground would come to {} more.",
+                           noPlace);
 }
 
 std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view species,

@@ -25,6 +25,7 @@ struct Substitution {
   ChangeSet edit;  // one edit, empty when no drift can take the species
   std::vector<CountChange> drifts;
   int keptAsTheyAre = 0;           // drifts that are locked or stand there already
+  int noPlace = 0;                 // plants that the ground comes to and that found no place
   Area groundBefore, groundAfter;  // what those drifts cover at their spacing
 };
 // Each drift of the species keeps its ground: so many of the other species as that takes at its own
@@ -36,12 +37,16 @@ struct Substitution {
 // comes to the same; empty when both read alike.
 [[nodiscard]] std::string groundChangeWords(Area before, Area after, UnitSystem units);
 
+// "As many as find a place; the same ground would come to 4 more."; empty for none.
+[[nodiscard]] std::string noPlaceWords(int noPlace);
+
 struct Substitute {
   const Species* species = nullptr;
   double likeness = 0.0;                 // 0 to 100
   std::vector<std::string> differences;  // in words
   std::vector<CountChange> drifts;
   int before = 0, after = 0;             // plants in all
+  int noPlace = 0;                       // as of Substitution
   Area groundBefore, groundAfter;        // what they cover at their spacing
   std::vector<Finding> caused;           // findings that the yard has not got now
   std::vector<std::string> causedTexts;  // the same in words

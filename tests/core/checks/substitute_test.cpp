@@ -66,6 +66,23 @@ TEST_F(SubstituteTest, TellsTheGroundBeforeAndAfter) {
   EXPECT_EQ(groundChangeWords(done.groundBefore, done.groundBefore, UnitSystem::Metres), "");
 }
 
+// By hand: 9 x 0.5² = 25 x 0.3², and 25 such do not find a place on 1.2 x 1.2 m: even without a
+// distance kept from the edge, five rows of 26 cm hold at most five and four by turns.
+TEST_F(SubstituteTest, TellsHowManyFindNoPlace) {
+  test::YardBuilder builder;
+  builder.bed("Small", "POLYGON ((4 4, 5.2 4, 5.2 5.2, 4 5.2, 4 4))");
+  builder.drift(kBergamot, triangle(3, 0.45, {4.1, 4.1})).spaced(0.5);
+  Species small = of(kJoePye);
+  small.botanicalName = "Eutrochium 'Small'";
+  small.spacing = Length::metres(0.3);
+  const Substitution done = substitute(builder.build(), kBergamot, small, ids_);
+  ASSERT_EQ(done.drifts.size(), 1u);
+  EXPECT_GT(done.noPlace, 0);
+  EXPECT_EQ(done.drifts.front().after + done.noPlace, 25);
+  EXPECT_THAT(noPlaceWords(done.noPlace), HasSubstr("As many as find a place"));
+  EXPECT_EQ(noPlaceWords(substitute(yard_, kBergamot, of(kJoePye), ids_).noPlace), "");
+}
+
 TEST_F(SubstituteTest, IsUndoneInOne) {
   const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
   EXPECT_EQ(done.edit.label, "Put Eutrochium purpureum in place of Monarda fistulosa");
