@@ -35,7 +35,7 @@ struct PlantsOptions {
 };
 
 std::optional<RankRequest> placeAsked(const PlantsOptions& options, const Yard& yard,
-                                      const Catalogue& facts) {
+                                      const Catalogue& facts, Console& console) {
   if (options.bed.empty() && options.at.empty()) return std::nullopt;
   const auto sun = computeSunMap(yard, seasonRequest(yard));
   if (options.at.empty()) {
@@ -44,15 +44,21 @@ std::optional<RankRequest> placeAsked(const PlantsOptions& options, const Yard& 
   }
   const Point at{options.at.front(), options.at.back()};
   const auto hours = sun ? sun->hoursAt(at) : std::nullopt;
+  if (!hours)
+    console.err << fmt::format(
+        "The point {:g}, {:g} lies outside of what the sun map knows: plants are ranked there "
+        "without regard to sun. Give a point in the yard.\n",
+        at.x, at.y);
   return requestAt(yard, facts, at, hours ? std::optional(hours->total()) : std::nullopt);
 }
 
-Choice choiceFrom(const PlantsOptions& options, const Yard& yard, const Catalogue& facts) {
+Choice choiceFrom(const PlantsOptions& options, const Yard& yard, const Catalogue& facts,
+                  Console& console) {
   Choice choice;
   choice.filter = filterFrom(options.filters, facts, yard.settings.units);
   choice.filter.words = options.search;
   choice.order = orderFrom(options.filters);
-  choice.place = placeAsked(options, yard, facts);
+  choice.place = placeAsked(options, yard, facts, console);
   const char* needing = options.leftOut                               ? "--left-out"
                         : choice.filter.traits.contains(Trait::Suits) ? "--trait suits-the-place"
                         : choice.order == RankOrder::Fit              ? "--order fit"
@@ -152,7 +158,7 @@ ExitCode runPlants(const PlantsOptions& options, Console& console) {
     return writeOut(options.ownOut, ownPlantsCsv(ownPlants(yard, plantFacts.layers(yard))), options,
                     console);
   if (!options.facts.empty()) return printFactSheet(options.facts, plantFacts, yard, console);
-  const Choice choice = choiceFrom(options, yard, facts);
+  const Choice choice = choiceFrom(options, yard, facts, console);
   std::vector<Ranked> plants = choose(facts, choice);
   const std::size_t found = plants.size();
   if (options.count > 0) plants.resize(std::min(plants.size(), options.count));

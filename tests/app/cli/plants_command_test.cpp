@@ -92,6 +92,14 @@ TEST_F(PlantsCommand, RanksForABedAndSaysWhyNot) {
   EXPECT_FALSE(plants({file(), "--at", "1", "-1"}).empty());
 }
 
+TEST_F(PlantsCommand, SaysThatAPointIsOutsideOfTheSunMap) {
+  const Outcome far = run({"plants", file(), "--at", "5000", "-3000", "--count", "1"});
+  EXPECT_EQ(far.code, ExitCode::Done);
+  EXPECT_THAT(far.err, HasSubstr("5000, -3000 lies outside of what the sun map knows"));
+  EXPECT_THAT(run({"plants", file(), "--at", "1", "-1", "--count", "1"}).err,
+              Not(HasSubstr("outside")));
+}
+
 TEST_F(PlantsCommand, WhereDeerAreAboutWhatTheyEatIsLeftOut) {
   const std::string yard = path("deer.yard");
   ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9", "--deer"}).code, ExitCode::Done);
