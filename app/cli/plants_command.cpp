@@ -2,6 +2,7 @@
 // Searching the plant facts, and choosing from them for a bed or a point, as on the bench.
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <memory>
 #include <ostream>
 #include <set>
@@ -168,6 +169,18 @@ ExitCode runPlants(const PlantsOptions& options, Console& console) {
   return ExitCode::Done;
 }
 
+// Words without an option are most likely a search.
+void expectNoMore(std::vector<std::string> words, const std::string& file) {
+  if (words.empty()) return;
+  if (std::any_of(words.begin(), words.end(), [](const auto& one) { return one.starts_with('-'); }))
+    throw CLI::ExtrasError("plants", words);
+  if (!std::filesystem::exists(file)) words.insert(words.begin(), file);
+  throw CLI::ParseError(fmt::format("Not expected: {0}. To search for these words write --search "
+                                    "'{0}'.",
+                                    fmt::join(words, " ")),
+                        CLI::ExitCodes::ExtrasError);
+}
+
 }  // namespace
 
 void addPlants(CLI::App& app, Action& chosen) {
@@ -198,7 +211,9 @@ void addPlants(CLI::App& app, Action& chosen) {
                       "Take the plants of a CSV file into those that hold in all your yards");
   command->add_option("--write-own", options->ownOut, "Write your own plants to a CSV file");
   command->add_option("--write-all", options->allOut, "Write every plant to a CSV file");
-  command->callback([options, &chosen] {
+  command->allow_extras();
+  command->callback([command, options, &chosen] {
+    expectNoMore(command->remaining(), options->file);
     chosen = [options](Console& console) { return runPlants(*options, console); };
   });
 }

@@ -100,6 +100,19 @@ TEST_F(PlantsCommand, SaysThatAPointIsOutsideOfTheSunMap) {
               Not(HasSubstr("outside")));
 }
 
+TEST_F(PlantsCommand, WordsWithoutAnOptionAreTakenForASearchMeant) {
+  for (const std::vector<std::string>& arguments :
+       {std::vector<std::string>{"plants", file(), "tall", "dry", "fall"},
+        {"plants", "tall", "dry", "fall"}}) {
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage);
+    EXPECT_THAT(outcome.err, HasSubstr("--search 'tall dry fall'"));
+  }
+  const Outcome unknown = run({"plants", file(), "--tall"});
+  EXPECT_EQ(unknown.code, ExitCode::Usage);
+  EXPECT_THAT(unknown.err, AllOf(HasSubstr("--tall"), Not(HasSubstr("--search"))));
+}
+
 TEST_F(PlantsCommand, WhereDeerAreAboutWhatTheyEatIsLeftOut) {
   const std::string yard = path("deer.yard");
   ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9", "--deer"}).code, ExitCode::Done);
