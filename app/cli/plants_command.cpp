@@ -107,7 +107,7 @@ std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
   return lines.size();
 }
 
-// 1 when some of it could not be used, as the findings of a check are told.
+// 1 when some of it could not be used, as the findings of a check are told; 3 when it gave nothing.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading mine = readPersonalPlants(published);
@@ -121,8 +121,10 @@ ExitCode bringIn(const std::string& path, Console& console) {
   if (!read.taken.empty()) savePersonalPlants(withTaken(before, read.taken), published);
   console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
               << "; rows with something that could not be used: " << rowsWith(read.errors) << ".\n";
-  if (read.errors.empty()) return ExitCode::Done;
-  return read.taken.empty() ? ExitCode::File : ExitCode::Findings;
+  if (read.taken.empty() && read.errors.empty())
+    console.err << path << " has no rows, or says only what is published already.\n";
+  if (read.taken.empty()) return ExitCode::File;
+  return read.errors.empty() ? ExitCode::Done : ExitCode::Findings;
 }
 
 // The yard's own before the personal ones.

@@ -193,6 +193,13 @@ TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
   EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
 }
 
+TEST_F(PlantsCommand, ATableThatGivesNothingCannotBeUsed) {
+  write("head.csv", "botanical_name,spacing_cm\n");
+  const Outcome outcome = run({"plants", "--bring-in", path("head.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::File) << "as docs/command-line.md says";
+  EXPECT_THAT(outcome.err, HasSubstr("has no rows"));
+}
+
 // What is not in the table brought in stays, and what gives way is told and kept.
 TEST_F(PlantsCommand, BringingInOverwritesNothingSilently) {
   keepPersonal("botanical_name,spacing_cm,notes\nMonarda fistulosa,75,by the gate\n");
