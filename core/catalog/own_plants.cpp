@@ -47,12 +47,15 @@ void overlay(Layered& onto, const OwnSpecies* own, Origin origin) {
   }
 }
 
+// 0 for what is no number: the reader tells of it, under its own column alone.
 double numberIn(const Layered& in, std::string_view column) {
   const auto at = in.cells.find(column);
+  if (at == in.cells.end()) return 0.0;
+  const std::string_view cell = at->second;
   double value = 0.0;
-  if (at != in.cells.end())
-    std::from_chars(at->second.data(), at->second.data() + at->second.size(), value);
-  return value;
+  const auto read = std::from_chars(cell.data(), cell.data() + cell.size(), value);
+  const std::string_view rest(read.ptr, static_cast<std::size_t>(cell.end() - read.ptr));
+  return rest.find_first_not_of(' ') == std::string_view::npos ? value : 0.0;
 }
 
 // A height of one's own that is under the leaves' height beneath it brings the leaves down with it.

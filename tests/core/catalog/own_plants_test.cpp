@@ -47,6 +47,15 @@ class OwnPlants : public testing::Test {
   IdSource ids_{2};
 };
 
+TEST_F(OwnPlants, AFaultyHeightIsToldUnderItsOwnColumnAlone) {
+  const Catalogue shipped = readShippedCatalogue().catalogue;
+  ASSERT_TRUE(shipped.find(kBergamot)->foliageHigh) << "leaves that it could bring down";
+  const std::vector<OwnSpecies> wrong{{{}, kBergamot, {{"height_max_cm", "12 feet"}}}};
+  const auto faults = faultsOf({shipped, wrong, yard_}, kBergamot);
+  ASSERT_EQ(faults.size(), 1u);
+  EXPECT_EQ(faults.front().column, "height_max_cm");
+}
+
 TEST_F(OwnPlants, TheYardsValueGoesBeforeThePersonalOneBeforeThePublished) {
   EXPECT_NEAR(spacingOf(kBergamot), 0.5, 1e-12);
   setPersonal("spacing_cm", "60");
