@@ -123,7 +123,9 @@ QString SubstituteView::countWords(const Substitute& one) const {
                              .arg(qRound(one.likeness));
   const QString ground =
       text(groundChangeWords(one.groundBefore, one.groundAfter, document_.yard().settings.units));
-  return ground.isEmpty() ? plants : plants + QLatin1Char(' ') + ground;
+  QStringList words{plants, ground, text(noPlaceWords(one.noPlace))};
+  words.removeAll(QString());
+  return words.join(QLatin1Char(' '));
 }
 
 QString SubstituteView::causedWords(const Substitute& one) const {
