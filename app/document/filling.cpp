@@ -78,6 +78,14 @@ void Filling::start(FillRequest request) {
   emit started();
 }
 
+void Filling::fillWhole(Id<Bed> bed) {
+  document_.select({refTo(bed)});
+  FillRequest request;
+  request.bed = bed;
+  request.seed = seedOf(bed);
+  start(std::move(request));
+}
+
 void Filling::stop() {
   if (running()) end();
 }

@@ -20,6 +20,8 @@ class Filling : public QObject {
   ~Filling() override;
 
   void start(FillRequest request);  // stops what is under way
+  // All of the bed in the last arrangement asked for, with the bed selected.
+  void fillWhole(Id<Bed> bed);
   void stop();
   [[nodiscard]] bool running() const { return thread_.joinable(); }
   [[nodiscard]] std::optional<Id<Bed>> bed() const;  // that is being filled

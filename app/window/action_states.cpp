@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/document/edit_order.h"
+#include "app/panels/selection.h"
 #include "app/window/actions.h"
 #include "core/units/measure_text.h"
 
@@ -32,6 +33,7 @@ void Actions::follow(const Document& document, const EditOrder& order) {
   enable({selectAll}, !document.yard().drifts.empty());
   enable({merge}, writable && drifts == 2);
   enable({setOut, settle, lock}, writable && drifts > 0);
+  enable({fillBed}, writable && bedOfSelection(document.yard(), selection) != nullptr);
   for (QAction* action : units.actions())
     action->setChecked(action->data().toInt() == int(document.yard().settings.units));
   nameUndo(order);

@@ -29,6 +29,7 @@ Actions::Actions(QObject* parent)
       redo(make("actionRedo", tr("&Redo"), QKeySequence::Redo, "redo")),
       remove(make("actionDelete", tr("&Delete"), {}, "delete")),
       selectAll(make("actionSelectAll", tr("Select &all plants"), QKeySequence::SelectAll)),
+      fillBed(make("actionFillBed", tr("&Fill the bed"), QKeySequence(tr("Ctrl+B")))),
       merge(make("actionMerge", tr("&Merge two drifts"), QKeySequence(tr("Ctrl+J")))),
       setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("Ctrl+D")))),
       settle(
@@ -117,7 +118,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   yard->addSeparator();
   yard->addAction(quit);
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
-  bar.addMenu(tr("Dri&ft"))->addActions({merge, setOut, settle, lock});
+  bar.addMenu(tr("Dri&ft"))->addActions({fillBed, merge, setOut, settle, lock});
   QMenu* plants = bar.addMenu(tr("&Plants"));
   plants->addActions({plantFacts, plantAdd, plantList});
   plants->addSeparator();

@@ -35,6 +35,7 @@ class Actions : public QObject {
   QAction* redo;
   QAction* remove;
   QAction* selectAll;
+  QAction* fillBed;
   QAction* merge;
   QAction* setOut;
   QAction* settle;

@@ -5,12 +5,14 @@
 
 #include "app/canvas/canvas.h"
 #include "app/document/edit_order.h"
+#include "app/document/filling.h"
 #include "app/look/motion.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/card_strip.h"
 #include "app/panels/fault_report.h"
 #include "app/panels/margin_panel.h"
+#include "app/panels/selection.h"
 #include "app/panels/sun_strip.h"
 #include "app/window/actions.h"
 #include "app/window/drift_commands.h"
@@ -157,6 +159,10 @@ void MainWindow::wirePlants() {
   connect(margin_, &MarginPanel::listWanted, bench_, [this] { bench_->showList(true); });
   connect(margin_, &MarginPanel::compareWanted, bench_, &BenchPanel::showArrangements);
   connect(bench_, &BenchPanel::listShown, actions_->plantList, &QAction::setChecked);
+  connect(actions_->fillBed, &QAction::triggered, this, [this] {
+    if (const Bed* bed = bedOfSelection(document_.yard(), document_.selection()))
+      margin_->filling().fillWhole(bed->id);
+  });
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
   connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);
   connect(plantCommands_, &PlantCommands::faultsFound, margin_, &MarginPanel::takeFaults);

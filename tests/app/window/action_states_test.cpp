@@ -2,9 +2,12 @@
 // A command that could do nothing is not offered.
 #include <filesystem>
 #include <QAction>
+#include <QSignalSpy>
 
 #include <gtest/gtest.h>
 
+#include "app/document/filling.h"
+#include "app/panels/margin_panel.h"
 #include "tests/app/window/window_fixture.h"
 #include "tests/support/without_privileges.h"
 
@@ -81,6 +84,25 @@ TEST_F(ActionStates, FollowWhatIsSelected) {
   expectAll(ofDrift, false);
   expectAll({"actionSelectAll"}, false);
   expectAll({"actionUndo"}, true);
+}
+
+// With a drift of it selected, and from the keyboard.
+TEST_F(ActionStates, TheBedAtHandIsFilled) {
+  YardBuilder yard;
+  yard.bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))");
+  yard.drift("Echinacea purpurea", {{1, 1}, {1.4, 1}, {1.8, 1}});
+  start(yard.build());
+  expectAll({"actionFillBed"}, false);
+  click({1.4, 1.0});
+  expectAll({"actionFillBed"}, true);
+  Filling& filling = window->findChild<MarginPanel*>(QStringLiteral("margin"))->filling();
+  QSignalSpy ended(&filling, &Filling::ended);
+  QTest::keyClick(&canvas(), Qt::Key_B, Qt::ControlModifier);
+  ASSERT_TRUE(filling.running());
+  ASSERT_TRUE(ended.wait(30000));
+  const Yard planted = inFile();
+  EXPECT_GT(planted.drifts.size(), 3u);
+  EXPECT_EQ(document.selection(), std::vector{refTo(planted.beds.begin()->id)});
 }
 
 TEST_F(ActionStates, AYardThatCannotBeWrittenToCanBeLookedAtAndCopied) {
