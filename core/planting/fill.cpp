@@ -95,7 +95,8 @@ class Filling {
 
   // Several tries, the best kept: as many as a small bed takes in a moment.
   std::vector<KeptDrift> bestMain() {
-    if (list_.main.empty()) return {};
+    full_ = !list_.main.empty() && isFull();
+    if (list_.main.empty() || full_) return {};
     const double spacing = smallestSpacing(list_.main);
     FillGround ground(flat_, flatBed(flat_), Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
@@ -125,6 +126,24 @@ class Filling {
       task.blunt = i + 1 >= tries;
     }
     return best_;
+  }
+  // What single plants could still be squeezed into is no gap.
+  bool isFull() {
+    if (request_.what != FillWhat::EmptyPart) return false;
+    Yard bare = flat_;
+    bare.drifts = {};
+    const FillGround whole(bare, flatBed(bare), Layer::Main, smallestSpacing(list_.main),
+                           cellSizeFor(bed_, meanSpacing(list_.main)));
+    double taken = 0.0;
+    for (const Drift& drift : flat_.drifts)
+      if (drift.bed == bed_.id && drift.layer == Layer::Main)
+        taken += static_cast<double>(drift.plants.size()) *
+                 triangularGround(drift.spacing).squareMetres();
+    const double share = taken / std::max(1e-6, whole.area());
+    if (share < kLeastTaken) return false;
+    result_.notes = {fmt::format(
+        "There is no room left for a group: {:.0f} % of the ground is taken.", share * 100.0)};
+    return true;
   }
   static constexpr double kTaken = 0.96;  // of the ground, that a fill strives for
   static constexpr double kLeastTaken = 0.935;
@@ -206,7 +225,7 @@ class Filling {
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
     const double plants = plantsUnder(kinds, layer) - standingIn(layer);
-    if (plants <= 0.0 && list_.proposed) return;
+    if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
     drifts = scattered(std::move(drifts), plants, ground, chance);
     for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
@@ -320,8 +339,9 @@ class Filling {
   const FillProgressCall& progress_;
   double wildness_;
   Slope slope_;
-  Yard kept_;  // without what is taken out
-  Yard flat_;  // the same, laid flat: placing is done there
+  Yard kept_;          // without what is taken out
+  bool full_ = false;  // only the gaps are asked for, and there are none
+  Yard flat_;          // the same, laid flat: placing is done there
   FillList list_;
   std::vector<KeptDrift> best_;
   FillResult result_;

@@ -125,8 +125,9 @@ TEST(FillBadInput, FillingTheGapsOfAFullBedAddsNothingUnderIt) {
   };
   ASSERT_GT(under(full), 0u);
   const Filled again = filled(full.after, request);
-  EXPECT_LE(under(again), under(full) + 7u) << "a clump more at most";
-  EXPECT_LE(under(filled(again.after, request)), under(again) + 1u);
+  EXPECT_THAT(again.result.notes, Contains(HasSubstr("no room left for a group")));
+  EXPECT_EQ(under(again), under(full));
+  EXPECT_EQ(again.result.planted, 0);
 }
 
 TEST(FillBadInput, OneSpeciesThatIsNotInTheBedIsPlantedWhereRoomIs) {

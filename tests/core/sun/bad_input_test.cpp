@@ -260,11 +260,11 @@ TEST_F(BadInput, OneTroubleOfManyTreesIsToldOnce) {
 TEST_F(BadInput, NobodySawMoreSunThanTheDayHas) {
   SunReading reading;
   reading.day = Date(std::chrono::year(2027), std::chrono::June, std::chrono::day(21));
-  reading.hours = 15.3;  // of 15.3 from sunrise to sunset at 42 degrees
+  reading.hours = 15.3;  // of 15.2 from sunrise to sunset at 42 degrees
   EXPECT_FALSE(readingProblem(reading, yard.settings));
   reading.hours = 20.0;
   EXPECT_THAT(readingProblem(reading, yard.settings).value_or(""),
-              HasSubstr("On 2027-06-21 the sun is up for 15.3 h at this place, so 20 h cannot"));
+              HasSubstr("On 2027-06-21 the sun is up for 15.2 h at this place, so 20 h cannot"));
   reading.id = Id<SunReading>(70);
   yard.sunReadings = yard.sunReadings.with(reading);
   EXPECT_TRUE(compareReadings(yard).empty());
