@@ -52,6 +52,9 @@ SunMapRequest groundFor(const SunOptions& options, const Yard& yard) {
 }
 
 SunMapRequest requestFrom(const SunOptions& options, const Yard& yard) {
+  if ((options.date.empty() ? 0 : 1) + (options.month > 0 ? 1 : 0) + (options.worstMonth ? 1 : 0) >
+      1)
+    throw UsageError("Give one of --date, --month and --worst-month.");
   SunMapRequest request = groundFor(options, yard);
   request.stepMinutes = options.stepMinutes;
   if (options.month > 0 || options.worstMonth) request.detail = SunDetail::Months;
@@ -155,14 +158,10 @@ void addSun(CLI::App& app, Action& chosen) {
   auto* date = command->add_option("--date", options->date, "One day, YYYY-MM-DD");
   command->add_flag("--season", options->season, "The growing season (as without --date)")
       ->excludes(date);
-  auto* month = command->add_option("--month", options->month, "One month of the season, 1 to 12")
-                    ->check(between(1, 12))
-                    ->excludes(date);
-  command
-      ->add_flag("--worst-month", options->worstMonth,
-                 "At each place the month of the season with the least sun")
-      ->excludes(date)
-      ->excludes(month);
+  command->add_option("--month", options->month, "One month of the season, 1 to 12")
+      ->check(between(1, 12));
+  command->add_flag("--worst-month", options->worstMonth,
+                    "At each place the month of the season with the least sun");
   command->add_flag("--beds", options->bedsOnly, "Only the ground of the beds");
   command
       ->add_option("--cell", options->cellMetres,

@@ -2,7 +2,6 @@
 #include "app/tools/select_tool.h"
 
 #include <algorithm>
-#include <QLineF>
 #include <utility>
 
 #include "app/tools/band_gesture.h"
@@ -180,7 +179,8 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
   Document& document = canvas_.document();
   const ObjectRef ref = item.ref();
   if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
-  if (document.selection() == std::vector{ref}) again_ = at.pixels;
+  again_ = document.selection() == std::vector{ref} && isWherePicked(at);
+  if (!again_) picked_ = at.site;
   if (!isSelected(document, ref)) document.select({ref});
   gesture_ = std::make_unique<MoveGesture>(canvas_, at);
 }
@@ -197,8 +197,13 @@ void SelectTool::release(const PointerAt& at) {
   if (!gesture_) return;
   const std::unique_ptr<Gesture> done = std::move(gesture_);
   done->finish(at);
-  const auto again = std::exchange(again_, std::nullopt);
-  if (again && QLineF(*again, at.pixels).length() < kPickPixels) selectUnder(at);
+  const bool near = isWherePicked(at);
+  if (std::exchange(again_, false) && near) selectUnder(at);
+  if (!near) picked_.reset();
+}
+
+bool SelectTool::isWherePicked(const PointerAt& at) const {
+  return picked_ && distance(*picked_, at.site) < canvas_.mapping().metres(kPickPixels);
 }
 
 // A bed is hidden by its plants, so the next thing below what is selected is had by clicking again.
@@ -215,6 +220,7 @@ bool SelectTool::key(const QKeyEvent& event) {
   if (nudge_.key(event)) return true;
   switch (event.key()) {
     case Qt::Key_Escape: {
+      picked_.reset();
       const bool busy = gesture_ || nudge_.pending() || !canvas_.document().selection().empty();
       if (!gesture_ && !nudge_.pending()) canvas_.document().select({});
       cancel();
@@ -276,7 +282,7 @@ void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
 
 void SelectTool::cancel() {
   gesture_.reset();
-  again_.reset();
+  again_ = false;
   active_.reset();
   part_ = {};
   nudge_.cancel();

@@ -44,6 +44,7 @@ class SelectTool : public Tool {
   bool pressPlant(const PointerAt& at);
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
+  [[nodiscard]] bool isWherePicked(const PointerAt& at) const;
   void selectUnder(const PointerAt& at);
   void turn(Angle by);
 
@@ -52,7 +53,10 @@ class SelectTool : public Tool {
   KeyNudge nudge_;
   DriftCount count_;
   std::unique_ptr<Gesture> gesture_;
-  std::optional<QPointF> again_;  // where what was selected alone has been pressed once more
+  // Where the pointer was when it selected what is selected: on the ground, for that may move away
+  // under it as the view makes room.
+  std::optional<Point> picked_;
+  bool again_ = false;  // it is pressed there once more
   std::optional<CornerAt> active_;
   DriftPart part_;
   Qt::CursorShape cursor_ = Qt::ArrowCursor;

@@ -76,8 +76,8 @@ TEST_F(SunOverlayTest, TheKeyHasTheColoursThatAreSeenInLightAndDark) {
   lot.outline = {{{-8.0, -8.0}, {16.0, -8.0}, {16.0, 16.0}, {-8.0, 16.0}}, {}};
   yard.lotLines = yard.lotLines.with(lot);
   start(yard);
-  for (const Theme& theme : {Theme::light(), Theme::darkTheme()}) {
-    applyTheme(*qApp, theme);
+  for (const char* theme : {"actionThemeDark", "actionThemeLight"}) {
+    trigger(theme);
     lookAt({4.0, 3.0}, 20.0);
     if (canvas().sunView().choice().look != SunLook::Hours) key(Qt::Key_U);
     canvas().sunView().waitForMap();
@@ -94,7 +94,6 @@ TEST_F(SunOverlayTest, TheKeyHasTheColoursThatAreSeenInLightAndDark) {
                  std::to_string(hours));
     }
   }
-  applyTheme(*qApp, Theme::light());
 }
 
 // Cells of the map are in whole metres and reach past a lot that is not.

@@ -298,6 +298,8 @@ TEST_F(CommandLine, SunMapsAMonthTheWorstOneAndTheBedsAlone) {
   const Table beds = tableOf({"--beds"});
   EXPECT_GT(beds.rows, 50u);
   EXPECT_LT(beds.rows, season.rows / 2);
+  EXPECT_EQ(run({"sun", yard, "--month", "6", "--worst-month", "--out", path("part.csv")}).code,
+            ExitCode::Usage);
   const Outcome winter = run({"sun", yard, "--month", "1", "--out", path("part.csv")});
   EXPECT_EQ(winter.code, ExitCode::Usage);
   EXPECT_THAT(winter.err, HasSubstr("January is outside the growing season"));
