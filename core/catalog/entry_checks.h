@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What a reader of plant tables can take and a person still cannot have meant: a genus alone for a
 // name, another plant's symbol, a family that there is none of or that its genus is not in, a state
-// that there is none of. Asked when a value is entered or brought in, never of what was kept before,
-// which must open as it was.
+// that there is none of. Asked when a value is entered or brought in, never of what was kept
+// before, which must open as it was.
 #pragma once
 
 #include <map>
