@@ -10,6 +10,8 @@
 #include <numbers>
 #include <span>
 
+#include "core/units/length.h"
+
 namespace tussock {
 
 namespace {
