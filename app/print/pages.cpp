@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <QSizeF>
+
 namespace tussock {
 
 QPageLayout pageLayoutOf(const Sheet& sheet) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <QFontMetricsF>
 #include <QPaintEngine>
+#include <QPainterPath>
+#include <QPolygonF>
 
 #include "app/print/paper_symbols.h"
 #include "app/print/plan_output.h"

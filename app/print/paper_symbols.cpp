@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include <QPolygonF>
+
 namespace tussock {
 
 namespace {

@@ -17,7 +17,7 @@ constexpr double kTableRow = 4.9, kHead = 6.0;  // mm
 constexpr double kTableGap = 5.0, kLeastColumn = 17.0;
 constexpr double kWidestCode = 40.0;
 constexpr std::size_t kColumns = SetOutTable::kColumns;
-constexpr std::array<std::string_view, kColumns> kHeads{"Code",   "Plants", "Along A–B",     "Out",
+constexpr std::array<std::string_view, kColumns> kTableHeads{"Code",   "Plants", "Along A–B",     "Out",
                                                         "Tape 1", "Tape 2", "Tapes cross at"};
 
 using Row = SetOutTable::Row;
@@ -94,7 +94,7 @@ std::vector<Sheet> pagesOf(const PlanSource& source, const std::string& title,
 SetOutTable::SetOutTable(const SetOut& work, UnitSystem units) : how_(howTo(work, units)) {
   for (const SetOutRow& entry : work.rows) rows_.push_back(rowOf(entry, units));
   for (std::size_t i = 0; i < kColumns; ++i) {
-    double widest = std::max(kLeastColumn, textWidth(kHeads[i], TextSize::Note));
+    double widest = std::max(kLeastColumn, textWidth(kTableHeads[i], TextSize::Note));
     for (const Row& row : rows_)
       widest = std::max(widest, textWidth(row.cells[i], TextSize::Body, faceFor(i, row)));
     width_[i] = widest;
@@ -137,7 +137,7 @@ void SetOutTable::drawHead(Sheet& sheet, const PaperBox& room) const {
   }
   double x = room.left;
   for (std::size_t i = 0; i < kColumns; ++i) {
-    sheet.items.emplace_back(PaperText{{x, y + 2.8}, std::string(kHeads[i]), TextSize::Note});
+    sheet.items.emplace_back(PaperText{{x, y + 2.8}, std::string(kTableHeads[i]), TextSize::Note});
     x += width_[i] + kTableGap;
   }
   addLine(sheet, {room.left, y + 4.2}, {x - kTableGap, y + 4.2}, Weight::Fine);

@@ -15,50 +15,48 @@ void set(SQLite::Database& database, int option, int value) {
 }
 
 StoreError::Reason reasonOf(const SQLite::Exception& error) {
-  using Reason = StoreError::Reason;
   switch (error.getErrorCode()) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-      return Reason::Locked;
+      return StoreError::Reason::Locked;
     case SQLITE_NOTADB:
-      return Reason::NotAYard;
+      return StoreError::Reason::NotAYard;
     case SQLITE_CORRUPT:
     case SQLITE_ERROR:     // a table or column is not there
     case SQLITE_MISMATCH:  // a value of the wrong type
-      return Reason::Damaged;
+      return StoreError::Reason::Damaged;
     case SQLITE_READONLY:
     case SQLITE_PERM:
-      return Reason::ReadOnly;
+      return StoreError::Reason::ReadOnly;
     case SQLITE_FULL:
-      return Reason::Full;
+      return StoreError::Reason::Full;
     default:
-      return Reason::Other;
+      return StoreError::Reason::Other;
   }
 }
 
 std::string_view factAndRemedy(StoreError::Reason reason) {
-  using Reason = StoreError::Reason;
   switch (reason) {
-    case Reason::Locked:
+    case StoreError::Reason::Locked:
       return "is being written by another program. Wait a moment, or close it there, and try "
              "again.";
-    case Reason::NotAYard:
+    case StoreError::Reason::NotAYard:
       return "is not a yard file. Choose a file that Tussock has written.";
-    case Reason::Damaged:
+    case StoreError::Reason::Damaged:
       return "is damaged. Go back to a copy from before.";
-    case Reason::ReadOnly:
+    case StoreError::Reason::ReadOnly:
       return "cannot be changed here. Copy it to a folder of your own, or open it for looking "
              "only.";
-    case Reason::Full:
+    case StoreError::Reason::Full:
       return "could not be written because the disk is full. Free some space and do it again; the "
              "file is as it was.";
-    case Reason::NotFound:
+    case StoreError::Reason::NotFound:
       return "is no longer where it was. Put it back, or open it where it is now.";
-    case Reason::Changed:
+    case StoreError::Reason::Changed:
       return "was changed by another program. Take in what it holds now and do the edit again.";
-    case Reason::Newer:
-    case Reason::AlreadyExists:
-    case Reason::Other:
+    case StoreError::Reason::Newer:
+    case StoreError::Reason::AlreadyExists:
+    case StoreError::Reason::Other:
       return "could not be used. Check the disk and the folder, and try again.";
   }
   return {};
@@ -66,8 +64,8 @@ std::string_view factAndRemedy(StoreError::Reason reason) {
 
 StoreError::Reason reasonWhereMoved(const std::filesystem::path& path) {
   std::error_code ignored;
-  return std::filesystem::exists(path, ignored) ? StoreError::Reason::Changed
-                                                : StoreError::Reason::NotFound;
+  return std::filesystem::exists(path, ignored) ? StoreError::StoreError::Reason::Changed
+                                                : StoreError::StoreError::Reason::NotFound;
 }
 
 }  // namespace
@@ -93,7 +91,7 @@ StoreError storeError(StoreError::Reason reason, const std::filesystem::path& pa
 StoreError storeError(const SQLite::Exception& error, const std::filesystem::path& path) {
   if (error.getErrorCode() == SQLITE_CONSTRAINT) return refused(path, error.what());
   if (error.getExtendedErrorCode() == SQLITE_READONLY_ROLLBACK)
-    return storeError(StoreError::Reason::ReadOnly, path,
+    return storeError(StoreError::StoreError::Reason::ReadOnly, path,
                       "was left half written. Open it once for writing, which puts it right.");
   StoreError::Reason reason = reasonOf(error);
   if (error.getExtendedErrorCode() == SQLITE_READONLY_DBMOVED) reason = reasonWhereMoved(path);
@@ -101,12 +99,12 @@ StoreError storeError(const SQLite::Exception& error, const std::filesystem::pat
 }
 
 StoreError damaged(const std::filesystem::path& path, std::string_view what) {
-  const auto reason = StoreError::Reason::Damaged;
+  const auto reason = StoreError::StoreError::Reason::Damaged;
   return storeError(reason, path, fmt::format("{} ({})", factAndRemedy(reason), what));
 }
 
 StoreError refused(const std::filesystem::path& path, std::string_view why) {
-  return storeError(StoreError::Reason::Other, path,
+  return storeError(StoreError::StoreError::Reason::Other, path,
                     fmt::format("cannot take this edit and is as it was. ({})", why));
 }
 

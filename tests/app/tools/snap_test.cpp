@@ -8,23 +8,23 @@
 namespace tussock {
 namespace {
 
-const SnapTargets kSquare{{{0, 0}, {4, 0}, {4, 4}, {0, 4}},
+const SnapTargets kSnapSquare{{{0, 0}, {4, 0}, {4, 4}, {0, 4}},
                           {{{0, 0}, {4, 0}}, {{4, 0}, {4, 4}}, {{4, 4}, {0, 4}}, {{0, 4}, {0, 0}}}};
 
 TEST(Snapped, ACornerIsStrongerThanAnEdge) {
-  const Snap snap = snapped({3.95, 0.04}, kSquare, {}, 0.1);
+  const Snap snap = snapped({3.95, 0.04}, kSnapSquare, {}, 0.1);
   EXPECT_EQ(snap.kind, SnapKind::Corner);
   EXPECT_EQ(snap.at, (Point{4, 0}));
 }
 
 TEST(Snapped, AnEdgeDrawsThePointerOntoIt) {
-  const Snap snap = snapped({2.0, 0.06}, kSquare, {}, 0.1);
+  const Snap snap = snapped({2.0, 0.06}, kSnapSquare, {}, 0.1);
   EXPECT_EQ(snap.kind, SnapKind::Edge);
   EXPECT_EQ(snap.at, (Point{2, 0}));
 }
 
 TEST(Snapped, NothingNearLeavesThePointerAlone) {
-  const Snap snap = snapped({2.0, 2.0}, kSquare, {}, 0.1);
+  const Snap snap = snapped({2.0, 2.0}, kSnapSquare, {}, 0.1);
   EXPECT_EQ(snap.kind, SnapKind::None);
   EXPECT_EQ(snap.at, (Point{2, 2}));
 }
