@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <iostream>
 #include <memory>
-#include <set>
 
 #include <fmt/format.h>
 #include <unistd.h>
@@ -70,15 +69,8 @@ void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::
 }
 
 void print(const FillResult& result, std::ostream& out) {
-  std::set<std::string> species;
-  std::size_t drifts = 0;
-  for (const Change& change : result.edit.changes) {
-    if (!change.after || change.before) continue;
-    if (const Drift* drift = std::get_if<Drift>(&*change.after))
-      ++drifts, species.insert(drift->species);
-  }
   out << result.edit.label << ": " << counted(static_cast<std::size_t>(result.planted), "plant")
-      << " in " << counted(drifts, "drift") << " of " << species.size() << " species"
+      << " in " << counted(result.drifts, "drift") << " of " << result.species << " species"
       << (result.proposed ? ", proposed from the plant facts" : "") << '\n';
   for (const std::string& note : result.notes) out << note << '\n';
   out << '\n';
@@ -94,13 +86,14 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   const auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(),
                                   {}, progressOn(console, bed));
-  if (!result || result->edit.empty()) {
+  if (!result || (result->edit.empty() && !result->unchanged)) {
     console.err << "Nothing was planted.\n";
     if (result)
       for (const std::string& note : result->notes) console.err << note << '\n';
     return ExitCode::File;
   }
-  file.commit(carrying(plants.layers(file.yard()), result->edit, file.ids()));
+  if (!result->unchanged)
+    file.commit(carrying(plants.layers(file.yard()), result->edit, file.ids()));
   print(*result, console.out);
   printPublished(file.yard(), facts, request.bed, console.out);
   return ExitCode::Done;

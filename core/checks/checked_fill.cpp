@@ -85,7 +85,7 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   request.limits = fillLimits(yard.settings);
   request.judge = Judge(catalogue, sun);
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
-  if (!result || result->edit.empty()) return result;
+  if (!result || (result->edit.empty() && !result->unchanged)) return result;
   const Yard after = apply(yard, result->edit);
   for (std::string& note : whatIsLeft({after, catalogue, sun}, request.bed, *result))
     result->notes.push_back(std::move(note));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/planting/arrangements.h"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/catalog/plan_codes.h"
@@ -51,10 +53,19 @@ ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int s
 ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>& drifts,
                     const Instead& instead, std::string label, IdSource& ids) {
   if (yard.beds.find(bed) == nullptr) return {};
+  std::vector<KeptDrift> fresh = drifts;
   Draft draft(yard);
-  for (const Drift* drift : driftsIn(yard, bed))
-    if (isFree(*drift) && instead(*drift)) draft.remove(drift->id);
-  for (const KeptDrift& kept : drifts) {
+  for (const Drift* drift : driftsIn(yard, bed)) {
+    if (!isFree(*drift) || !instead(*drift)) continue;
+    // What stands just so already stays, and its plants keep their ids.
+    const auto same = std::find(fresh.begin(), fresh.end(), keptFrom(*drift));
+    if (same != fresh.end()) {
+      fresh.erase(same);
+    } else {
+      draft.remove(drift->id);
+    }
+  }
+  for (const KeptDrift& kept : fresh) {
     takeCode(draft, kept.species, ids);
     draft.put(planted(kept, bed, ids));
   }

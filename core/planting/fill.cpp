@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/plan_codes.h"
+#include "core/edit/draft.h"
 #include "core/geometry/lattice.h"
 #include "core/planting/arrangements.h"
 #include "core/planting/drift_plants.h"
@@ -60,10 +61,7 @@ class Filling {
 
  private:
   void takeOut() {
-    Draft draft(yard_);
-    for (const Drift& drift : yard_.drifts)
-      if (takesOut(request_, drift)) draft.remove(drift.id);
-    kept_ = draft.yard();
+    kept_ = withoutTakenOut(yard_, request_);
     flat_ = laidFlat(kept_);
   }
   // Scoring, checking and telling what is planted takes about as long as looking at the ground for
@@ -117,6 +115,7 @@ class Filling {
                            4.0 * std::max(0.0, kNearest - nearest);
       if (worth > most) {
         most = worth, best_ = std::move(next);
+        result_.untried = improvement.untried;
         lacking = improvement.found > 0.0 || taken < kLeastTaken || nearest < kNearest;
       }
       tell(std::min(0.9, 0.9 * (i + 1) / tries));
@@ -298,9 +297,7 @@ class Filling {
   // Tells the ids of the drifts if asked.
   [[nodiscard]] Draft withDrifts(const std::vector<KeptDrift>& drifts, IdSource& ids,
                                  std::vector<Id<Drift>>* tell = nullptr) const {
-    Draft draft(yard_);
-    for (const Drift& drift : yard_.drifts)
-      if (takesOut(request_, drift)) draft.remove(drift.id);
+    Draft draft(kept_);
     for (const KeptDrift& kept : drifts) {
       takeCode(draft, kept.species, ids);
       Drift drift = planted(kept, bed_.id, ids);
@@ -311,23 +308,40 @@ class Filling {
   }
 
   void write(IdSource& ids) {
-    for (const KeptDrift& drift : best_) result_.planted += static_cast<int>(drift.places.size());
+    std::set<std::string> species;
+    for (const KeptDrift& drift : best_) {
+      result_.planted += static_cast<int>(drift.places.size());
+      species.insert(drift.species);
+    }
+    result_.drifts = best_.size(), result_.species = species.size();
     result_.cutShort = watch_.overdue();
     if (result_.cutShort)
       result_.notes.push_back(
           "The time was up before all was tried. Allow more time for a better filling.");
     if (best_.empty()) return tellNothingFits();
-    const Draft draft = withDrifts(best_, ids);
-    result_.score = scoreBed(draft.yard(), catalogue_, sun_, bed_.id, wildness_, request_.limits);
-    result_.edit = draft.finish(bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name));
+    const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
+    result_.edit =
+        plantKept(yard_, bed_.id, best_, instead,
+                  bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name), ids);
+    result_.unchanged = result_.edit.empty();
+    if (result_.unchanged)
+      result_.notes.push_back(
+          "The bed stands so already: the same list gives the same arrangement. Ask for another "
+          "arrangement to see others.");
+    result_.score =
+        scoreBed(apply(yard_, result_.edit), catalogue_, sun_, bed_.id, wildness_, request_.limits);
     tell(1.0);
   }
 
   void tellNothingFits() {
-    if (result_.notes.empty())
-      result_.notes.push_back(
-          "No plant of the list finds room: each stands half its spacing from the edges. Widen the "
-          "bed, take something out, or list plants of small spacing.");
+    if (!result_.notes.empty()) return;
+    result_.notes.push_back(
+        request_.what == FillWhat::OneSpecies
+            ? fmt::format("{} finds no room beside what stands in the bed. Take something out, or "
+                          "fill the whole bed anew.",
+                          request_.species)
+            : "No plant of the list finds room: each stands half its spacing from the edges. Widen "
+              "the bed, take something out, or list plants of small spacing.");
   }
 
   const Yard& yard_;
@@ -348,6 +362,13 @@ class Filling {
 };
 
 }  // namespace
+
+Yard withoutTakenOut(const Yard& yard, const FillRequest& request) {
+  Draft draft(yard);
+  for (const Drift& drift : yard.drifts)
+    if (takesOut(request, drift)) draft.remove(drift.id);
+  return draft.yard();
+}
 
 bool takesOut(const FillRequest& request, const Drift& drift) {
   if (drift.bed != request.bed || !isFree(drift)) return false;

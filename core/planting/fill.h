@@ -40,15 +40,19 @@ struct FillRequest {
 
 // Whether a fill takes this drift out before it plants.
 [[nodiscard]] bool takesOut(const FillRequest& request, const Drift& drift);
+[[nodiscard]] Yard withoutTakenOut(const Yard& yard, const FillRequest& request);
 
 struct FillResult {
-  ChangeSet edit;                     // "Fill Border"; empty when nothing could be planted
+  ChangeSet edit;                     // "Fill Border"; empty when nothing could be planted, or
+  bool unchanged = false;             // when all that was planned stands there already
   FillScore score;                    // of the bed as it is after the edit
   std::vector<std::string> notes;     // what could not be met and why, as sentences
   std::vector<ListedSpecies> plants;  // the list that was planted from
   bool proposed = false;              // that list came from the catalogue
   bool cutShort = false;  // the time limit ended the work: another machine may plant otherwise
+  bool untried = false;   // so large a bed that not every exchange between drifts was tried
   int planted = 0;        // plants, in all layers
+  std::size_t drifts = 0, species = 0;
 };
 
 struct FillProgress {

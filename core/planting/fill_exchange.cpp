@@ -25,7 +25,7 @@ class Exchange {
       gained = false;
       const std::vector<Id<Drift>> concerned = verdict_.concerned;
       for (const Id<Drift> id : concerned) {
-        if (spent()) return {worth(), verdict_.cost};
+        if (spent()) return {worth(), verdict_.cost, true};
         if (isMine(id) && better(id)) {
           gained = true;
           break;

@@ -23,8 +23,9 @@ struct ExchangeTask {
 inline constexpr double kVerdictWeight = 0.03;
 
 struct PlantingWorth {
-  double worth = 0.0;  // the score less the weighted cost of what is still found
-  double found = 0.0;  // that cost
+  double worth = 0.0;    // the score less the weighted cost of what is still found
+  double found = 0.0;    // that cost
+  bool untried = false;  // something is found, and not every exchange was tried
 };
 // Changes the species of the yard's drifts `mine`.
 PlantingWorth exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine,
