@@ -174,12 +174,6 @@ double suitableShare(const FillKind& kind, const std::vector<FillCell>& cells) {
   return all > 0.0 ? good / all : 0.0;
 }
 
-double widthOf(const std::vector<FillCell>& cells) {
-  float widest = 0.0F;
-  for (const FillCell& cell : cells) widest = std::max(widest, cell.toEdge);
-  return 2.0 * static_cast<double>(widest);
-}
-
 double leastHoursOff(const FillKind& kind, const std::vector<FillCell>& cells) {
   double least = 1e9;
   forSome(cells, [&](const FillCell& cell) {

@@ -18,8 +18,6 @@ namespace tussock {
 // The share of the ground that a band so many spacings wide takes at most of plants that keep half
 // a spacing from its edges and stand 0.9 spacings apart at the nearest; 1 in a broad one.
 [[nodiscard]] double takenInBand(double width);
-// Metres across the widest place of the ground.
-[[nodiscard]] double widthOf(const std::vector<FillCell>& cells);
 // Hours of sun missing or too many at the best place; 0 where one suits or none is known.
 [[nodiscard]] double leastHoursOff(const FillKind& kind, const std::vector<FillCell>& cells);
 

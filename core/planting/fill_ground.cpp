@@ -101,6 +101,39 @@ std::vector<FillCell> reachable(const std::vector<FillCell>& cells, const Box& b
   return kept;
 }
 
+// From the middle of a cell to the place about it that lies farthest from everything.
+double farthestFrom(const Obstacles& obstacles, Point from, double size) {
+  constexpr double kFine = 0.25e-3;  // metres
+  double most = obstacles.distanceTo(from);
+  for (double step = size / 2.0; step > kFine; step /= 2.0)
+    for (bool further = true; further;) {
+      further = false;
+      for (const Point way : {Point{1, 0}, Point{-1, 0}, Point{0, 1}, Point{0, -1}, Point{1, 1},
+                              Point{-1, -1}, Point{1, -1}, Point{-1, 1}}) {
+        const Point to = from + way * step;
+        const double away = obstacles.distanceTo(to);
+        if (away <= most + 1e-9) continue;
+        most = away, from = to, further = true;
+      }
+    }
+  return most;
+}
+
+// The middle of no cell need lie in the middle of the bed: the likeliest are looked at closely.
+double widthOf(const std::vector<FillCell>& cells, const Obstacles& obstacles, double size) {
+  constexpr std::size_t kLikely = 8;
+  std::vector<const FillCell*> likely;
+  for (const FillCell& cell : cells) likely.push_back(&cell);
+  const std::size_t count = std::min(kLikely, likely.size());
+  std::partial_sort(likely.begin(), likely.begin() + static_cast<std::ptrdiff_t>(count),
+                    likely.end(),
+                    [](const FillCell* a, const FillCell* b) { return a->toEdge > b->toEdge; });
+  double widest = 0.0;
+  for (std::size_t i = 0; i < count; ++i)
+    widest = std::max(widest, farthestFrom(obstacles, likely[i]->at, size));
+  return 2.0 * widest;
+}
+
 Moisture moistureAt(const Yard& yard, const Bed& bed, Point p) {
   for (const Patch& patch : yard.patches)
     if (contains(patch.outline, p)) return patch.moisture;
@@ -140,6 +173,7 @@ FillGround::FillGround(const Yard& yard, const Bed& bed, Layer layer, double spa
       if (away < 0.0) continue;
       cells_.push_back({p, static_cast<float>(away), 0.0F, -1.0F, bed.moisture});
     }
+  width_ = widthOf(cells_, obstacles, size_);
   // A cell's centre may miss the middle of a bed just as wide as a plant asks for.
   const double setBack = std::max(0.0, setBackFor(bed, Length::metres(spacing)).metres() - size_);
   cells_ = reachable(cells_, box_, setBack, setBack + 0.35 * spacing);

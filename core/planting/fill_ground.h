@@ -51,7 +51,8 @@ class FillGround {
   }
 
   [[nodiscard]] const std::vector<FillCell>& cells() const { return cells_; }
-  [[nodiscard]] double size() const { return size_; }  // metres
+  [[nodiscard]] double size() const { return size_; }    // metres
+  [[nodiscard]] double width() const { return width_; }  // metres across the widest place
   [[nodiscard]] double cellArea() const { return size_ * size_; }
   [[nodiscard]] double area() const { return cellArea() * static_cast<double>(cells_.size()); }
   [[nodiscard]] const Box& box() const { return box_; }
@@ -76,6 +77,7 @@ class FillGround {
   const Yard& yard_;
   const Bed& bed_;
   double size_;
+  double width_ = 0.0;
   Box box_;
   int columns_ = 0, rows_ = 0;
   std::vector<FillCell> cells_;

@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <set>
 
 #include <fmt/format.h>
 
 #include "core/catalog/season_weeks.h"
 #include "core/geometry/lattice.h"
+#include "core/geometry/tolerance.h"
 #include "core/planting/fill_choose.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_propose.h"
@@ -157,7 +159,7 @@ class ListMaker {
   }
   // No plant's centre may come nearer to an edge than half its spacing.
   [[nodiscard]] bool tooWide(const FillKind& kind) const {
-    return kind.spacing > widthOf(ground_.cells()) + ground_.size();
+    return kind.spacing > ground_.width() + kTolerance.metres();
   }
   [[nodiscard]] ChooseRequest chooseRequest() const {
     double depth = 0.0;
@@ -169,7 +171,7 @@ class ListMaker {
         speciesFor(ground_.area() / usual, standing(), request_.wildness, request_.fill.limits);
     request.season = seasonOf(request_.yard.settings);
     request.depth = depth > 0.0 ? depth : 3.0;
-    request.width = std::max(0.1, widthOf(ground_.cells()));
+    request.width = std::max(0.1, ground_.width());
     request.area = ground_.area();
     request.wildness = request_.wildness;
     request.limits = request_.fill.limits;
@@ -186,14 +188,26 @@ class ListMaker {
     std::vector<const Species*> species;
     std::vector<ListedSpecies> entries;
     std::vector<std::string> unknown;
+    std::set<std::string> twice;
     for (const ListedSpecies& listed : wanted) {
       const Species* known = request_.catalogue.find(listed.species);
       if (known == nullptr) {
         unknown.push_back(listed.species);
-      } else if (std::find(species.begin(), species.end(), known) == species.end()) {
-        species.push_back(known), entries.push_back(listed);
+        continue;
       }
+      const auto same = std::find(species.begin(), species.end(), known);
+      if (same == species.end()) {
+        species.push_back(known), entries.push_back(listed);
+        continue;
+      }
+      ListedSpecies& entry = entries[static_cast<std::size_t>(same - species.begin())];
+      entry.share += listed.share;
+      entry.matrix = entry.matrix || listed.matrix;
+      twice.insert(nameOf(*known));
     }
+    if (!twice.empty())
+      note(fmt::format("{} {} on the list more than once; the shares were added.",
+                       joined({twice.begin(), twice.end()}), twice.size() == 1 ? "is" : "are"));
     if (!unknown.empty())
       note(
           fmt::format("{} {} not in the catalogue and left out. Check the spelling of the "
@@ -320,15 +334,16 @@ FillList listFor(const ListRequest& request) {
 std::vector<ListedSpecies> proposeList(const Yard& yard, const Catalogue& catalogue,
                                        const SunMap* sun, Id<Bed> id, int seed, double wildness,
                                        const FillLimits& limits) {
-  const Yard flat = laidFlat(yard);
-  const Bed* found = flat.beds.find(id);
-  if (found == nullptr) return {};
-  Bed bed = *found;
-  bed.plantList.clear();
   FillRequest request;
   request.bed = id;
   request.seed = seed;
   request.limits = limits;
+  // For the bed as a fill of the whole finds it.
+  const Yard flat = laidFlat(withoutTakenOut(yard, request));
+  const Bed* found = flat.beds.find(id);
+  if (found == nullptr) return {};
+  Bed bed = *found;
+  bed.plantList.clear();
   return listFor({flat, catalogue, sunOn(Slope(yard.settings), sun), bed, wildness, request})
       .plants;
 }

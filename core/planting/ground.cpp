@@ -3,11 +3,15 @@
 
 #include <algorithm>
 
+#include "core/geometry/tolerance.h"
+
 namespace tussock {
 
 namespace {
 
-constexpr double kGroundRounding = 1e-9;  // metres
+// Well within the tolerance of the checks: a bed just as wide as a plant asks for has a place for
+// it along its middle.
+constexpr double kGroundRounding = 0.3 * kTolerance.metres();
 
 Box intersectionOf(const Box& a, const Box& b) {
   return {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/planting/measures.h"
 #include "tests/core/planting/filled_bed.h"
 
 namespace tussock {
@@ -19,6 +20,13 @@ using testing::IsEmpty;
 using testing::Not;
 
 constexpr auto kPlainBed = "POLYGON ((0 0, 5 0, 5 3, 0 3, 0 0))";
+
+double shareOf(std::string_view species, const Filled& bed) {
+  int plants = 0;
+  for (const Drift& drift : bed.after.drifts)
+    if (drift.species == species) plants += static_cast<int>(drift.plants.size());
+  return static_cast<double>(plants) / bed.result.planted;
+}
 
 TEST(FillBadInput, ABedThinnerThanAnySpacingStaysEmptyAndSaysWhy) {
   const Filled bed = filledBed("POLYGON ((0 0, 6 0, 6 0.08, 0 0.08, 0 0))");
@@ -36,6 +44,24 @@ TEST(FillBadInput, ABedAsNarrowAsASpacingSaysWhyNothingStandsInIt) {
       EXPECT_FALSE(bed.result.notes.empty()) << w;
     }
   }
+}
+
+// One line of plants 0.9 spacings apart and as wide as the bed takes 0.866 / 0.9 of it at most.
+TEST(FillBadInput, ANarrowStripIsPlantedAsFullAsItsPlantsAllow) {
+  for (const char* wide : {"0.2", "0.3", "0.35", "0.4"}) {
+    const std::string w = wide;
+    const Filled bed = filledBed("POLYGON ((0 0, 6 0, 6 " + w + ", 0 " + w + ", 0 0))");
+    EXPECT_EQ(bed.broken(), 0) << w;
+    EXPECT_GT(measure(bed.after, bed.after.beds.begin()->id).groundTaken, 0.7) << w;
+  }
+}
+
+TEST(FillBadInput, ASpeciesListedTwiceIsPlantedOnceWithBothShares) {
+  const Filled bed = filledBed(kPlainBed, {{"Schizachyrium scoparium", 0.3},
+                                           {"Monarda fistulosa", 0.4},
+                                           {"Schizachyrium scoparium", 0.3}});
+  EXPECT_THAT(bed.result.notes, Contains(HasSubstr("more than once")));
+  EXPECT_NEAR(shareOf("Schizachyrium scoparium", bed), 0.6, 0.1);
 }
 
 TEST(FillBadInput, PlantsTooWideForTheBedAreLeftOutByName) {
@@ -83,10 +109,7 @@ TEST(FillBadInput, SharesBeyondTheWholeAreTakenInProportion) {
   const Filled bed =
       filledBed(kPlainBed, {{"Schizachyrium scoparium", 0.9}, {"Monarda fistulosa", 0.9}});
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("come to 180 %")));
-  int grass = 0;
-  for (const Drift& drift : bed.after.drifts)
-    if (drift.species == "Schizachyrium scoparium") grass += static_cast<int>(drift.plants.size());
-  EXPECT_NEAR(static_cast<double>(grass) / bed.result.planted, 0.5, 0.1);
+  EXPECT_NEAR(shareOf("Schizachyrium scoparium", bed), 0.5, 0.1);
 }
 
 TEST(FillBadInput, NamesThatNobodyKnowsAreTold) {

@@ -50,6 +50,24 @@ TEST_P(FilledBed, ComesOutTheSameForTheSameSeed) {
 
 INSTANTIATE_TEST_SUITE_P(Shapes, FilledBed, testing::Range(0u, 12u));
 
+TEST(Fill, OfABedThatStandsSoAlreadyChangesNothing) {
+  const test::RandomBed random = test::randomBed(3);
+  const Yard after = apply(random.yard, filled(random.yard, random.bed).edit);
+  const FillResult again = filled(after, random.bed);
+  EXPECT_TRUE(again.unchanged);
+  EXPECT_TRUE(again.edit.empty());
+  EXPECT_GT(again.planted, 0);
+  EXPECT_EQ(apply(after, again.edit), after);
+}
+
+TEST(Fill, AListIsProposedForThePlantedBedAsForTheBare) {
+  const test::RandomBed random = test::randomBed(3);
+  const Yard after = apply(random.yard, filled(random.yard, random.bed).edit);
+  const auto bare = proposeList(random.yard, facts(), nullptr, random.bed, 1, 0.5);
+  EXPECT_GT(bare.size(), 3u);
+  EXPECT_EQ(proposeList(after, facts(), nullptr, random.bed, 1, 0.5), bare);
+}
+
 TEST(Fill, AnotherSeedGivesAnotherBed) {
   const test::RandomBed random = test::randomBed(2);
   EXPECT_NE(filled(random.yard, random.bed, 1).edit, filled(random.yard, random.bed, 2).edit);
