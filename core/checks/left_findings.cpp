@@ -11,6 +11,8 @@
 #include "core/catalog/week_range.h"
 #include "core/checks/checked_fill.h"
 #include "core/checks/wording.h"
+#include "core/planting/arrangements.h"
+#include "core/planting/drift_plants.h"
 #include "core/planting/fill_kinds.h"
 #include "core/planting/fill_quota.h"
 
@@ -21,7 +23,7 @@ namespace {
 class Leftovers {
  public:
   Leftovers(const CheckInput& input, Id<Bed> bed, const FillResult& result)
-      : input_(input), bed_(bed), words_(input.yard, input.facts) {
+      : input_(input), bed_(bed), result_(result), words_(input.yard, input.facts) {
     for (const ListedSpecies& listed : result.plants) {
       const Species* known = input.facts.find(listed.species);
       if (known == nullptr) continue;
@@ -35,7 +37,7 @@ class Leftovers {
     const std::vector<Finding> findings = runChecks(input_).value_or(std::vector<Finding>());
     for (const Finding& finding : findings)
       if (isHere(finding)) add(finding);
-    addCounted();
+    addOthers();
     return std::move(notes_);
   }
 
@@ -58,7 +60,7 @@ class Leftovers {
       case CheckId::BloomGap:
         return addBloom(finding);
       default:
-        ++counted_[finding.check];
+        others_[finding.check].push_back(finding);
     }
   }
 
@@ -74,18 +76,42 @@ class Leftovers {
             ? fmt::format("{} has a little over {} of the yard's plants: ", name, asked)
             : fmt::format("{} has {} of the yard's plants, over {}: ", name, measured, asked);
     const bool matrix = matrices_.contains(finding.about);
-    notes_.push_back(fact + (matrix ? "it is the matrix plant of the list." : whyShared()));
+    notes_.push_back(fact + (matrix ? "it is the matrix plant of the list." : whyShared(finding)));
   }
-  [[nodiscard]] std::string whyShared() const {
+  [[nodiscard]] std::string whyShared(const Finding& finding) const {
     if (sharesAsked_) return "the shares of the plant list were kept.";
+    const std::vector<FillKind> kinds = mainKinds();
+    const FillLimits limits = fillLimits(input_.yard.settings);
+    const int all = mainPlants();
+    if (!sharesCanBeKept(kinds, limits))
+      return "the list has too few kinds for all to stay under. Add species of other genera and "
+             "families.";
+    const int most = static_cast<int>(finding.required * all + 1e-9);
+    if (!sharesCanBeKept(kinds, limits, all))
+      return fmt::format(
+          "that is at most {} of {}, and the list has too few kinds to come to {} so. Add species "
+          "of other genera and families.",
+          most, plants(static_cast<std::size_t>(all)), all);
+    const int odd = oddCount(most);
+    if (finding.check == CheckId::SpeciesShare && odd * static_cast<int>(kinds.size()) < all)
+      return fmt::format(
+          "a group of odd number with at most {} of {} has {}, and the list has too few species to "
+          "come to {} so. Add some.",
+          most, plants(static_cast<std::size_t>(all)), odd, all);
+    return "odd numbers and what stays in the yard came to that. Another arrangement may do "
+           "better.";
+  }
+  [[nodiscard]] std::vector<FillKind> mainKinds() const {
     std::vector<const Species*> main;
     for (const Species* species : listed_)
       if (species->usualLayer() == Layer::Main) main.push_back(species);
-    if (!sharesCanBeKept(kindsOf(main, input_.yard.settings), fillLimits(input_.yard.settings)))
-      return "the list has too few kinds for all to stay under. Add species of other genera and "
-             "families.";
-    return "odd numbers and what stays in the yard came to that. Another arrangement may do "
-           "better.";
+    return kindsOf(main, input_.yard.settings);
+  }
+  [[nodiscard]] int mainPlants() const {
+    std::size_t count = 0;
+    for (const Drift& drift : input_.yard.drifts)
+      if (drift.layer == Layer::Main) count += drift.plants.size();
+    return static_cast<int>(count);
   }
 
   [[nodiscard]] WeekSet weeksOfFinding(const Finding& finding) const {
@@ -117,23 +143,51 @@ class Leftovers {
                                             joined(flowering, "and"))));
   }
 
-  void addCounted() {
-    for (const auto& [check, count] : counted_)
+  void addOthers() {
+    for (const auto& [check, findings] : others_)
       for (const CheckEntry& entry : allChecks())
         if (entry.id == check)
-          notes_.push_back(fmt::format(
-              "{}: {} left, see the findings. Another arrangement or a wider choice of plants "
-              "may do better.",
-              entry.title, count == 1 ? "one finding is" : fmt::format("{} findings are", count)));
+          notes_.push_back(fmt::format("{}: {} left, see the findings; {}", entry.title,
+                                       findings.size() == 1
+                                           ? "one finding is"
+                                           : fmt::format("{} findings are", findings.size()),
+                                       whyLeft(findings)));
+  }
+  // The kept come first: nothing that was planted could have helped.
+  [[nodiscard]] std::string whyLeft(const std::vector<Finding>& findings) const {
+    const auto kept = std::count_if(findings.begin(), findings.end(),
+                                    [&](const Finding& finding) { return concernsKept(finding); });
+    if (kept == static_cast<std::ptrdiff_t>(findings.size()))
+      return "what was kept in the bed has a part in each.";
+    if (result_.cutShort) return "the time was up before they were mended. Allow more time.";
+    if (result_.untried)
+      return "in so large a bed not every exchange between drifts was tried. Another arrangement "
+             "may do better.";
+    return "no exchange between drifts of one spacing mends it without harm elsewhere. Another "
+           "arrangement or a wider choice of plants may do better.";
+  }
+  [[nodiscard]] bool concernsKept(const Finding& finding) const {
+    return std::any_of(finding.subjects.begin(), finding.subjects.end(), [&](ObjectRef ref) {
+      const Drift* drift = words_.drift(ref);
+      return drift != nullptr && !(result_.unchanged ? isFree(*drift) : isPlanted(drift->id));
+    });
+  }
+  [[nodiscard]] bool isPlanted(Id<Drift> id) const {
+    return std::any_of(
+        result_.edit.changes.begin(), result_.edit.changes.end(), [&](const Change& change) {
+          const auto* after = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
+          return after != nullptr && after->id == id;
+        });
   }
 
   const CheckInput& input_;
   Id<Bed> bed_;
+  const FillResult& result_;
   Wording words_;
   std::vector<const Species*> listed_;
   bool sharesAsked_ = false;
   std::set<std::string> matrices_;
-  std::map<CheckId, int> counted_;
+  std::map<CheckId, std::vector<Finding>> others_;
   std::vector<std::string> notes_;
 };
 

@@ -178,6 +178,12 @@ bool sharesCanBeKept(const std::vector<FillKind>& kinds, const FillLimits& limit
   return reachable(kinds, limits) >= 1.0 - 1e-9;
 }
 
+bool sharesCanBeKept(const std::vector<FillKind>& kinds, FillLimits limits, int plants) {
+  for (double* share : {&limits.speciesShare, &limits.genusShare, &limits.familyShare})
+    *share = std::floor(*share * plants + 1e-9) / std::max(1, plants);
+  return sharesCanBeKept(kinds, limits);
+}
+
 FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits) {
   // For odd counts; where the limits cannot be kept anyway, for plants in every hole as well.
   const double room = sharesCanBeKept(kinds, limits) ? 1.06 : 1.3;

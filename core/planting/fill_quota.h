@@ -49,6 +49,9 @@ struct DriftsRequest {
 
 // Whether plants of these kinds can be shared out with none over its limit.
 [[nodiscard]] bool sharesCanBeKept(const std::vector<FillKind>& kinds, const FillLimits& limits);
+// The same for so many plants, of which each kind has whole ones.
+[[nodiscard]] bool sharesCanBeKept(const std::vector<FillKind>& kinds, FillLimits limits,
+                                   int plants);
 // The limits of shares, all widened alike until they can be kept.
 [[nodiscard]] FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits);
 

@@ -98,5 +98,15 @@ TEST(Shares, CanBeKeptOnlyWhereTheyComeToTheWhole) {
   EXPECT_FALSE(sharesCanBeKept(kinds, FillLimits()));
 }
 
+// Of 48 plants a tenth is 4.8, that is 4: eleven species come to 44, twelve to 48.
+TEST(Shares, ComeInWholePlants) {
+  std::vector<FillKind> kinds(11);
+  for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i].genus = kinds[i].family = i;
+  EXPECT_TRUE(sharesCanBeKept(kinds, FillLimits()));
+  EXPECT_FALSE(sharesCanBeKept(kinds, FillLimits(), 48));
+  kinds.emplace_back().genus = kinds.back().family = 11;
+  EXPECT_TRUE(sharesCanBeKept(kinds, FillLimits(), 48));
+}
+
 }  // namespace
 }  // namespace tussock
