@@ -56,12 +56,15 @@ void printJson(const std::vector<Substitute>& found, std::ostream& out) {
                     {"ground_before_m2", one.groundBefore.squareMetres()},
                     {"ground_after_m2", one.groundAfter.squareMetres()},
                     {"differences", one.differences},
-                    {"findings_caused", one.causedTexts}});
+                    {"findings_caused", one.causedTexts},
+                    {"findings_worsened", one.worsenedTexts}});
   out << Json{{"substitutes", list}}.dump(2) << '\n';
 }
 
 void tellFindings(const Substitute& one, std::ostream& out) {
   for (const std::string& text : one.causedTexts) out << "  finding: " << text << '\n';
+  for (const std::string& text : one.worsenedTexts)
+    out << "  finding, worse than now: " << text << '\n';
 }
 
 void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostream& out) {

@@ -129,10 +129,20 @@ QString SubstituteView::countWords(const Substitute& one) const {
 }
 
 QString SubstituteView::causedWords(const Substitute& one) const {
-  if (one.caused.empty()) return tr("Causes no finding.");
-  const QString first = text(one.causedTexts.front());
-  if (one.caused.size() == 1) return tr("Causes one finding: %1").arg(first);
-  return tr("Causes %1 findings. The first: %2").arg(one.caused.size()).arg(first);
+  QStringList words;
+  if (one.caused.size() == 1)
+    words << tr("Causes one finding: %1").arg(text(one.causedTexts.front()));
+  else if (!one.caused.empty())
+    words << tr("Causes %1 findings. The first: %2")
+                 .arg(one.caused.size())
+                 .arg(text(one.causedTexts.front()));
+  if (one.worsened.size() == 1)
+    words << tr("Makes one finding worse: %1").arg(text(one.worsenedTexts.front()));
+  else if (!one.worsened.empty())
+    words << tr("Makes %1 findings worse. The first: %2")
+                 .arg(one.worsened.size())
+                 .arg(text(one.worsenedTexts.front()));
+  return words.isEmpty() ? tr("Causes no finding.") : words.join(QLatin1Char('\n'));
 }
 
 }  // namespace tussock

@@ -2,6 +2,8 @@
 #include "core/checks/substitute.h"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 #include <set>
 
 #include <fmt/format.h>
@@ -97,15 +99,49 @@ std::vector<const Species*> mostAlike(const CheckInput& input, const Species& of
   return species;
 }
 
-std::set<std::string> keysOf(const CheckInput& input) {
-  std::set<std::string> keys;
-  for (const Finding& finding : runChecks(input).value_or(std::vector<Finding>{}))
-    keys.insert(keyOf(finding));
-  return keys;
+using FindingsByKey = std::map<std::string, Finding>;
+
+FindingsByKey findingsOf(const CheckInput& input) {
+  FindingsByKey byKey;
+  for (Finding& finding : runChecks(input).value_or(std::vector<Finding>{}))
+    byKey.try_emplace(keyOf(finding), std::move(finding));
+  return byKey;
+}
+
+// How far from what is asked, in parts of that.
+double missOf(const Finding& finding) {
+  const double apart = std::abs(finding.measured - finding.required);
+  return finding.required > 0.0 ? apart / finding.required : apart;
+}
+
+bool isWorse(const Finding& now, const Finding& before) {
+  constexpr double kShows = 0.01;  // less is lost in the rounding of the words
+  return now.severity > before.severity || missOf(now) > missOf(before) + kShows;
+}
+
+std::vector<std::string> textsOf(const std::vector<Finding>& findings, const CheckInput& input) {
+  std::vector<std::string> texts;
+  texts.reserve(findings.size());
+  for (const Finding& finding : findings)
+    texts.push_back(describe(finding, input.yard, input.facts, input.sun).text);
+  return texts;
+}
+
+// What the checks say of the yard after that they did not say, or not so badly, before.
+void addFindings(Substitute& result, const CheckInput& after, const FindingsByKey& before) {
+  for (Finding& finding : runChecks(after).value_or(std::vector<Finding>{})) {
+    const auto was = before.find(keyOf(finding));
+    if (was == before.end())
+      result.caused.push_back(std::move(finding));
+    else if (isWorse(finding, was->second))
+      result.worsened.push_back(std::move(finding));
+  }
+  result.causedTexts = textsOf(result.caused, after);
+  result.worsenedTexts = textsOf(result.worsened, after);
 }
 
 Substitute described(const CheckInput& input, const Species& of, const Species& with,
-                     const std::set<std::string>& before) {
+                     const FindingsByKey& before) {
   IdSource ids(largestId(input.yard) + 1);  // for looking only
   Substitution done = substitute(input.yard, of.botanicalName, with, ids);
   Substitute result{&with,
@@ -118,15 +154,13 @@ Substitute described(const CheckInput& input, const Species& of, const Species& 
                     done.groundBefore,
                     done.groundAfter,
                     {},
+                    {},
+                    {},
                     {}};
   for (const CountChange& drift : result.drifts)
     result.before += drift.before, result.after += drift.after;
   const Yard after = apply(input.yard, done.edit);
-  for (Finding& finding :
-       runChecks({after, input.facts, input.sun}).value_or(std::vector<Finding>{}))
-    if (!before.contains(keyOf(finding))) result.caused.push_back(std::move(finding));
-  for (const Finding& finding : result.caused)
-    result.causedTexts.push_back(describe(finding, after, input.facts, input.sun).text);
+  addFindings(result, {after, input.facts, input.sun}, before);
   return result;
 }
 
@@ -177,7 +211,7 @@ std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view
   if (of == nullptr) return {};
   const auto candidates = mostAlike(input, *of, count);
   if (candidates.empty()) return {};
-  const std::set<std::string> before = keysOf(input);
+  const FindingsByKey before = findingsOf(input);
   std::vector<Substitute> all;
   for (const Species* with : candidates)
     if (!stop.stop_requested()) all.push_back(described(input, *of, *with, before));
@@ -185,7 +219,7 @@ std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view
 }
 
 Substitute substituteBy(const CheckInput& input, const Species& of, const Species& with) {
-  return described(input, of, with, keysOf(input));
+  return described(input, of, with, findingsOf(input));
 }
 
 }  // namespace tussock

@@ -50,6 +50,9 @@ struct Substitute {
   Area groundBefore, groundAfter;        // what they cover at their spacing
   std::vector<Finding> caused;           // findings that the yard has not got now
   std::vector<std::string> causedTexts;  // the same in words
+  // Findings that the yard has now and that would be further from what is asked, as they would be.
+  std::vector<Finding> worsened;
+  std::vector<std::string> worsenedTexts;
 };
 // The `count` most alike of those that suit every bed concerned, best first. Empty when the
 // catalogue does not know the species or no drift of it can be changed. They point into the

@@ -145,6 +145,22 @@ TEST_F(SubstituteTest, TellsTheFindingsItWouldCause) {
   EXPECT_TRUE(any);
 }
 
+// Bergamot takes part shade, from 3 h a day, and little bluestem only full sun, from 6 h: in 2.5 h
+// both have too little, the one by 0.5 h and the other by 3.5 h.
+TEST_F(SubstituteTest, TellsTheFindingsItWouldMakeWorse) {
+  const SunMap sun = test::evenSun(2.5);
+  const CheckInput input{yard_, facts_, &sun};
+  const Substitute grass = substituteBy(input, of(kBergamot), of(test::kBluestem));
+  ASSERT_EQ(grass.worsened.size(), 1u);
+  EXPECT_EQ(grass.worsened.front().check, CheckId::SunNeed);
+  EXPECT_EQ(grass.worsened.front().required, 6.0);
+  EXPECT_THAT(grass.worsenedTexts.front(), HasSubstr("ittle bluestem"));
+  for (const Finding& finding : grass.caused) EXPECT_NE(finding.check, CheckId::SunNeed);
+  // The coneflower lacks as much as the bergamot does.
+  for (const Finding& finding : substituteBy(input, of(kBergamot), of(kConeflower)).worsened)
+    EXPECT_NE(finding.check, CheckId::SunNeed);
+}
+
 TEST(LikenessTest, OfASpeciesWithItselfIsAHundred) {
   const Catalogue facts = readShippedCatalogue().catalogue;
   for (const Species& species : facts.species())
