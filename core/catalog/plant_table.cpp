@@ -18,8 +18,23 @@ constexpr std::array<std::string_view, 10> kNeeded{
     "height_max_cm",  "spread_cm", "spacing_cm", "sun",        "moisture"};
 
 bool isUtf16(std::string_view text) {
-  return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") ||
-         text.substr(0, 64).find('\0') != std::string_view::npos;
+  const bool byTurns = text.size() > 1 && (text[0] == '\0') != (text[1] == '\0');
+  return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") || byTurns;
+}
+
+// As it reads in Latin-1, which is what it most likely is in: so one sees which value it is.
+std::string fromLatin1(std::string_view text) {
+  std::string utf8;
+  for (const char c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (byte < 0x80) {
+      utf8 += c;
+    } else {
+      utf8 += static_cast<char>(0xC0U | (byte >> 6U));
+      utf8 += static_cast<char>(0x80U | (byte & 0x3FU));
+    }
+  }
+  return utf8;
 }
 
 class PlantTableReader {
@@ -77,11 +92,21 @@ class PlantTableReader {
     if (row.cells.size() != columns_)
       return fail(row.line, "", fmt::format("{} fields", row.cells.size()),
                   fmt::format("{} fields, as the first line has", columns_));
-    for (const std::string& cell : row.cells)
-      if (!isUtf8(cell))
-        return fail(row.line, "", "text in another encoding",
-                    "text in UTF-8; save the file as CSV UTF-8");
-    result_.rows.push_back(std::move(row));
+    bool readable = true;
+    for (const auto& [column, at] : result_.places)
+      readable = isReadable(row.line, column, row.cells[at]) && readable;
+    if (readable) result_.rows.push_back(std::move(row));
+  }
+
+  bool isReadable(std::size_t line, const std::string& column, const std::string& cell) {
+    if (cell.find('\0') != std::string::npos)
+      return fail(line, column, "text with a NUL byte in it",
+                  "text alone; the file is damaged there, so write the value again"),
+             false;
+    if (isUtf8(cell)) return true;
+    return fail(line, column, fromLatin1(cell),
+                "in UTF-8 (it is shown as Latin-1 has it); save the file as CSV UTF-8"),
+           false;
   }
 
   std::string_view fileName_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/row_cells.h"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 
@@ -98,8 +99,13 @@ std::vector<std::string> RowCells::parts(std::string_view column, char separator
   return result;
 }
 
+bool RowCells::sound(std::string_view low, std::string_view high) const {
+  return std::none_of(failed_.begin(), failed_.end(),
+                      [&](const std::string& column) { return column == low || column == high; });
+}
+
 void RowCells::fail(std::string_view column, std::string expected) {
-  failed_ = true;
+  failed_.emplace_back(column);
   errors_.push_back(
       {std::string(fileName_), row_.line, std::string(column), text(column), std::move(expected)});
 }

@@ -60,7 +60,9 @@ class RowCells {
   [[nodiscard]] std::vector<std::string> parts(std::string_view column, char separator) const;
 
   void fail(std::string_view column, std::string expected);
-  [[nodiscard]] bool failed() const { return failed_; }
+  [[nodiscard]] bool failed() const { return !failed_.empty(); }
+  // Whether two ends of a range can be compared: nothing is wrong with either alone.
+  [[nodiscard]] bool sound(std::string_view low, std::string_view high) const;
 
  private:
   template <NamedEnum E>
@@ -75,7 +77,7 @@ class RowCells {
   const ColumnPlaces& places_;
   std::string_view fileName_;
   std::vector<CatalogueError>& errors_;
-  bool failed_ = false;
+  std::vector<std::string> failed_;  // columns
 };
 
 }  // namespace tussock

@@ -23,10 +23,11 @@ void readNames(RowCells& cells, Species& species) {
     cells.fail("genus", "the first word of the botanical name");
 }
 
-// Both ends or neither, in order.
+// Both ends or neither, in order; where an end is wrong by itself that is told already.
 template <class T>
 void checkEnds(RowCells& cells, std::string_view low, const std::optional<T>& least,
                std::string_view high, const std::optional<T>& most) {
+  if (!cells.sound(low, high)) return;
   if (least.has_value() != most.has_value())
     cells.fail(least ? high : low, "the other end of the range, which is given");
   else if (least && *most < *least)
@@ -42,17 +43,16 @@ std::optional<Length> readLength(RowCells& cells, std::string_view column) {
 void readFoliage(RowCells& cells, Species& species) {
   species.foliageLow = readLength(cells, "foliage_height_min_cm");
   species.foliageHigh = readLength(cells, "foliage_height_max_cm");
-  if (cells.failed()) return;
   checkEnds(cells, "foliage_height_min_cm", species.foliageLow, "foliage_height_max_cm",
             species.foliageHigh);
-  if (species.foliageHigh && *species.foliageHigh > species.heightHigh)
+  if (cells.sound("foliage_height_max_cm", "height_max_cm") && species.foliageHigh && *species.foliageHigh > species.heightHigh)
     cells.fail("foliage_height_max_cm", "no more than height_max_cm");
 }
 
 void readSizes(RowCells& cells, Species& species) {
   species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallestPlant);
   species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallestPlant);
-  if (!cells.failed() && species.heightHigh < species.heightLow)
+  if (cells.sound("height_min_cm", "height_max_cm") && species.heightHigh < species.heightLow)
     cells.fail("height_max_cm", "height_min_cm or more");
   species.spread = cells.centimetres("spread_cm", 1.0, kWidestPlant);
   species.spacing = cells.centimetres("spacing_cm", 1.0, kWidestPlant);
@@ -67,7 +67,9 @@ void readBloom(RowCells& cells, Species& species) {
   species.bloomLastWeek = cells.whole("bloom_end_week", 1, kWeeksInYear);
   const bool first = species.bloomFirstMonth || species.bloomFirstWeek;
   const bool last = species.bloomLastMonth || species.bloomLastWeek;
-  if (!cells.failed() && first != last)
+  const bool sound = cells.sound("bloom_start_month", "bloom_end_month") &&
+                     cells.sound("bloom_start_week", "bloom_end_week");
+  if (sound && first != last)
     cells.fail(first ? "bloom_end_month" : "bloom_start_month",
                "a month from 1 to 12, or a week, for the other end of the bloom is given");
   species.flowerColourWord = cells.text("flower_color");
@@ -85,7 +87,7 @@ void readNeeds(RowCells& cells, Species& species) {
   checkEnds(cells, "sun_hours_min", species.sunHoursLeast, "sun_hours_max", species.sunHoursMost);
   species.zoneLow = cells.whole("hardiness_zone_min", 1, 13).value_or(0);
   species.zoneHigh = cells.whole("hardiness_zone_max", 1, 13).value_or(0);
-  if (!cells.failed() && species.zoneHigh < species.zoneLow)
+  if (cells.sound("hardiness_zone_min", "hardiness_zone_max") && species.zoneHigh < species.zoneLow)
     cells.fail("hardiness_zone_max", "hardiness_zone_min or more");
 }
 
@@ -131,9 +133,8 @@ void readSowing(RowCells& cells, Species& species) {
   sowing.seedsPerGram = cells.number("seeds_per_gram", 0.001, 1e6);
   sowing.germinationLow = cells.whole("germination_min_pct", 0, 100);
   sowing.germinationHigh = cells.whole("germination_max_pct", 0, 100);
-  if (!cells.failed())
-    checkEnds(cells, "germination_min_pct", sowing.germinationLow, "germination_max_pct",
-              sowing.germinationHigh);
+  checkEnds(cells, "germination_min_pct", sowing.germinationLow, "germination_max_pct",
+            sowing.germinationHigh);
 }
 
 // "USDA: family genus; memory: spacing_cm".

@@ -101,6 +101,19 @@ TEST(Catalogue, RefusesRangesOutOfOrder) {
               HasSubstr("is not hardiness_zone_min or more"));
 }
 
+TEST(Catalogue, TellsAllThatIsWrongWithARowAtOnce) {
+  const CatalogueReading reading = read(header() + row({{"height_max_cm", "tall"},
+                                                        {"germination_min_pct", "60"},
+                                                        {"germination_max_pct", "40"},
+                                                        {"bloom_start_month", "6"},
+                                                        {"hardiness_zone_min", "8"},
+                                                        {"hardiness_zone_max", "3"}}));
+  std::vector<std::string> columns;
+  for (const CatalogueError& error : reading.errors) columns.push_back(error.column);
+  EXPECT_THAT(columns, testing::UnorderedElementsAre("height_max_cm", "germination_max_pct",
+                                                     "bloom_end_month", "hardiness_zone_max"));
+}
+
 TEST(Catalogue, AsksAboutACommaInANumber) {
   EXPECT_EQ(onlyError({{"height_max_cm", "\"1,20\""}}),
             "mine.csv, line 2, height_max_cm: '1,20' is not a number from 1 to 6000, with a point "

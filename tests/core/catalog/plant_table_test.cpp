@@ -42,6 +42,18 @@ TEST(PlantTable, NamesTheRowThatIsNotUtf8AndKeepsTheRest) {
   EXPECT_EQ(table.rows.size(), 1u);
 }
 
+TEST(PlantTable, ANulByteIsToldWhereItStandsAndTheRestIsKept) {
+  const std::string csv =
+      test::plantHeader() + test::plantRow({{"common_name", std::string("bee\0balm", 8)}}) +
+      test::plantRow({{"botanical_name", "Monarda didyma"}});
+  const PlantTable table = readPlants(csv);
+  ASSERT_EQ(table.errors.size(), 1u);
+  EXPECT_EQ(table.errors.front().line, 2u);
+  EXPECT_EQ(table.errors.front().column, "common_name");
+  EXPECT_THAT(table.errors.front().text(), HasSubstr("NUL byte"));
+  EXPECT_EQ(table.rows.size(), 1u);
+}
+
 TEST(PlantTable, SaysThatCommasPartTheColumns) {
   EXPECT_THAT(onlyTableError("botanical_name;family;genus\r\nMonarda didyma;Lamiaceae;Monarda\r\n"),
               HasSubstr("a line of column names with commas between them"));

@@ -88,8 +88,8 @@ TEST(OwnPlantsCsv, ARowInAnotherEncodingIsToldAndTheRestIsKept) {
   const OwnPlantsReading reading =
       read("botanical_name,notes\nMonarda fistulosa,caf\xE9\nSolidago caesia,by the gate\n");
   EXPECT_THAT(textsOf(reading.errors),
-              ElementsAre("mine.csv, line 2: 'text in another encoding' is not text in UTF-8; save "
-                          "the file as CSV UTF-8."));
+              ElementsAre("mine.csv, line 2, notes: 'caf\xC3\xA9' is not in UTF-8 (it is shown as "
+                          "Latin-1 has it); save the file as CSV UTF-8."));
   EXPECT_EQ(reading.plants.size(), 1u);
 }
 
