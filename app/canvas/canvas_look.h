@@ -37,6 +37,6 @@ struct CanvasLook {
 [[nodiscard]] double cover(const CanvasLook& look, double overPhoto);
 
 // Share of the season's size that leaves have reached in a week: a drawing aid, no measure.
-[[nodiscard]] double seasonShare(const Species& species, std::optional<int> week);
+[[nodiscard]] double seasonShare(const Species& species, const CanvasLook& look);
 
 }  // namespace tussock

@@ -97,7 +97,8 @@ class DriftItem : public Item {
   [[nodiscard]] GlyphLook glyphOf(const Species* species, const CanvasLook& look) const {
     Species plain;
     plain.botanicalName = drift_.species;
-    GlyphLook glyph = glyphLook(species ? *species : plain, look.week, look.theme.dark);
+    GlyphLook glyph =
+        glyphLook(species ? *species : plain, look.week, look.theme.dark, look.facts.hemisphere());
     glyph.existing = drift_.existing();
     return glyph;
   }
@@ -108,7 +109,7 @@ class DriftItem : public Item {
     // Neighbours close up at their spacing: a symbol far wider would hide who stands where.
     const double spread = std::min(spreadIn(*species, drift_.size, look.year).metres(),
                                    drift_.spacing.metres() * kWidest);
-    return spread / 2.0 * seasonShare(*species, look.week);
+    return spread / 2.0 * seasonShare(*species, look);
   }
 
   void paintWash(QPainter& painter, const SceneMapping& mapping,

@@ -27,7 +27,7 @@ std::string lineOf(const PlantValue& one) {
   return line;
 }
 
-void tellBloom(const Species& species, Console& console) {
+void tellBloom(const Species& species, Hemisphere where, Console& console) {
   const auto weeks = species.bloomWeeks();
   if (!weeks) return;
   const bool own = species.bloomFirstWeek && species.bloomLastWeek;
@@ -35,6 +35,8 @@ void tellBloom(const Species& species, Console& console) {
                              own ? ""
                                  : ", from the first week of the first month to the last week "
                                    "of the last where no week is given");
+  if (where == Hemisphere::South)
+    console.out << "The yard lies south of the equator: half a year after the values above.\n";
 }
 
 // What the keys in brackets stand for.
@@ -62,7 +64,7 @@ ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const
   if (species == nullptr) throw UsageError("--facts is '" + name + "', " + trouble);
   const auto values = valuesOf(plants.layers(yard), species->botanicalName);
   for (const PlantValue& one : values) console.out << lineOf(one) << '\n';
-  tellBloom(*species, console);
+  tellBloom(*species, plants.catalogue().hemisphere(), console);
   tellSources(values, console);
   return ExitCode::Done;
 }

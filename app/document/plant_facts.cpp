@@ -10,7 +10,9 @@ PlantFacts::PlantFacts(Catalogue published)
 
 bool PlantFacts::follow(const Yard& yard) {
   std::vector<OwnSpecies> own(yard.ownSpecies.begin(), yard.ownSpecies.end());
-  if (own == yardsOwn_ && personal_ == personalThen_) return false;
+  const Hemisphere where = hemisphereOf(yard.settings);
+  if (own == yardsOwn_ && personal_ == personalThen_ && where == catalogue().hemisphere())
+    return false;
   yardsOwn_ = std::move(own);
   personalThen_ = personal_;
   MergedPlants merged = mergePlants(layers(yard));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The plant facts that hold for the open yard: the user's own before the published ones.
+// The plant facts that hold for the open yard: the user's own before the published ones, with weeks
+// as they are in its half of the earth.
 #pragma once
 
 #include <deque>
@@ -15,7 +16,7 @@ class PlantFacts {
 
   void setPersonal(std::vector<OwnSpecies> personal) { personal_ = std::move(personal); }
   // True when the facts are others than before. Nothing is worked out where the yard's own plants
-  // are as they were.
+  // are as they were and it has not moved over the equator.
   bool follow(const Yard& yard);
 
   [[nodiscard]] const Catalogue& catalogue() const { return given_.back(); }

@@ -7,6 +7,7 @@
 
 #include "app/look/glyph_parts.h"
 #include "app/look/oklab.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -19,8 +20,8 @@ unsigned hashOf(std::string_view text) {
   return hash ^ (hash >> 15);
 }
 
-// How far the leaves have turned to straw: bare ground in winter, green by the end of April,
-// turning from late September.
+// How far the leaves have turned to straw in a week of the north: bare ground in winter, green by
+// the end of April, turning from late September.
 double strawShare(const Species& species, int week) {
   const bool gone = species.usualLayer() == Layer::Bulbs && week > 24;
   if (gone || week < 9 || week > 46) return 1.0;
@@ -118,7 +119,7 @@ constexpr int kMostSprites = 4000;
 
 }  // namespace
 
-GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark) {
+GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark, Hemisphere where) {
   const unsigned hash = hashOf(species.botanicalName);
   GlyphLook look;
   look.habit = species.habit;
@@ -130,7 +131,9 @@ GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark) 
   look.inFlower = look.flower.isValid() && (!week || species.bloomsInWeek(*week));
   const QColor straw = dark ? QColor(0x7A, 0x6C, 0x4C) : QColor(0xC9, 0xB4, 0x83);
   look.foliage = summerGreen(species, hash, dark);
-  if (week) look.foliage = mixed(look.foliage, straw, strawShare(species, *week) * 0.9);
+  if (week)
+    look.foliage =
+        mixed(look.foliage, straw, strawShare(species, northernWeek(*week, where)) * 0.9);
   return look;
 }
 

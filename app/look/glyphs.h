@@ -8,6 +8,7 @@
 #include <QPixmap>
 
 #include "core/catalog/species.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
@@ -25,8 +26,10 @@ struct GlyphLook {
   bool operator==(const GlyphLook&) const = default;
 };
 
-// Without a week: in flower, in summer green.
-[[nodiscard]] GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark);
+// Without a week: in flower, in summer green. The species' weeks are those of that half of the
+// earth.
+[[nodiscard]] GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark,
+                                  Hemisphere where = Hemisphere::North);
 
 // Draws the symbol of the given radius about `centre`, in the painter's units. Detail follows the
 // size it has on the device.

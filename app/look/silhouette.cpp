@@ -51,9 +51,10 @@ Length leafHeight(const Species& species, Length flower) {
 
 }  // namespace
 
-Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark) {
+Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark,
+                        Hemisphere where) {
   Silhouette made;
-  made.look = glyphLook(species, week, dark);
+  made.look = glyphLook(species, week, dark, where);
   made.flower = species.height();
   made.foliage = leafHeight(species, made.flower);
   made.spread = species.spread;

@@ -18,7 +18,8 @@ struct Silhouette {
 // Without a week: in flower, in summer green. Leaves stand to the middle of their own range of
 // height; where that is not known, to a share of the height in flower by habit (our own reading,
 // for the drawing only).
-[[nodiscard]] Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark);
+[[nodiscard]] Silhouette silhouetteOf(const Species& species, std::optional<int> week, bool dark,
+                                      Hemisphere where = Hemisphere::North);
 
 // Draws it standing on `foot`, one metre high as `pixelsPerMetre` of the painter's units, y down.
 // Nothing is drawn above the height in flower or below the foot.

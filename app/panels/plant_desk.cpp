@@ -8,6 +8,7 @@
 #include "app/panels/plant_columns.h"
 #include "app/panels/species_marks.h"
 #include "core/catalog/fact_words.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -51,7 +52,16 @@ PlantCells PlantDesk::copied() const {
 }
 
 QString PlantDesk::shown(const std::string& column, const std::string& value) const {
-  return text(shownFact(column, value, document_.yard().settings.units));
+  return text(shownFact(column, moved(column, value), document_.yard().settings.units));
+}
+
+bool PlantDesk::isMoved(const std::string& column) const {
+  return tellsTime(column) && document_.facts().hemisphere() == Hemisphere::South;
+}
+
+// From the table to the yard, and back.
+std::string PlantDesk::moved(const std::string& column, const std::string& value) const {
+  return isMoved(column) ? halfAYearOn(column, value) : value;
 }
 
 PlantValue PlantDesk::value(const std::string& column) const {
@@ -72,15 +82,17 @@ QString PlantDesk::impliedBy(const std::string& column) const {
   const auto weeks = species ? species->bloomWeeks() : std::nullopt;
   const bool first = column == "bloom_start_week";
   if (!weeks || (!first && column != "bloom_end_week")) return {};
-  const QString week = shown(column, std::to_string((first ? weeks->first : weeks->last) + 1));
+  const std::string there = std::to_string((first ? weeks->first : weeks->last) + 1);
+  const QString week = text(shownFact(column, there, document_.yard().settings.units));
   return first ? deskTr("%1: the first of the month").arg(week)
                : deskTr("%1: the last of the month").arg(week);
 }
 
 QString PlantDesk::set(const std::string& column, const QString& typed) {
-  const auto [value, trouble] =
+  const auto [read, trouble] =
       readFact(column, typed.trimmed().toStdString(), document_.yard().settings.units);
   if (!trouble.empty()) return text(trouble);
+  const std::string value = moved(column, read);
   if (draft_) {
     draft_->insert_or_assign(column, value);
     return {};

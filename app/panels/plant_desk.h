@@ -28,8 +28,11 @@ class PlantDesk {
   [[nodiscard]] OwnScope scope() const { return scope_; }
 
   [[nodiscard]] PlantValue value(const std::string& column) const;
-  // A value of the table in words, sizes in the units of the yard.
+  // A value of the table in words, sizes in the units of the yard, months and weeks as they are in
+  // its half of the earth.
   [[nodiscard]] QString shown(const std::string& column, const std::string& value) const;
+  // Whether it is shown half a year after the table.
+  [[nodiscard]] bool isMoved(const std::string& column) const;
   // What a blank value comes to from others: a week of bloom from the month. Empty for most.
   [[nodiscard]] QString impliedBy(const std::string& column) const;
   // Takes those words, or the table's own. What is wrong with them; empty when it is kept.
@@ -46,6 +49,7 @@ class PlantDesk {
   [[nodiscard]] bool hasOwn() const;  // in the scope chosen
 
  private:
+  [[nodiscard]] std::string moved(const std::string& column, const std::string& value) const;
   [[nodiscard]] QString setInYard(const std::string& column, const std::string& value);
   [[nodiscard]] QString setPersonal(const std::string& column, const std::string& value);
   [[nodiscard]] QString makePersonal(const PersonalEdit& edit, const QString& label);

@@ -144,12 +144,18 @@ QString PlantFields::withRuleCaution(const QString& note) const {
   return note.isEmpty() ? caution : note + QStringLiteral(". ") + caution;
 }
 
+// South of the equator the sources tell of another month than what is shown.
+QString PlantFields::sourceFor(const PlantValue& value) const {
+  if (value.sources.empty()) return {};
+  const QString source =
+      value.sources == "memory" ? tr("general knowledge") : sourceWords(value.sources);
+  return desk_.isMoved(value.column) ? tr("%1, half a year on").arg(source) : source;
+}
+
 // What is published stays to be seen beside the user's own; general knowledge is not a source.
 QString PlantFields::noteFor(const PlantValue& value) const {
   if (desk_.writing()) return {};
-  const QString source = value.sources.empty()       ? QString()
-                         : value.sources == "memory" ? tr("general knowledge")
-                                                     : sourceWords(value.sources);
+  const QString source = sourceFor(value);
   if (value.value.empty()) return desk_.impliedBy(value.column);
   if (value.origin == Origin::Published) return source;
   const QString own =

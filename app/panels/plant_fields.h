@@ -33,6 +33,7 @@ class PlantFields : public QWidget {
   QWidget* makeGroup(const QString& title, const std::vector<PlantColumn>& columns);
   void addField(QWidget* box, const PlantColumn& column);
   [[nodiscard]] InlineEdit* makeField(QWidget* box, const PlantColumn& column);
+  [[nodiscard]] QString sourceFor(const PlantValue& value) const;
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
   [[nodiscard]] QString withRuleCaution(const QString& note) const;
 

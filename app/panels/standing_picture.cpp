@@ -118,7 +118,8 @@ void StandingPicture::paintPlants(QPainter& painter) const {
   const bool dark = currentTheme().dark;
   for (const StandingPlant& plant : view_.plants)
     if (const Species* species = speciesOf(plant.drift))
-      paintSilhouette(painter, foot(plant), scale, silhouetteOf(*species, week_, dark));
+      paintSilhouette(painter, foot(plant), scale,
+                      silhouetteOf(*species, week_, dark, document_.facts().hemisphere()));
 }
 
 void StandingPicture::paintScale(QPainter& painter) const {

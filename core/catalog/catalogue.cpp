@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/catalog/search.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -33,7 +34,7 @@ void note(ByWords& names, std::string_view name, const Species& species) {
 }  // namespace
 
 struct Catalogue::Index {
-  explicit Index(const std::vector<Species>& species) : words(species) {
+  Index(const std::vector<Species>& species, Hemisphere where) : words(species, where) {
     for (const Species& one : species) {
       ++commonNames[searchWords(one.commonName)];
       note(botanical, one.botanicalName, one);
@@ -54,9 +55,18 @@ struct Catalogue::Index {
 
 Catalogue::Catalogue() : Catalogue(std::vector<Species>{}) {}
 
-Catalogue::Catalogue(std::vector<Species> species)
+Catalogue::Catalogue(std::vector<Species> species, Hemisphere where)
     : species_(std::make_shared<const std::vector<Species>>(inOrder(std::move(species)))),
-      index_(std::make_shared<const Index>(*species_)) {}
+      index_(std::make_shared<const Index>(*species_, where)),
+      where_(where) {}
+
+Catalogue Catalogue::in(Hemisphere where) const {
+  if (where == where_) return *this;
+  std::vector<Species> turned;
+  turned.reserve(species_->size());
+  for (const Species& one : *species_) turned.push_back(halfAYearOn(one));
+  return Catalogue(std::move(turned), where);
+}
 
 const Species* Catalogue::find(std::string_view botanicalName) const {
   const auto at = std::lower_bound(

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/catalog/species.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
@@ -26,9 +27,13 @@ struct CatalogueError {
 class Catalogue {
  public:
   Catalogue();
-  explicit Catalogue(std::vector<Species> species);
+  // With weeks and months as they are in that half of the earth.
+  explicit Catalogue(std::vector<Species> species, Hemisphere where = Hemisphere::North);
 
   [[nodiscard]] const std::vector<Species>& species() const { return *species_; }
+  [[nodiscard]] Hemisphere hemisphere() const { return where_; }
+  // The same facts with weeks and months as they are there.
+  [[nodiscard]] Catalogue in(Hemisphere where) const;
   [[nodiscard]] const Species* find(std::string_view botanicalName) const;
   // By botanical name or by a synonym that one species alone has.
   [[nodiscard]] const Species* resolve(std::string_view name) const;
@@ -48,6 +53,7 @@ class Catalogue {
 
   std::shared_ptr<const std::vector<Species>> species_;
   std::shared_ptr<const Index> index_;
+  Hemisphere where_ = Hemisphere::North;
 };
 
 struct CatalogueReading {

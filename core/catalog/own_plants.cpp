@@ -151,7 +151,8 @@ Origin originOf(const PlantLayers& layers, std::string_view name) {
 
 MergedPlants mergePlants(const PlantLayers& layers) {
   const auto own = ownByName(layers);
-  if (own.empty()) return {layers.published, {}};
+  const Hemisphere where = hemisphereOf(layers.yard.settings);
+  if (own.empty()) return {layers.published.in(where), {}};
   MergedPlants merged;
   std::vector<Species> all;
   for (const Species& species : layers.published.species())
@@ -163,7 +164,7 @@ MergedPlants mergePlants(const PlantLayers& layers) {
     else if (in.published != nullptr)
       all.push_back(*in.published);
   }
-  merged.catalogue = Catalogue(std::move(all));
+  merged.catalogue = Catalogue(std::move(all)).in(where);
   return merged;
 }
 

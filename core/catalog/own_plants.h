@@ -20,7 +20,8 @@ struct EnumWords<Origin> {
       {{Origin::Published, "published"}, {Origin::Personal, "personal"}, {Origin::Yard, "yard"}}};
 };
 
-// The three layers of plant facts. Points to what must outlive it. The ids of `personal` mean
+// The three layers of plant facts, each with weeks and months as they are north of the equator, for
+// the user's own are kept across yards. Points to what must outlive it. The ids of `personal` mean
 // nothing.
 struct PlantLayers {
   const Catalogue& published;
@@ -33,7 +34,8 @@ struct MergedPlants {
   std::vector<CatalogueError> errors;  // own plants that cannot be used; the published one stands
 };
 // Works through all species: call it when own plants have changed, not at each edit. Values of the
-// user's own have the source "own".
+// user's own have the source "own". Weeks and months are those of the yard's half of the earth: the
+// one place where they are moved.
 [[nodiscard]] MergedPlants mergePlants(const PlantLayers& layers);
 
 // One value of a plant as it holds, where it is from, and the published one, which is empty when

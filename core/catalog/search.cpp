@@ -6,6 +6,8 @@
 #include <map>
 #include <numeric>
 
+#include "core/catalog/season_weeks.h"
+
 namespace tussock {
 
 namespace {
@@ -58,12 +60,13 @@ void markNeeds(Marks& marks, const Species& species) {
   for (const Moisture moisture : species.moisture) mark(marks, wordOf(moisture));
 }
 
-// Seasons by whole months, north of the equator: March to May, June to August, September to
-// November.
-void markSeasons(Marks& marks, const Species& species) {
+// Seasons by whole months: March to May, June to August, September to November, and half a year
+// later south of the equator.
+void markSeasons(Marks& marks, const Species& species, Hemisphere where) {
   auto blooms = [&](int first) {
     for (int month = first; month < first + 3; ++month)
-      if (species.bloomsInMonth(month)) return true;
+      if (species.bloomsInMonth(where == Hemisphere::North ? month : halfAYearFromMonth(month)))
+        return true;
     return false;
   };
   if (blooms(3)) mark(marks, "spring");
@@ -103,13 +106,13 @@ void dropDoubles(Marks& marks) {
   marks.erase(std::unique(marks.begin(), marks.end()), marks.end());
 }
 
-Marks marksOf(const Species& species) {
+Marks marksOf(const Species& species, Hemisphere where) {
   Marks marks;
   if (species.height() >= kTall) mark(marks, "tall");
   if (species.height() <= kLow) mark(marks, "low");
   if (species.winterLeaf == WinterLeaf::Evergreen) mark(marks, "evergreen");
   markNeeds(marks, species);
-  markSeasons(marks, species);
+  markSeasons(marks, species, where);
   if (species.usualLayer() == Layer::Ground) mark(marks, "groundcover");
   markMonths(marks, species);
   markGuests(marks, species);
@@ -158,14 +161,15 @@ std::vector<std::string> searchWords(std::string_view text) {
   return words;
 }
 
-SearchIndex::SearchIndex(const std::vector<Species>& species) : size_(species.size()) {
+SearchIndex::SearchIndex(const std::vector<Species>& species, Hemisphere where)
+    : size_(species.size()) {
   std::map<std::string, std::vector<Posting>> words, marks;
   for (std::uint32_t i = 0; i < species.size(); ++i) {
     for (const auto& [word, place] : wordsOf(species[i])) {
       auto& postings = words[word];
       if (postings.empty() || postings.back().species != i) postings.push_back({i, place});
     }
-    for (const std::string& word : marksOf(species[i])) marks[word].push_back({i, kRest});
+    for (const std::string& word : marksOf(species[i], where)) marks[word].push_back({i, kRest});
   }
   for (auto& [word, postings] : words) words_.push_back({word, std::move(postings)});
   for (auto& [word, postings] : marks) marks_.push_back({word, std::move(postings)});

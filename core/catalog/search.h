@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/catalog/species.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
@@ -16,7 +17,7 @@ namespace tussock {
 
 class SearchIndex {
  public:
-  explicit SearchIndex(const std::vector<Species>& species);
+  SearchIndex(const std::vector<Species>& species, Hemisphere where);
 
   // Positions of the species that meet every word, best first, equal ones in the order given. A
   // whole word counts most, then the start of one, then the inside of one for four letters and

@@ -1,7 +1,32 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/season_weeks.h"
 
+#include <charconv>
+
 namespace tussock {
+
+namespace {
+
+constexpr int kMonthsInYear = 12;
+
+bool isMonth(std::string_view column) {
+  return column == "bloom_start_month" || column == "bloom_end_month";
+}
+
+bool isWeek(std::string_view column) {
+  return column == "bloom_start_week" || column == "bloom_end_week" || column == "up_by_week";
+}
+
+void turnMonth(std::optional<int>& month) {
+  if (month) month = halfAYearFromMonth(*month);
+}
+
+// Counted from 1, as the table does.
+void turnWeek(std::optional<int>& week) {
+  if (week) week = halfAYearFromWeek(*week - 1) + 1;
+}
+
+}  // namespace
 
 std::vector<int> seasonWeeks(const Settings& settings) {
   const GrowingSeason season = growingSeason(settings);
@@ -25,6 +50,41 @@ WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
   for (std::size_t i = part * season.size() / 3; i < (part + 1) * season.size() / 3; ++i)
     weeks |= WeekSet{1} << season[i];
   return weeks;
+}
+
+int halfAYearFromMonth(int month) {
+  return (month - 1 + kMonthsInYear / 2) % kMonthsInYear + 1;
+}
+
+int halfAYearFromWeek(int week) {
+  return (week + kWeeksInYear / 2) % kWeeksInYear;
+}
+
+int northernWeek(int week, Hemisphere where) {
+  return where == Hemisphere::North ? week : halfAYearFromWeek(week);
+}
+
+Species halfAYearOn(Species species) {
+  turnMonth(species.bloomFirstMonth), turnMonth(species.bloomLastMonth);
+  turnWeek(species.bloomFirstWeek), turnWeek(species.bloomLastWeek);
+  turnWeek(species.upByWeek);
+  return species;
+}
+
+bool tellsTime(std::string_view column) {
+  return isMonth(column) || isWeek(column);
+}
+
+// What is no month or week is left for the reader of the table to tell of.
+std::string halfAYearOn(std::string_view column, const std::string& value) {
+  if (!tellsTime(column)) return value;
+  int number = 0;
+  const auto [end, error] = std::from_chars(value.data(), value.data() + value.size(), number);
+  const int most = isMonth(column) ? kMonthsInYear : kWeeksInYear;
+  if (error != std::errc{} || end != value.data() + value.size() || number < 1 || number > most)
+    return value;
+  return std::to_string(isMonth(column) ? halfAYearFromMonth(number)
+                                        : halfAYearFromWeek(number - 1) + 1);
 }
 
 }  // namespace tussock

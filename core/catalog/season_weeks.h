@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-// The weeks of the growing season and its thirds.
+// The weeks of the growing season and its thirds; and seasons on either side of the equator.
 #pragma once
 
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/catalog/bloom.h"
@@ -20,5 +22,18 @@ struct EnumWords<SeasonThird> {
                                                      {SeasonThird::Late, "late third"}}};
 };
 [[nodiscard]] WeekSet weeksOf(SeasonThird third, const std::vector<int>& season);
+
+// The plant table tells weeks and months as they are north of the equator. South of it the same
+// plant flowers and comes up half a year later: six months, or 26 weeks where a week is given
+// (common practice). Twice half a year is where it was.
+[[nodiscard]] int halfAYearFromMonth(int month);  // 1 to 12
+[[nodiscard]] int halfAYearFromWeek(int week);    // 0 to 51
+// The week north of the equator in which plants are as far on as they are in `week` there.
+[[nodiscard]] int northernWeek(int week, Hemisphere where);  // 0 to 51
+[[nodiscard]] Species halfAYearOn(Species species);
+
+[[nodiscard]] bool tellsTime(std::string_view column);  // a month or a week of the year
+// A value of the table, "5" or a blank, half a year on; as it is where it tells no time.
+[[nodiscard]] std::string halfAYearOn(std::string_view column, const std::string& value);
 
 }  // namespace tussock

@@ -190,7 +190,8 @@ std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
 
 std::string plantsCsv(const Catalogue& catalogue) {
   std::vector<PlantCells> rows;
-  for (const Species& species : catalogue.species()) rows.push_back(cellsOf(species));
+  const Catalogue north = catalogue.in(Hemisphere::North);  // as the table has weeks and months
+  for (const Species& species : north.species()) rows.push_back(cellsOf(species));
   return tableOf({kPlantColumns.begin(), kPlantColumns.end()}, rows);
 }
 

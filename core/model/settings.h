@@ -65,6 +65,11 @@ struct Settings {
   bool operator==(const Settings&) const = default;
 };
 
+// The seasons of one half of the earth come half a year after those of the other; the equator
+// counts as north.
+enum class Hemisphere { North, South };
+[[nodiscard]] Hemisphere hemisphereOf(const Settings& settings);
+
 struct GrowingSeason {
   MonthDay first;
   MonthDay last;

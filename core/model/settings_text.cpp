@@ -80,7 +80,7 @@ bool looksLikeTimeZone(std::string_view text) {
 std::string frostTrouble(const Settings& settings) {
   using namespace std::chrono;
   if (!settings.lastFrost || !settings.firstFrost) return {};
-  const bool southern = settings.latitude < Angle();
+  const bool southern = hemisphereOf(settings) == Hemisphere::South;
   const MonthDay last = *settings.lastFrost, first = *settings.firstFrost;
   if (!holds(last, first, southern ? January / 21 : July / 21))
     return fmt::format(
