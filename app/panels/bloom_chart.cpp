@@ -2,6 +2,7 @@
 #include "app/panels/bloom_chart.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QFontMetricsF>
 #include <QHelpEvent>
 #include <QLocale>
@@ -15,12 +16,13 @@
 #include "app/panels/figures_words.h"
 #include "app/panels/species_marks.h"
 #include "app/panels/year_ruler.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
 namespace {
 
-constexpr double kRow = 17.0;
+constexpr double kRow = 17.0, kLeastRow = 13.0;
 constexpr double kBand = 8.0;
 constexpr double kCounts = 16.0;  // height of the counts under the rows
 constexpr double kMonths = 16.0;
@@ -30,12 +32,6 @@ constexpr int kMostInFlower = 5;     // more than that are drawn as high
 
 bool has(WeekSet weeks, int week) {
   return (weeks >> week & 1U) != 0;
-}
-
-QFont nameFont() {
-  QFont font = fontFor(TextRole::Note);
-  font.setPixelSize(12);
-  return font;
 }
 
 QString countsWords() {
@@ -55,9 +51,12 @@ void BloomChart::show(const PlantFigures& figures, WeekSet season) {
   for (const HeightStep& step : figures.heights)
     rows_.push_back({step.species, step.share,
                      showsFlowers(*step.species) ? weeksInFlower(*step.species) : WeekSet{0}});
-  const auto order = [](const Row& row) {
-    return std::pair{row.weeks == 0 ? kWeeksInYear : row.species->bloomWeeks()->first,
-                     std::string_view(row.species->botanicalName)};
+  // Only a southern season runs over New Year.
+  const Hemisphere where = has(season, 0) ? Hemisphere::South : Hemisphere::North;
+  const auto order = [where](const Row& row) {
+    return std::pair{
+        row.weeks == 0 ? kWeeksInYear : northernWeek(row.species->bloomWeeks()->first, where),
+        std::string_view(row.species->botanicalName)};
   };
   std::sort(rows_.begin(), rows_.end(),
             [&](const Row& a, const Row& b) { return order(a) < order(b); });
@@ -69,7 +68,27 @@ void BloomChart::show(const PlantFigures& figures, WeekSet season) {
 }
 
 QSize BloomChart::sizeHint() const {
-  return {280, int(kRow * double(rows_.size()) + kCounts + kMonths)};
+  return {280, heightWith(kRow)};
+}
+
+QSize BloomChart::minimumSizeHint() const {
+  return {0, heightWith(kLeastRow)};
+}
+
+int BloomChart::heightWith(double row) const {
+  return int(std::ceil(row * double(rows_.size()) + kCounts + kMonths));
+}
+
+// Between what is asked for and what can be read, as the chart is given height.
+double BloomChart::rowHeight() const {
+  if (rows_.empty()) return kRow;
+  return std::clamp((height() - kCounts - kMonths) / double(rows_.size()), kLeastRow, kRow);
+}
+
+QFont BloomChart::nameFont() const {
+  QFont font = fontFor(TextRole::Note);
+  font.setPixelSize(rowHeight() < 15.0 ? 11 : 12);
+  return font;
 }
 
 // As wide as the longest name asks for, so that none is cut while there is room.
@@ -83,31 +102,43 @@ double BloomChart::namesWidth() const {
 
 QRectF BloomChart::weeksRect() const {
   const double left = namesWidth();
-  return {left, 0, width() - left - kShares, kRow * double(rows_.size())};
+  return {left, 0, width() - left - kShares, rowHeight() * double(rows_.size())};
 }
 
 void BloomChart::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
+  paintMonthLines(painter);
   double top = 0;
   for (const Row& row : rows_) {
     paintRow(painter, row, top);
-    top += kRow;
+    top += rowHeight();
   }
   paintCounts(painter);
   paintMonths(painter);
 }
 
+// Between the months, for the eye to follow up from their names.
+void BloomChart::paintMonthLines(QPainter& painter) const {
+  const QRectF weeks = weeksRect();
+  painter.setPen(QPen(withAlpha(currentTheme().line, 0.6), 1));
+  for (int month = 0; month <= 12; ++month) {
+    const double x = weeks.left() + month * weeks.width() / 12.0;
+    painter.drawLine(QPointF(x, weeks.top()), QPointF(x, weeks.bottom() + kCounts));
+  }
+}
+
 void BloomChart::paintRow(QPainter& painter, const Row& row, double top) const {
   const Theme& theme = currentTheme();
   const QRectF weeks = weeksRect();
+  const double high = rowHeight();
   painter.setPen(theme.ink);
-  drawBotanical(painter, QPointF(0, top + kRow - 5), weeks.left() - kSpace2,
+  drawBotanical(painter, QPointF(0, top + high / 2 + 4), weeks.left() - kSpace2,
                 text(row.species->botanicalName), nameFont());
   painter.setFont(fontFor(TextRole::Note));
-  painter.drawText(QRectF(weeks.right(), top, kShares, kRow), Qt::AlignRight | Qt::AlignVCenter,
+  painter.drawText(QRectF(weeks.right(), top, kShares, high), Qt::AlignRight | Qt::AlignVCenter,
                    percentWords(row.share));
-  const double middle = top + kRow / 2;
+  const double middle = top + high / 2;
   painter.setPen(QPen(theme.line, 1));
   painter.drawLine(QPointF(weeks.left(), middle), QPointF(weeks.right(), middle));
   const QColor flower = glyphLook(*row.species, std::nullopt, theme.dark).flower;
@@ -157,7 +188,7 @@ void BloomChart::paintMonths(QPainter& painter) const {
 
 QString BloomChart::wordsAt(QPoint at) const {
   const QRectF weeks = weeksRect();
-  const auto row = std::size_t(std::max(0.0, at.y() / kRow));
+  const auto row = std::size_t(std::max(0.0, at.y() / rowHeight()));
   if (at.y() >= 0 && row < rows_.size()) {
     const Species& species = *rows_[row].species;
     return tr("%1, %2\n%3")

@@ -16,9 +16,11 @@ class BloomChart : public QWidget {
  public:
   explicit BloomChart(QWidget* parent = nullptr);
 
-  // The species must outlive the chart. Weeks of `season` in which nothing flowers are marked.
+  // The species must outlive the chart. Weeks of `season` in which nothing flowers are marked. The
+  // species that flowers first in the season stands first.
   void show(const PlantFigures& figures, WeekSet season);
   [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;  // with the rows as close as can be read
   [[nodiscard]] QString wordsAt(QPoint at) const;  // of the species or week there; may be empty
 
  protected:
@@ -31,8 +33,12 @@ class BloomChart : public QWidget {
     double share = 0.0;
     WeekSet weeks = 0;
   };
+  [[nodiscard]] double rowHeight() const;
+  [[nodiscard]] QFont nameFont() const;
+  [[nodiscard]] int heightWith(double row) const;
   [[nodiscard]] double namesWidth() const;
   [[nodiscard]] QRectF weeksRect() const;  // of all rows, without names and shares
+  void paintMonthLines(QPainter& painter) const;
   void paintRow(QPainter& painter, const Row& row, double top) const;
   void paintCounts(QPainter& painter) const;
   void paintMonths(QPainter& painter) const;

@@ -10,6 +10,7 @@
 
 #include "app/look/theme.h"
 #include "app/panels/arrangement_picture.h"
+#include "app/panels/desk_body.h"
 #include "app/panels/field_text.h"
 #include "app/panels/score_pair_view.h"
 #include "app/panels/scrolled.h"
@@ -21,8 +22,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kCompareHeight = 232;  // pixels under the heading, as the list beside its figures
-constexpr int kScores = 400;         // pixels
+constexpr int kScores = 400;  // pixels
 
 QLabel* note(const QString& name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -53,10 +53,13 @@ CompareDesk::CompareDesk(Document& document, QWidget* parent)
   empty_ = note(QStringLiteral("compare-empty"), this);
   empty_->setText(tr("Select a bed to compare its arrangements."));
   empty_->setAlignment(Qt::AlignCenter);
-  empty_->setFixedHeight(kCompareHeight);
-  column->addWidget(empty_);
   makeBody();
-  column->addWidget(body_);
+  auto* desk = new DeskBody(this);
+  auto* place = new QVBoxLayout(desk);
+  place->setContentsMargins(0, 0, 0, 0);
+  place->addWidget(empty_);
+  place->addWidget(body_);
+  column->addWidget(desk);
   connect(&document_, &Document::opened, this, &CompareDesk::follow);
   connect(&document_, &Document::changed, this, &CompareDesk::follow);
   connect(&document_, &Document::selectionChanged, this, &CompareDesk::follow);
@@ -64,8 +67,7 @@ CompareDesk::CompareDesk(Document& document, QWidget* parent)
 }
 
 void CompareDesk::makeBody() {
-  body_ = new QWidget(this);
-  body_->setFixedHeight(kCompareHeight);
+  body_ = new QWidget;
   auto* row = new QHBoxLayout(body_);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kSpace5);

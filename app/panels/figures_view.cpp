@@ -71,18 +71,19 @@ void FiguresView::layAcross() {
   auto* inner = new QHBoxLayout(body_);
   inner->setContentsMargins(0, 0, 0, 0);
   inner->setSpacing(kSpace5);
-  const auto lay = [inner](std::initializer_list<QWidget*> parts, const char* name) {
+  const auto lay = [inner](std::initializer_list<QWidget*> parts, const char* name, int share) {
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, kSpace2, 0);  // clear of the bar that scrolls
     column->setSpacing(kSpace3);
     for (QWidget* part : parts) column->addWidget(part);
     column->addStretch(1);
-    inner->addWidget(scrolled(box, QLatin1String(name)), 1);
+    inner->addWidget(scrolled(box, QLatin1String(name)), share);
   };
-  lay({bloom_, heights_}, "figures-pictures");
-  lay({facts_}, "figures-facts");
-  lay({missing_}, "figures-lacks");
+  // Weeks need width to be read, and closer rows rather than a bar to scroll.
+  bloom_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+  lay({bloom_}, "figures-pictures", 3);
+  lay({missing_, heights_, facts_}, "figures-facts", 2);
 }
 
 void FiguresView::addHead(QVBoxLayout* column) {

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
+#include "app/panels/desk_body.h"
 #include "app/panels/figures_view.h"
 #include "app/panels/plant_list_view.h"
 #include "app/panels/scrolled.h"
@@ -17,8 +18,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kHeight = 232;  // pixels under the heading: the cards and their filters take as much
-constexpr int kListWidth = 312;  // names, shares and the button beside them
+constexpr int kListWidth = 288;  // pixels: names, shares and the button beside them
 
 }  // namespace
 
@@ -28,8 +28,7 @@ ListDesk::ListDesk(Document& document, QWidget* parent) : QWidget(parent), docum
   column->setContentsMargins(kSpace4, 0, kSpace4, kSpace2);
   column->setSpacing(kSpace2);
   addHead();
-  auto* body = new QWidget(this);
-  body->setFixedHeight(kHeight);
+  auto* body = new DeskBody(this);
   place_ = new QHBoxLayout(body);
   place_->setContentsMargins(0, 0, 0, 0);
   empty_ = new QLabel(tr("Select a bed to see its plant list and what the list comes to."), body);
