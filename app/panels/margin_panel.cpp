@@ -30,7 +30,7 @@ namespace {
 constexpr int kLeastFindings = 232;  // pixels: the first finding with its buttons
 constexpr double kMostOfAll = 0.6;   // of a low margin: the rest shows what is selected
 constexpr double kFindingsShare = 0.4;
-constexpr int kLeastBesideSheet = 76;  // pixels: how many findings there are, and the first's name
+constexpr int kLeastBesideSheet = 44;  // pixels: how many findings there are
 constexpr int kSheet = 560;            // pixels that a sheet takes where it can
 
 // Scrolls to a part of the list that asks for words, and again as it grows.
@@ -171,6 +171,7 @@ QWidget* MarginPanel::makeFindings() {
   column->setSpacing(0);
   column->addLayout(head);
   QScrollArea* area = scrolled(findings_, QStringLiteral("margin-findings"));
+  area->setMinimumHeight(1);  // the heading alone stays beside a sheet
   followAsking(*findings_, *area);
   column->addWidget(area, 1);
   return box;

@@ -21,7 +21,7 @@ namespace tussock {
 
 namespace {
 
-constexpr int kSheetGlyphRadius = 30;
+constexpr int kSheetGlyphRadius = 23;
 
 }  // namespace
 
@@ -51,19 +51,20 @@ void PlantSheet::addHead(QVBoxLayout* column) {
   connect(back, &QPushButton::clicked, this, &PlantSheet::left);
   column->addWidget(back, 0, Qt::AlignLeft);
   column->addLayout(makeNames());
-  scope_ = new QComboBox(this);
+}
+
+QComboBox* PlantSheet::makeScope(QWidget* parent) {
+  scope_ = new QComboBox(parent);
   scope_->setObjectName(QStringLiteral("plant-scope"));
-  scope_->addItems(
-      {tr("What I write holds in this yard"), tr("What I write holds in all my yards")});
+  scope_->addItems({tr("Written for this yard"), tr("Written for all my yards")});
   scope_->setAccessibleName(tr("Where what is written holds"));
+  scope_->setToolTip(
+      tr("What I write into the fields holds in this yard alone, or in all my yards"));
   connect(scope_, &QComboBox::activated, this, [this](int scope) {
     desk_.setScope(OwnScope(scope));
     document_.isReadOnly() ? rebuild() : refresh();  // what can be written may be another thing now
   });
-  column->addWidget(scope_);
-  said_ = plainLabel({}, "error", this);
-  said_->setObjectName(QStringLiteral("plant-said"));
-  column->addWidget(said_);
+  return scope_;
 }
 
 QLayout* PlantSheet::makeNames() {
@@ -88,6 +89,7 @@ QLayout* PlantSheet::makeNames() {
 void PlantSheet::addActions(QVBoxLayout* column) {
   auto* row = new QWidget(this);
   row->setLayout(new FlowLayout(kSpace2, kSpace2));
+  row->layout()->addWidget(makeScope(row));
   const auto button = [&](const char* name, const QString& words, const QString& says) {
     auto* made = new QPushButton(words, row);
     made->setObjectName(QLatin1String(name));
@@ -105,6 +107,9 @@ void PlantSheet::addActions(QVBoxLayout* column) {
   connect(copy_, &QPushButton::clicked, this, [this] { begin(desk_.copied()); });
   connect(clear_, &QPushButton::clicked, this, [this] { say(desk_.clear()); });
   column->addWidget(row);
+  said_ = plainLabel({}, "error", this);
+  said_->setObjectName(QStringLiteral("plant-said"));
+  column->addWidget(said_);
 }
 
 void PlantSheet::showPlant(const std::string& name) {

@@ -36,6 +36,7 @@ class PlantSheet : public QWidget {
  private:
   void addHead(QVBoxLayout* column);
   QLayout* makeNames();
+  QComboBox* makeScope(QWidget* parent);
   void addActions(QVBoxLayout* column);
   void begin(PlantCells cells);
   void rebuild();
