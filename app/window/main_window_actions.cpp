@@ -179,14 +179,17 @@ void MainWindow::loadOwnPlants() {
   plantCommands_->load();
 }
 
-// The species of the drift selected, else of the card on the bench.
+// The species of the card that was pressed last, else of the drift selected, else of the card on
+// the bench.
 void MainWindow::showPlantAtHand() {
+  const Species* card = bench_->cards()->current();
+  if (card && bench_->cards()->hasFocus())
+    return margin_->showPlant(QString::fromStdString(card->botanicalName));
   for (const ObjectRef ref : document_.selection())
     if (const auto id = idIf<Drift>(ref))
       if (const Drift* drift = document_.yard().drifts.find(*id))
         return margin_->showPlant(QString::fromStdString(drift->species));
-  if (const Species* species = bench_->cards()->current())
-    margin_->showPlant(QString::fromStdString(species->botanicalName));
+  if (card) margin_->showPlant(QString::fromStdString(card->botanicalName));
 }
 
 void MainWindow::showTheme(ThemeChoice choice) {
