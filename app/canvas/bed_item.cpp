@@ -84,6 +84,7 @@ class BedItem : public Item {
       label.always = look.allNames;
       if (look.allNames) label.room = kAnyRoom;
       label.weight = 1000.0;
+      label.names = ref();
       labels.push_back(label);
     }
     if (!seenFrom_.isEmpty()) labels.push_back(viewingNote(mapping, look, room));

@@ -245,6 +245,10 @@ void Canvas::setYear(GrowthYear year) {
   repaintPlan();
 }
 
+const Item* Canvas::namedAt(QPointF pixels) const {
+  return painter_.namedAt(pixels - mapping_.toPixels(Point{}));
+}
+
 void Canvas::markPoint(std::optional<Point> at) {
   marked_ = at;
   update();

@@ -37,6 +37,8 @@ class Canvas : public QWidget {
   [[nodiscard]] const Scene& scene() const { return scene_; }
   [[nodiscard]] const CanvasLook& look() const { return look_; }
   [[nodiscard]] const FindingMarks& marks() const { return marks_; }
+  // What the name under a point of the canvas names; null where no name is that can be pressed.
+  [[nodiscard]] const Item* namedAt(QPointF pixels) const;
   [[nodiscard]] const PlanFrame& frame() const { return frame_; }
   [[nodiscard]] SunView& sunView() { return sunView_; }
   // Of true north and the sun's path, in pixels.

@@ -33,6 +33,7 @@ struct Label {
   std::int64_t set = 0;  // labels of one set stand together: few of many say nothing; 0 for none
   // What it is to lie in: past its edge it would seem to name what lies beside.
   std::optional<ObjectRef> within{};
+  std::optional<ObjectRef> names{};              // what a press on it is meant for, when set
   std::function<bool(const QRectF&)> allowed{};  // whether the box may lie there, when set
 };
 

@@ -82,6 +82,12 @@ std::vector<QRectF> PlanPainter::takenByLabels() const {
   return boxes;
 }
 
+const Item* PlanPainter::namedAt(QPointF at) const {
+  for (const PlacedLabel& placed : labels_)
+    if (placed.label.names && placed.box.contains(at)) return scene_.find(*placed.label.names);
+  return nullptr;
+}
+
 void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& look) {
   const SceneMapping fromOrigin(Point{}, mapping.scale(), QSizeF(0.0, 0.0));
   Box everywhere;

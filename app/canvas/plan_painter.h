@@ -20,6 +20,8 @@ class PlanPainter {
   // As last painted, in pixels from the site's origin at that scale.
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
   [[nodiscard]] std::vector<QRectF> takenByLabels() const;
+  // What the name under a point names, in pixels from the site's origin.
+  [[nodiscard]] const Item* namedAt(QPointF at) const;
   void forgetLabels() { labelScale_ = 0.0; }
 
   void paint(QPainter& painter, const QRectF& part, const SceneMapping& mapping,

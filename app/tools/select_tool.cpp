@@ -110,7 +110,9 @@ QCursor SelectTool::cursor() const {
   return cursor_;
 }
 
+// A name stands for what it names, whatever it lies over.
 const Item* SelectTool::pick(const PointerAt& at) const {
+  if (const Item* named = canvas_.namedAt(at.pixels)) return named;
   const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
   return found.empty() ? nullptr : found.front();
 }
@@ -208,6 +210,7 @@ bool SelectTool::isWherePicked(const PointerAt& at) const {
 
 // A bed is hidden by its plants, so the next thing below what is selected is had by clicking again.
 void SelectTool::selectUnder(const PointerAt& at) {
+  if (canvas_.namedAt(at.pixels)) return;  // nothing is hidden by its own name
   const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
   if (found.size() > 1) canvas_.document().select({found[1]->ref()});
 }

@@ -37,6 +37,24 @@ TEST_F(Selecting, AClickPicksTheDriftAboveItsBed) {
   EXPECT_TRUE(document.selection().empty());
 }
 
+// The building stands where the name of the bed in front of it is written.
+TEST_F(Selecting, AClickOnTheNameOfABedPicksTheBed) {
+  YardBuilder builder;
+  builder.building("House", "POLYGON((0 1.02,4 1.02,4 3,0 3,0 1.02))");
+  builder.bed("Front", "POLYGON((0 0,4 0,4 1,0 1,0 0))");
+  start(builder.build());
+  const QPoint name = pixels({2.0, 1.0}) - QPoint(0, 14);
+  // Names are placed as they are painted, once zooming has come to rest.
+  ASSERT_TRUE(QTest::qWaitFor([&] {
+    canvas().grab();
+    return canvas().namedAt(name) != nullptr;
+  })) << "written above the bed";
+  QTest::mouseClick(&canvas(), Qt::LeftButton, {}, name);
+  EXPECT_EQ(document.selection(), std::vector{refTo(builder.lastBed())});
+  QTest::mouseClick(&canvas(), Qt::LeftButton, {}, name - QPoint(0, 40));
+  EXPECT_EQ(idIf<Building>(document.selection().front()).has_value(), true);
+}
+
 TEST_F(Selecting, ClickingAgainPicksTheBedUnderADriftAndTheDriftAgain) {
   startPlanted();
   for (const ObjectRef expected : {ObjectRef(refTo(drift)), refTo(west), refTo(drift)}) {
