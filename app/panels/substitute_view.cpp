@@ -95,7 +95,11 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
   auto* head = new QHBoxLayout;
   auto* name = plainLabel(botanicalHtml(text(one.species->botanicalName)), "strong", card);
   name->setTextFormat(Qt::RichText);
-  head->addWidget(name, 1);
+  auto* names = new QVBoxLayout;
+  names->setSpacing(2);
+  names->addWidget(name);
+  names->addWidget(plainLabel(text(one.species->commonName), "quiet", card));
+  head->addLayout(names, 1);
   auto* put = new QPushButton(tr("Swap"), card);
   put->setObjectName(QStringLiteral("substitute-put"));
   put->setToolTip(tr("Puts %1 in the place of %2; undo brings it back")
@@ -104,7 +108,6 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
           [this, species = one.species] { substitutes_.put(*species); });
   head->addWidget(put, 0, Qt::AlignTop);
   column->addLayout(head);
-  column->addWidget(plainLabel(text(one.species->commonName), "quiet", card));
   auto* count = plainLabel(countWords(one), "", card);
   count->setObjectName(QStringLiteral("substitute-count"));
   column->addWidget(count);
