@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <QPainterPath>
 
 #include <QPolygonF>
 
