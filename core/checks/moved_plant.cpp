@@ -41,42 +41,80 @@ std::optional<Finding> crowdingWith(const SpacingLimits& limits, const Slope& sl
   return finding;
 }
 
-void addCrowding(std::vector<Finding>& findings, const Survey& survey, const Moved& moved) {
-  const SpacingLimits limits(survey);
-  const Slope slope(survey.yard.settings);
-  for (const SurveyedBed& bed : survey.beds)
-    for (const SurveyedDrift& other : bed.drifts) {
-      const double reach = limits.reach(std::max(other.drift->spacing, moved.drift->spacing));
-      if (!other.box.grown(reach).contains(moved.to)) continue;
-      if (auto finding = crowdingWith(limits, slope, *other.drift, moved))
-        findings.push_back(std::move(*finding));
-    }
-}
+// What is asked of places, looked up once for all plants that are judged.
+class PlaceRules {
+ public:
+  explicit PlaceRules(const Survey& survey)
+      : survey_(survey),
+        limits_(survey),
+        slope_(survey.yard.settings),
+        clearance_(Length::metres(survey.limit("obstacle_clearance"))),
+        obstacles_(obstaclesOf(survey.yard)) {}
 
-void addSetBack(std::vector<Finding>& findings, const Survey& survey, const Moved& moved) {
-  const Bed* bed = survey.yard.beds.find(moved.drift->bed);
-  if (bed == nullptr) return;
-  const Slope slope(survey.yard.settings);
-  const Length required = requiredSetBack(survey, *bed, *moved.drift);
-  const Length depth = depthInside(slope, slope.onGround(bed->outline), moved.to);
-  if (atLeast(depth, required)) return;
-  Finding finding = findingOf(CheckId::SetBack, moved, depth, required);
-  finding.subjects.push_back(refTo(bed->id));
-  finding.thresholdId = "edge_share";
-  findings.push_back(std::move(finding));
-}
+  // Those a plant breaks there.
+  [[nodiscard]] std::vector<Finding> broken(const Moved& moved) const {
+    std::vector<Finding> findings;
+    addObstacles(findings, moved);
+    addSetBack(findings, moved);
+    addCrowding(findings, moved);
+    return findings;
+  }
 
-void addObstacles(std::vector<Finding>& findings, const Survey& survey, const Moved& moved) {
-  const Length clearance = Length::metres(survey.limit("obstacle_clearance"));
-  for (const Obstacle& obstacle : obstaclesOf(survey.yard)) {
-    if (!obstacle.box.grown(clearance.metres()).contains(moved.to)) continue;
-    const Length away = Length::metres(obstacle.distanceTo(moved.to));
-    if (atLeast(away, clearance)) continue;
-    Finding finding = findingOf(CheckId::Obstructed, moved, away, clearance);
-    finding.subjects.push_back(obstacle.ref);
-    finding.thresholdId = "obstacle_clearance";
+ private:
+  void addCrowding(std::vector<Finding>& findings, const Moved& moved) const {
+    for (const SurveyedBed& bed : survey_.beds)
+      for (const SurveyedDrift& other : bed.drifts) {
+        // Where the whole drift is moved, the survey has it where it was.
+        if (other.drift->id == moved.drift->id && other.drift != moved.drift) continue;
+        const double reach = limits_.reach(std::max(other.drift->spacing, moved.drift->spacing));
+        if (!other.box.grown(reach).contains(moved.to)) continue;
+        if (auto finding = crowdingWith(limits_, slope_, *other.drift, moved))
+          findings.push_back(std::move(*finding));
+      }
+  }
+
+  void addSetBack(std::vector<Finding>& findings, const Moved& moved) const {
+    const Bed* bed = survey_.yard.beds.find(moved.drift->bed);
+    if (bed == nullptr) return;
+    const Length required = requiredSetBack(survey_, *bed, *moved.drift);
+    const Length depth = depthInside(slope_, slope_.onGround(bed->outline), moved.to);
+    if (atLeast(depth, required)) return;
+    Finding finding = findingOf(CheckId::SetBack, moved, depth, required);
+    finding.subjects.push_back(refTo(bed->id));
+    finding.thresholdId = "edge_share";
     findings.push_back(std::move(finding));
   }
+
+  void addObstacles(std::vector<Finding>& findings, const Moved& moved) const {
+    for (const Obstacle& obstacle : obstacles_) {
+      if (!obstacle.box.grown(clearance_.metres()).contains(moved.to)) continue;
+      const Length away = Length::metres(obstacle.distanceTo(moved.to));
+      if (atLeast(away, clearance_)) continue;
+      Finding finding = findingOf(CheckId::Obstructed, moved, away, clearance_);
+      finding.subjects.push_back(obstacle.ref);
+      finding.thresholdId = "obstacle_clearance";
+      findings.push_back(std::move(finding));
+    }
+  }
+
+  const Survey& survey_;
+  SpacingLimits limits_;
+  Slope slope_;
+  Length clearance_;
+  std::vector<Obstacle> obstacles_;
+};
+
+// Joins what one plant breaks to what others of its drift do.
+void join(std::vector<Finding>& all, Finding one) {
+  const auto same = [&](const Finding& finding) {
+    return finding.check == one.check && finding.subjects == one.subjects;
+  };
+  const auto known = std::find_if(all.begin(), all.end(), same);
+  if (known == all.end()) return all.push_back(std::move(one));
+  known->plants.push_back(one.plants.front());
+  if (one.measured >= known->measured) return;
+  known->measured = one.measured;
+  known->place = std::move(one.place);
 }
 
 }  // namespace
@@ -84,12 +122,16 @@ void addObstacles(std::vector<Finding>& findings, const Survey& survey, const Mo
 std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id, Id<Plant> plant, Point to) {
   const Drift* drift = survey.yard.drifts.find(id);
   if (drift == nullptr) return {};
-  const Moved moved{drift, plant, to};
-  std::vector<Finding> findings;
-  addObstacles(findings, survey, moved);
-  addSetBack(findings, survey, moved);
-  addCrowding(findings, survey, moved);
-  return findings;
+  return PlaceRules(survey).broken({drift, plant, to});
+}
+
+std::vector<Finding> findingsAt(const Survey& survey, const Drift& moved) {
+  const PlaceRules rules(survey);
+  std::vector<Finding> all;
+  for (const Plant& plant : moved.plants)
+    for (Finding& finding : rules.broken({&moved, plant.id, plant.at}))
+      join(all, std::move(finding));
+  return all;
 }
 
 }  // namespace tussock

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What a plant would break at another place, to be shown while it is moved.
+// What plants would break at another place, to be shown while they are moved.
 #pragma once
 
 #include "core/checks/checks.h"
@@ -11,5 +11,9 @@ namespace tussock {
 // `to`; each measured for this plant alone. Empty when it breaks nothing or is not there.
 [[nodiscard]] std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> drift,
                                               Id<Plant> plant, Point to);
+
+// The same for a whole drift that would stand as `moved` does, all its plants moved alike: one
+// finding for each rule and each thing or other drift, with the worst measure and all its plants.
+[[nodiscard]] std::vector<Finding> findingsAt(const Survey& survey, const Drift& moved);
 
 }  // namespace tussock

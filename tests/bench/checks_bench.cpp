@@ -7,6 +7,7 @@
 #include <benchmark/benchmark.h>
 
 #include "core/checks/kept_findings.h"
+#include "core/checks/moved_plant.h"
 #include "core/geometry/lattice.h"
 #include "core/geometry/point_index.h"
 #include "tests/support/triangular_lattice.h"
@@ -182,6 +183,15 @@ void checksAfterOneDriftMoved(benchmark::State& state) {
   }
 }
 BENCHMARK(checksAfterOneDriftMoved)->Unit(benchmark::kMillisecond);
+
+// What a drift in hand would break, told at each move of the pointer: within a frame of 16 ms.
+void driftInHandJudged(benchmark::State& state) {
+  const Scene scene;
+  Drift moved = *scene.yard.drifts.begin();
+  for (Plant& plant : moved.plants) plant.at += Point{0.9, 0.8};
+  for (auto _ : state) benchmark::DoNotOptimize(findingsAt(surveyOf(scene.input()), moved));
+}
+BENCHMARK(driftInHandJudged)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace tussock

@@ -91,6 +91,28 @@ TEST_F(MovedPlant, AgreesWithTheChecksEverywhere) {
   }
 }
 
+// A whole drift, wherever it is taken: what is told is what the checks find of it there.
+TEST_F(MovedPlant, OfAWholeDriftItAgreesWithTheChecksEverywhere) {
+  const Id<Drift> id = builder_.lastDrift();
+  const CheckInput before{yard_, facts_};
+  for (int i = 0; i < 400; ++i) {
+    const Point step{-2.0 + 0.43 * (i % 20), -2.3 + 0.24 * (i / 20)};
+    const Yard moved = apply(yard_, moveDrift(yard_, id, step).edit);
+    const CheckInput input{moved, facts_};
+    const Survey survey = surveyOf(input);
+    std::vector<std::pair<CheckId, double>> found, told;
+    for (const auto check : {checkSpacing, checkSetBack, checkObstructed})
+      for (const Finding& finding : check(survey, survey.beds.front()))
+        if (std::count(finding.subjects.begin(), finding.subjects.end(), refTo(id)) > 0)
+          found.emplace_back(finding.check, std::round(finding.measured * 1e6));
+    for (const Finding& finding : findingsAt(surveyOf(before), *moved.drifts.find(id)))
+      told.emplace_back(finding.check, std::round(finding.measured * 1e6));
+    std::sort(found.begin(), found.end());
+    std::sort(told.begin(), told.end());
+    ASSERT_EQ(told, found) << step.x << " " << step.y;
+  }
+}
+
 TEST_F(MovedPlant, MendingMovesOnlyWhatBreaksARule) {
   const Id<Drift> id = builder_.lastDrift();
   const Drift before = *yard_.drifts.find(id);
