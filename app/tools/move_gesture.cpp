@@ -3,6 +3,8 @@
 
 #include "app/tools/drift_count.h"
 #include "app/tools/move_edit.h"
+#include "core/checks/moved_plant.h"
+#include "core/planting/edit_drift.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
@@ -17,6 +19,7 @@ void MoveGesture::move(const PointerAt& at) {
   const QPointF away = at.pixels - from_.pixels;
   if (!dragged_ && away.manhattanLength() < kDragPixels) return;
   dragged_ = true;
+  at_ = at.site;
   const Point step = at.site - from_.site;
   canvas_.showMoved(moved_, step);
   canvas_.tellLength(QString::fromStdString(formatLength(
@@ -24,14 +27,22 @@ void MoveGesture::move(const PointerAt& at) {
   if (moved_.size() == 1) showDrift(step);
 }
 
-// One drift that moves tells its count, ground and spacing.
+// One drift that moves tells its count, ground and spacing, and what it breaks there.
 void MoveGesture::showDrift(Point step) {
+  const Document& document = canvas_.document();
   const auto id = idIf<Drift>(moved_.front());
-  const Drift* found = id ? canvas_.document().yard().drifts.find(*id) : nullptr;
-  if (!found) return;
-  Drift drift = *found;
-  for (Plant& plant : drift.plants) plant.at += step;
-  showCount(canvas_, drift);
+  if (!id) return;
+  const ChangeSet edit = moveDrift(document.yard(), *id, step).edit;
+  const Drift* drift = driftIn(edit, *id);
+  breakage_ = {};
+  if (!drift) return;  // it is where it was
+  showCount(canvas_, *drift);
+  const CheckInput input{document.yard(), document.facts()};
+  breakage_ = Breakage(document, *drift, findingsAt(surveyOf(input), *drift));
+}
+
+void MoveGesture::paint(QPainter& painter, const SceneMapping&) const {
+  if (dragged_) breakage_.paint(painter, canvas_, at_);
 }
 
 void MoveGesture::finish(const PointerAt& at) {

@@ -2,6 +2,7 @@
 // Alt and drag: moves one plant of a drift, and says beside it what it would break there.
 #pragma once
 
+#include "app/tools/breakage.h"
 #include "app/tools/gesture.h"
 
 namespace tussock {
@@ -20,16 +21,17 @@ class NudgeGesture : public Gesture {
   void finish(const PointerAt& at) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
 
-  // "Too near Aster: 0.20 m, 0.38 m asked"; one for each rule that the place breaks.
-  [[nodiscard]] const QStringList& words() const { return words_; }
+  // Of what the place breaks.
+  [[nodiscard]] const QStringList& words() const { return breakage_.words(); }
 
  private:
   [[nodiscard]] ChangeSet edit(Point to) const;
+  void judge(const ChangeSet& nudged);
 
   Canvas& canvas_;
   PlantAt plant_;
   Point to_;
-  QStringList words_;
+  Breakage breakage_;
   bool dragged_ = false;
 };
 

@@ -28,15 +28,10 @@ bool DriftPart::holds(const PlantAt& plant) const {
 void DriftPart::paint(QPainter& painter, Canvas& canvas) const {
   const Drift* found = canvas.document().yard().drifts.find(drift);
   if (!found || plants.empty()) return;
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(canvas.look().theme.sky, 2.0));
-  constexpr double kLeastRing = 7.0;  // pixels
-  const double radius =
-      std::max(kLeastRing, found->spacing.metres() * 0.42 / canvas.mapping().metres(1.0));
+  std::vector<Point> places;
   for (const Plant& plant : found->plants)
-    if (holds({drift, plant.id}))
-      painter.drawEllipse(canvas.mapping().toPixels(plant.at), radius, radius);
+    if (holds({drift, plant.id})) places.push_back(plant.at);
+  paintRings(painter, canvas.mapping(), places, found->spacing, canvas.look().theme.sky);
 }
 
 void PartBandGesture::move(const PointerAt& at) {
