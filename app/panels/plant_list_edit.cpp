@@ -28,4 +28,16 @@ void addToPlantList(Document& document, Id<Bed> bed, const std::string& species)
                  QCoreApplication::translate("PlantList", "Add %1 to the plant list").arg(name));
 }
 
+void listPlanted(Document& document, Id<Bed> bed) {
+  std::vector<ListedSpecies> list;
+  for (const Drift* drift : driftsIn(document.yard(), bed)) {
+    if (drift->existing()) continue;
+    const auto same = [&](const ListedSpecies& entry) { return entry.species == drift->species; };
+    if (std::none_of(list.begin(), list.end(), same))
+      list.push_back({drift->species, 0.0, drift->pattern == Pattern::Matrix});
+  }
+  writePlantList(document, bed, std::move(list),
+                 QCoreApplication::translate("PlantList", "List what is planted"));
+}
+
 }  // namespace tussock

@@ -14,5 +14,7 @@ bool writePlantList(Document& document, Id<Bed> bed, std::vector<ListedSpecies> 
                     const QString& label);
 // With its share open; nothing when it is listed already.
 void addToPlantList(Document& document, Id<Bed> bed, const std::string& species);
+// Makes the list of the species planted in the bed, their shares open, those in a matrix so marked.
+void listPlanted(Document& document, Id<Bed> bed);
 
 }  // namespace tussock

@@ -6,10 +6,12 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <set>
 
 #include "app/look/botanical.h"
 #include "app/look/icons.h"
 #include "app/look/theme.h"
+#include "app/panels/buttons.h"
 #include "app/panels/field_text.h"
 #include "app/panels/inline_field.h"
 #include "app/panels/plant_list_edit.h"
@@ -31,7 +33,9 @@ PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
       bed_(bed),
       rows_(new QVBoxLayout(this)),
       add_(new QLineEdit(this)),
-      said_(new QLabel(this)) {
+      said_(new QLabel(this)),
+      keep_(linkButton(QStringLiteral("plant-list-planted"), tr("List what is planted"),
+                       tr("The species that stand in the bed become its plant list"), this)) {
   setObjectName(QStringLiteral("plant-list"));
   rows_->setContentsMargins(0, 0, 0, 0);
   rows_->setSpacing(kSpace1);
@@ -49,6 +53,8 @@ PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
   connect(add_, &QLineEdit::returnPressed, this, &PlantListView::addTyped);
   rows_->addWidget(add_);
   rows_->addWidget(said_);
+  rows_->addWidget(keep_, 0, Qt::AlignLeft);
+  connect(keep_, &QPushButton::clicked, this, [this] { listPlanted(document_, bed_); });
   refresh();
 }
 
@@ -57,15 +63,34 @@ std::vector<ListedSpecies> PlantListView::list() const {
   return bed ? bed->plantList : std::vector<ListedSpecies>();
 }
 
-void PlantListView::refresh() {
-  const std::vector<ListedSpecies> now = list();
+void PlantListView::say(const QString& words) {
+  said_->setText(words);
+  said_->setVisible(!words.isEmpty());
+}
+
+// A bed may be planted without a list of its own: from one proposed, or by hand.
+void PlantListView::sayWhatIsSo(const std::vector<ListedSpecies>& now) {
+  std::set<std::string> planted;
+  for (const Drift* drift : driftsIn(document_.yard(), bed_))
+    if (!drift->existing()) planted.insert(drift->species);
   double sum = 0.0;
   for (const ListedSpecies& entry : now) sum += entry.share;
-  said_->setText(now.empty() ? tr("No species chosen yet. Filling then takes a list from the plant "
-                                  "facts that suits this bed.")
-                             : tr("The shares come to %1, more than the whole. Lower some of them.")
-                                   .arg(shareText(sum)));
-  said_->setVisible(now.empty() || sum > 1.0005);
+  keep_->setVisible(now.empty() && !planted.empty() && !document_.isReadOnly());
+  if (now.empty())
+    return say(planted.empty()
+                   ? tr("No species chosen yet. Filling then takes a list from the plant facts "
+                        "that suits this bed.")
+                   : tr("The bed has no list of its own; %1 species are planted. List them to "
+                        "choose among them and to fill from them again.")
+                         .arg(planted.size()));
+  say(sum > 1.0005 ? tr("The shares come to %1, more than the whole. Lower some of them.")
+                         .arg(shareText(sum))
+                   : QString());
+}
+
+void PlantListView::refresh() {
+  const std::vector<ListedSpecies> now = list();
+  sayWhatIsSo(now);
   add_->setEnabled(!document_.isReadOnly());
   if (content_ && now == shown_) return;
   shown_ = now;
@@ -146,12 +171,11 @@ void PlantListView::addTyped() {
   if (found.empty()) found = document_.facts().search(typed.toStdString());
   const Species* species = found.size() == 1 ? found.front() : nullptr;
   if (!species) {
-    said_->setText(
+    return say(
         found.empty()
             ? tr("The plant facts have no %1. Write its botanical name.").arg(typed)
             : tr("%1 may mean %n species. Choose one of the names offered.", "", int(found.size()))
                   .arg(typed));
-    return said_->show();
   }
   add(species->botanicalName);
 }

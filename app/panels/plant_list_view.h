@@ -23,9 +23,11 @@ class PlantListView : public QWidget {
   PlantListView(Document& document, Id<Bed> bed, QWidget* parent = nullptr);
 
   void refresh();
+  void say(const QString& words);  // until the list or the yard changes
 
  private:
   [[nodiscard]] std::vector<ListedSpecies> list() const;
+  void sayWhatIsSo(const std::vector<ListedSpecies>& now);
   void addRow(const ListedSpecies& entry, std::size_t index);
   void addTyped();
   void add(const std::string& species);
@@ -43,6 +45,7 @@ class PlantListView : public QWidget {
   SpeciesCompleter* names_ = nullptr;
   QLineEdit* add_;
   QLabel* said_;
+  QPushButton* keep_;  // what was planted, as the list
 };
 
 }  // namespace tussock

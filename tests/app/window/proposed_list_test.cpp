@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+// A bed filled without a list of its own says what is planted, and takes that as its list.
+#include <QLabel>
+
+#include "tests/app/window/fill_window.h"
+
+namespace tussock::test {
+namespace {
+
+using ProposedList = FillWindow;
+
+TEST_F(ProposedList, IsNoLongerSaidToBeMissingOnceItIsPlanted) {
+  startBed();
+  EXPECT_TRUE(part<QLabel>("plant-list-said")->text().startsWith(QStringLiteral("No species")));
+  fillWith("fill-bed");
+  const std::set<std::string> planted = speciesIn(inFile());
+  ASSERT_GT(planted.size(), 1u);
+  const QString said = part<QLabel>("plant-list-said")->text();
+  EXPECT_FALSE(said.startsWith(QStringLiteral("No species"))) << said.toStdString();
+  EXPECT_TRUE(said.contains(QStringLiteral("%1 species are planted").arg(planted.size())))
+      << said.toStdString();
+}
+
+TEST_F(ProposedList, BecomesTheListInTheFile) {
+  startBed();
+  fillWith("fill-bed");
+  push("plant-list-planted");
+  std::set<std::string> listed;
+  for (const ListedSpecies& entry : listInFile()) listed.insert(entry.species);
+  EXPECT_EQ(listed, speciesIn(inFile()));
+  EXPECT_EQ(undoLabel(), QStringLiteral("List what is planted"));
+  EXPECT_EQ(part<QPushButton>("plant-list-planted"), nullptr);
+}
+
+}  // namespace
+}  // namespace tussock::test
