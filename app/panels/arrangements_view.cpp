@@ -3,11 +3,11 @@
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
 #include "app/panels/arrangement_picture.h"
+#include "app/panels/buttons.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/inline_field.h"
 #include "core/planting/arrangements.h"
@@ -15,13 +15,6 @@
 namespace tussock {
 
 namespace {
-
-QPushButton* link(const QString& name, const QString& words, QWidget* parent) {
-  auto* made = new QPushButton(words, parent);
-  made->setObjectName(name);
-  made->setProperty("look", QStringLiteral("link"));
-  return made;
-}
 
 QWidget* cardIn(QWidget* parent) {
   auto* card = new QWidget(parent);
@@ -46,15 +39,13 @@ ArrangementsView::ArrangementsView(Document& document, Filling& filling, Id<Bed>
   refresh();
 }
 
-QString ArrangementsView::nextName() const {
-  return tr("Arrangement %1").arg(arrangementsOf(document_.yard(), bed_).size() + 1);
-}
-
-void ArrangementsView::keep() {
-  const Bed* bed = document_.yard().beds.find(bed_);
-  if (!bed) return;
-  document_.commit(keepArrangement(document_.yard(), bed_, nextName().toStdString(),
-                                   filling_.seedOf(bed_), bed->wildness, document_.ids()));
+void keepOnGround(Document& document, Id<Bed> bed, int seed) {
+  const Bed* found = document.yard().beds.find(bed);
+  if (!found) return;
+  const QString name =
+      ArrangementsView::tr("Arrangement %1").arg(arrangementsOf(document.yard(), bed).size() + 1);
+  document.commit(keepArrangement(document.yard(), bed, name.toStdString(), seed, found->wildness,
+                                  document.ids()));
 }
 
 // Pictures take a moment: they are made anew only when something in them has changed.
@@ -83,10 +74,11 @@ void ArrangementsView::refresh() {
   picture->setEnabled(false);
   now->layout()->addWidget(picture);
   now->layout()->addWidget(new QLabel(tr("On the ground"), now));
-  auto* keepIt = link(QStringLiteral("arrangement-keep"), tr("Keep"), now);
-  keepIt->setToolTip(tr("Keep this arrangement under a name, to come back to it"));
+  auto* keepIt = linkButton(QStringLiteral("arrangement-keep"), tr("Keep"),
+                            tr("Keep this arrangement under a name, to come back to it"), now);
   keepIt->setEnabled(!document_.isReadOnly());
-  connect(keepIt, &QPushButton::clicked, this, &ArrangementsView::keep);
+  connect(keepIt, &QPushButton::clicked, this,
+          [this] { keepOnGround(document_, bed_, filling_.seedOf(bed_)); });
   now->layout()->addWidget(keepIt);
   flow->addWidget(now);
   for (const Arrangement& kept : kept_) addCard(flow, kept);
@@ -122,7 +114,7 @@ void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
   title->line()->setObjectName(QStringLiteral("arrangement-name"));
   title->line()->setAccessibleName(tr("Name of the arrangement"));
   card->layout()->addWidget(title);
-  auto* out = link(QStringLiteral("arrangement-remove"), tr("Remove"), card);
+  auto* out = linkButton(QStringLiteral("arrangement-remove"), tr("Remove"), {}, card);
   connect(out, &QPushButton::clicked, this,
           [this, id] { document_.commit(removeArrangement(document_.yard(), id)); });
   card->layout()->addWidget(out);

@@ -23,8 +23,6 @@ class ArrangementsView : public QWidget {
   // Looks at what there is to show; false when it is what is shown already.
   [[nodiscard]] bool takeShown();
   void addCard(QLayout* flow, const Arrangement& arrangement);
-  void keep();
-  [[nodiscard]] QString nextName() const;
 
   Document& document_;
   Filling& filling_;
@@ -34,5 +32,8 @@ class ArrangementsView : public QWidget {
   std::vector<KeptDrift> ground_;  // what is shown of the bed, and of what was kept
   std::vector<Arrangement> kept_;
 };
+
+// Keeps what stands in the bed under the next free name, with the seed it was planted from.
+void keepOnGround(Document& document, Id<Bed> bed, int seed);
 
 }  // namespace tussock

@@ -1,23 +1,19 @@
 // SPDX-License-Identifier: MIT
-// Filling the selected bed: its plant list, formal or natural, the buttons that fill, what the
-// filling had to say, the score rule by rule, and the arrangements kept.
+// What the selected bed is filled from and what came of it: its plant list and figures, the score
+// rule by rule, and the arrangements kept. The buttons that fill stand in the bar under it.
 #pragma once
 
-#include <map>
-#include <QPointer>
 #include <QWidget>
 
 #include "app/document/filling.h"
 
 class QLabel;
-class QProgressBar;
 class QPushButton;
 class QVBoxLayout;
 
 namespace tussock {
 
 class ArrangementsView;
-class FieldForm;
 class FiguresView;
 class PlantListView;
 class ScoreView;
@@ -29,27 +25,17 @@ class FillPanel : public QWidget {
   FillPanel(Document& document, Filling& filling, Id<Bed> bed, QWidget* parent = nullptr);
 
   void refresh();
+  void openScore();  // and brings it into view
 
  signals:
   void listWanted();     // with its figures beside it, where there is room
   void compareWanted();  // two arrangements of the bed side by side
 
  private:
-  enum class Next { SameSeed, NextSeed };
   void addList(QVBoxLayout* column);
-  void addManner(QVBoxLayout* column);
-  void addButtons(QVBoxLayout* column);
-  void addNotes(QVBoxLayout* column);
   void addResults(QVBoxLayout* column);
-  [[nodiscard]] QPushButton* speciesButton();
   [[nodiscard]] QWidget* makeArrangementsHead();
-  [[nodiscard]] std::map<QString, std::string> speciesPlanted() const;
-  void refill(const std::string& species);
-  void fill(FillWhat what, Next next);
   void propose();
-  void showRunning();
-  void swapButtons(bool running);
-  void showNotes();
   void showScore();
   [[nodiscard]] const Bed* bed() const;
 
@@ -58,15 +44,7 @@ class FillPanel : public QWidget {
   Id<Bed> bed_;
   PlantListView* list_ = nullptr;
   FiguresView* figures_ = nullptr;
-  FieldForm* manner_ = nullptr;
   QPushButton* propose_ = nullptr;
-  QWidget* buttons_ = nullptr;
-  QPushButton* species_ = nullptr;
-  QWidget* running_ = nullptr;
-  QProgressBar* progress_ = nullptr;
-  QPushButton* stop_ = nullptr;
-  QPointer<QWidget> pressed_;  // the button that started the filling, if it had the focus
-  QLabel* notes_ = nullptr;
   QPushButton* scoreHead_ = nullptr;
   ScoreView* score_ = nullptr;
   QLabel* published_ = nullptr;

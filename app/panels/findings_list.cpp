@@ -2,7 +2,6 @@
 #include "app/panels/findings_list.h"
 
 #include <algorithm>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <set>
@@ -30,10 +29,6 @@ QPushButton* link(const QString& name, QWidget* parent) {
 FindingsList::FindingsList(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), most_(kAtOnce) {
   setObjectName(QStringLiteral("findings"));
-  empty_ = new QLabel(this);
-  empty_->setObjectName(QStringLiteral("findings-empty"));
-  empty_->setProperty("look", QStringLiteral("quiet"));
-  empty_->setWordWrap(true);
   more_ = link(QStringLiteral("findings-more"), this);
   unfold_ = link(QStringLiteral("findings-unfold"), this);
   acceptedBox_ = new QWidget(this);
@@ -45,7 +40,6 @@ FindingsList::FindingsList(Document& document, QWidget* parent)
   open_->setSpacing(kSpace1);
   accepted_ = new QVBoxLayout(acceptedBox_);
   accepted_->setContentsMargins(0, 0, 0, 0);
-  column->addWidget(empty_);
   column->addLayout(open_);
   column->addWidget(more_, 0, Qt::AlignLeft);
   column->addWidget(unfold_, 0, Qt::AlignLeft);
@@ -66,7 +60,10 @@ FindingsList::FindingsList(Document& document, QWidget* parent)
 }
 
 QString FindingsList::countWords() const {
-  if (!document_.findings()) return document_.isOpen() ? tr("looking") : QString();
+  if (!document_.isOpen()) return {};
+  if (document_.yard().drifts.empty() && isEmpty()) return tr("nothing is planted yet");
+  if (!document_.findings()) return tr("looking");
+  if (isEmpty()) return tr("nothing to mend");
   return acceptedCount_ == 0 ? tr("%1 open").arg(openCount_)
                              : tr("%1 open · %2 accepted").arg(openCount_).arg(acceptedCount_);
 }
@@ -75,10 +72,9 @@ QString FindingsList::emptyWords() const {
   if (!document_.isOpen()) return {};
   if (document_.yard().drifts.empty())
     return tr(
-        "Nothing is planted yet. Once there is, what could go wrong is told here, with where "
-        "each limit comes from.");
-  return document_.findings() ? tr("Nothing to mend. The checks look again after every edit.")
-                              : tr("The checks are looking.");
+        "Once something is planted, what could go wrong is told here, with where each limit "
+        "comes from.");
+  return tr("The checks look again after every edit.");
 }
 
 void FindingsList::refresh() {
@@ -96,8 +92,6 @@ void FindingsList::refresh() {
   fill(open_, open);
   fill(accepted_, accepted);
   setUpdatesEnabled(true);
-  empty_->setText(emptyWords());
-  empty_->setVisible(open.empty());
   more_->setText(tr("Show more (%1)").arg(hidden));
   more_->setVisible(hidden > 0);
   unfold_->setText(acceptedBox_->isHidden() ? tr("Show %1 accepted").arg(acceptedCount_)

@@ -9,7 +9,6 @@
 
 #include "app/document/document.h"
 
-class QLabel;
 class QPushButton;
 class QVBoxLayout;
 
@@ -23,7 +22,11 @@ class FindingsList : public QWidget {
  public:
   explicit FindingsList(Document& document, QWidget* parent = nullptr);
 
-  [[nodiscard]] QString countWords() const;
+  [[nodiscard]] QString countWords() const;  // one line, also of why there is none
+  // What the line leaves out while there is nothing to show.
+  [[nodiscard]] QString emptyWords() const;
+  [[nodiscard]] bool isEmpty() const { return openCount_ + acceptedCount_ == 0; }
+  [[nodiscard]] bool hasOpen() const { return openCount_ > 0; }
 
  signals:
   void findingChosen(const tussock::Finding& finding);
@@ -36,14 +39,12 @@ class FindingsList : public QWidget {
   FindingRow* rowFor(const Finding& finding);
   void dropRows(const std::vector<const Finding*>& open,
                 const std::vector<const Finding*>& accepted);
-  [[nodiscard]] QString emptyWords() const;
 
   Document& document_;
   std::map<std::string, FindingRow*> rows_;
   QVBoxLayout* open_ = nullptr;
   QVBoxLayout* accepted_ = nullptr;
   QWidget* acceptedBox_ = nullptr;
-  QLabel* empty_ = nullptr;
   QPushButton* more_ = nullptr;
   QPushButton* unfold_ = nullptr;
   std::size_t most_;

@@ -32,6 +32,7 @@ constexpr double kMostOfAll = 0.6;   // of a low margin: the rest shows what is 
 constexpr double kFindingsShare = 0.4;
 constexpr int kLeastBesideSheet = 44;  // pixels: how many findings there are
 constexpr int kSheet = 560;            // pixels that a sheet takes where it can
+constexpr int kLeastAboveFoot = 120;   // pixels of what is selected, over what stays in sight
 
 // Scrolls to a part of the list that asks for words, and again as it grows.
 void followAsking(FindingsList& list, QScrollArea& area) {
@@ -85,20 +86,21 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   column->setSpacing(0);
   column->addWidget(halves_, 1);
   column->addWidget(totals_);
-  connect(halves_, &QSplitter::splitterMoved, this, [this] { sharedByHand_ = true; });
+  connect(halves_, &QSplitter::splitterMoved, this,
+          [this] { lowerByHand_ = halves_->sizes().last(); });
   connect(upper_, &QStackedWidget::currentChanged, this, &MarginPanel::shareHeight);
   connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
-  connect(findings_, &FindingsList::countsChanged, this,
-          [this] { counts_->setText(findings_->countWords()); });
+  connect(findings_, &FindingsList::countsChanged, this, &MarginPanel::showFindings);
+  connect(selection_, &SelectionView::footChanged, this, &MarginPanel::shareHeight);
   connect(&document_, &Document::opened, this, &MarginPanel::showTotals);
   connect(&document_, &Document::changed, this, &MarginPanel::showTotals);
-  counts_->setText(findings_->countWords());
+  showFindings();
   showTotals();
 }
 
 QWidget* MarginPanel::makeUpper() {
   upper_ = new QStackedWidget;
-  upper_->addWidget(scrolled(selection_, QStringLiteral("margin-selection")));
+  upper_->addWidget(makeSelection());
   plantArea_ = scrolled(plant_, QStringLiteral("margin-plant"));
   upper_->addWidget(plantArea_);
   faultsArea_ = scrolled(faults_, QStringLiteral("margin-faults"));
@@ -110,6 +112,20 @@ QWidget* MarginPanel::makeUpper() {
   connect(selection_, &SelectionView::compareWanted, this, &MarginPanel::compareWanted);
   connect(&document_, &Document::selectionChanged, this, &MarginPanel::showSelection);
   return upper_;
+}
+
+// What is selected scrolls over its foot, which stays.
+QWidget* MarginPanel::makeSelection() {
+  auto* box = new QWidget;
+  auto* column = new QVBoxLayout(box);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  QScrollArea* area = scrolled(selection_, QStringLiteral("margin-selection"));
+  area->setMinimumHeight(0);
+  column->addWidget(area, 1);
+  column->addWidget(selection_->foot());
+  selection_->foot()->installEventFilter(this);
+  return box;
 }
 
 void MarginPanel::showSelection() {
@@ -155,26 +171,34 @@ void MarginPanel::setWeek(std::optional<int> week) {
 }
 
 QWidget* MarginPanel::makeFindings() {
-  auto* box = new QWidget;
-  auto* title = new QLabel(tr("Findings"), box);
+  lower_ = new QWidget;
+  head_ = new QWidget(lower_);
+  auto* title = new QLabel(tr("Findings"), head_);
   title->setProperty("look", QStringLiteral("heading"));
-  counts_ = new QLabel(box);
+  counts_ = new QLabel(head_);
   counts_->setObjectName(QStringLiteral("findings-count"));
   counts_->setProperty("look", QStringLiteral("quiet"));
-  auto* head = new QHBoxLayout;
-  head->setContentsMargins(kSpace4 + kSpace1, kSpace3, kSpace4, kSpace1);
-  head->addWidget(title);
-  head->addStretch(1);
-  head->addWidget(counts_);
-  auto* column = new QVBoxLayout(box);
+  auto* line = new QHBoxLayout(head_);
+  line->setContentsMargins(kSpace4 + kSpace1, kSpace2, kSpace4, kSpace2);
+  line->addWidget(title);
+  line->addStretch(1);
+  line->addWidget(counts_);
+  auto* column = new QVBoxLayout(lower_);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  column->addLayout(head);
-  QScrollArea* area = scrolled(findings_, QStringLiteral("margin-findings"));
-  area->setMinimumHeight(1);  // the heading alone stays beside a sheet
-  followAsking(*findings_, *area);
-  column->addWidget(area, 1);
-  return box;
+  column->addWidget(head_);
+  findingsArea_ = scrolled(findings_, QStringLiteral("margin-findings"));
+  followAsking(*findings_, *findingsArea_);
+  column->addWidget(findingsArea_, 1);
+  return lower_;
+}
+
+// Without any, the line that says so is all there is of them.
+void MarginPanel::showFindings() {
+  counts_->setText(findings_->countWords());
+  head_->setToolTip(findings_->isEmpty() ? findings_->emptyWords() : QString());
+  findingsArea_->setVisible(!findings_->isEmpty());
+  shareHeight();
 }
 
 void MarginPanel::showTotals() {
@@ -186,22 +210,40 @@ void MarginPanel::showTotals() {
                        .arg(qRound(totals.share() * 100.0)));
 }
 
-// Until someone moves the line between them: findings keep their first one with its buttons, and a
-// sheet of a plant gets as much as it can.
-void MarginPanel::shareHeight() {
-  if (sharedByHand_) return;
+// Until someone moves the line between them: findings keep their first one with its buttons, but
+// leave what is selected its foot and some lines, and a sheet of a plant gets as much as it can.
+int MarginPanel::heightForFindings() const {
   const int both = halves_->height();
-  const int least = std::min(kLeastFindings, int(both * kMostOfAll));
-  const bool sheet = upper_->currentIndex() != 0;
-  const int lower = sheet ? std::max(kLeastBesideSheet, both - kSheet)
-                          : std::max(least, int(both * kFindingsShare));
-  halves_->setSizes({both - lower, lower});
+  if (findings_->isEmpty()) return head_->sizeHint().height();
+  if (lowerByHand_) return *lowerByHand_;
+  if (upper_->currentIndex() != 0) return std::max(kLeastBesideSheet, both - kSheet);
+  int lower =
+      std::max(std::min(kLeastFindings, int(both * kMostOfAll)), int(both * kFindingsShare));
+  if (!findings_->hasOpen())  // the accepted are a click away, under their line
+    lower = std::min(lower, head_->sizeHint().height() + findings_->sizeHint().height());
+  const QWidget* foot = selection_->foot();
+  if (foot->isHidden()) return lower;
+  const int most = both - foot->heightForWidth(width()) - kLeastAboveFoot;
+  return std::clamp(most, std::min(kLeastBesideSheet, lower), lower);
+}
+
+void MarginPanel::shareHeight() {
+  const int lower = heightForFindings();
+  lower_->setMaximumHeight(findings_->isEmpty() ? lower : QWIDGETSIZE_MAX);
+  halves_->setSizes({halves_->height() - lower, lower});
 }
 
 void MarginPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   layout()->activate();
   shareHeight();
+}
+
+// The foot grows with what it has to say, once that is laid out.
+bool MarginPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::LayoutRequest)
+    QMetaObject::invokeMethod(this, &MarginPanel::shareHeight, Qt::QueuedConnection);
+  return QWidget::eventFilter(watched, event);
 }
 
 void MarginPanel::paintEvent(QPaintEvent*) {

@@ -52,12 +52,16 @@ class MarginPanel : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   QWidget* makeFindings();
   QWidget* makeUpper();
+  QWidget* makeSelection();
   void showSelection();
   void shareHeight();
+  [[nodiscard]] int heightForFindings() const;
+  void showFindings();
   void showTotals();
 
   Document& document_;
@@ -71,7 +75,10 @@ class MarginPanel : public QWidget {
   FindingsList* findings_;
   QLabel* counts_ = nullptr;
   QSplitter* halves_;
-  bool sharedByHand_ = false;
+  QWidget* lower_ = nullptr;  // the findings, under the line that tells how many
+  QWidget* head_ = nullptr;
+  QScrollArea* findingsArea_ = nullptr;
+  std::optional<int> lowerByHand_;  // pixels that someone gave the findings
   QLabel* totals_;
 };
 

@@ -11,6 +11,7 @@
 #include "app/document/survey.h"
 #include "app/look/theme.h"
 #include "app/panels/drift_head.h"
+#include "app/panels/fill_bar.h"
 #include "app/panels/fill_panel.h"
 #include "app/panels/forms.h"
 #include "app/panels/kind_words.h"
@@ -47,10 +48,13 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
       column_(new QVBoxLayout(this)),
+      foot_(new QWidget(this)),
       filling_(new Filling(document, this)),
       survey_(new Survey(document, this)),
       others_(new Substitutes(document, this)) {
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
+  (new QVBoxLayout(foot_))->setContentsMargins(0, 0, 0, 0);
+  foot_->hide();
   connect(&document_, &Document::opened, this, &SelectionView::rebuild);
   connect(&document_, &Document::selectionChanged, this, &SelectionView::refresh);
   connect(&document_, &Document::changed, this, &SelectionView::followEdit);
@@ -77,6 +81,7 @@ void SelectionView::refresh() {
   if (form_) form_->refresh();
   if (standing_) standing_->refresh();
   if (fill_) fill_->refresh();
+  if (bar_) bar_->refresh();
   if (substitutes_) substitutes_->refresh();
 }
 
@@ -100,21 +105,28 @@ void SelectionView::setWeek(std::optional<int> week) {
   if (standing_) standing_->setWeek(week);
 }
 
-void SelectionView::rebuild() {
-  const QWidget* focus = QApplication::focusWidget();
-  const bool within = content_ && focus && content_->isAncestorOf(focus);
-  const QString field = within ? focus->objectName() : QString();
-  shape_ = shapeOf(document_.selection());
-  if (content_) {  // one of its own fields may have asked for this
-    content_->hide();
-    column_->removeWidget(content_);
-    content_->deleteLater();
+// Later: one of its own fields may have asked for this.
+void SelectionView::dropContent() {
+  for (QWidget* gone : {content_, static_cast<QWidget*>(bar_)}) {
+    if (!gone) continue;
+    gone->hide();
+    gone->parentWidget()->layout()->removeWidget(gone);
+    gone->deleteLater();
   }
   head_ = nullptr;
   form_ = nullptr;
   standing_ = nullptr;
   fill_ = nullptr;
+  bar_ = nullptr;
   substitutes_ = nullptr;
+}
+
+void SelectionView::rebuild() {
+  const QWidget* focus = QApplication::focusWidget();
+  const bool within = content_ && focus && content_->isAncestorOf(focus);
+  const QString field = within ? focus->objectName() : QString();
+  shape_ = shapeOf(document_.selection());
+  dropContent();
   content_ = new QWidget(this);
   auto* inner = new QVBoxLayout(content_);
   inner->setContentsMargins(0, 0, 0, 0);
@@ -128,6 +140,8 @@ void SelectionView::rebuild() {
   inner->addStretch(1);
   column_->addWidget(content_);
   content_->show();  // at once: a layout would wait for the next round of events
+  foot_->setVisible(bar_ != nullptr);
+  emit footChanged();
   if (QWidget* again = field.isEmpty() ? nullptr : content_->findChild<QWidget*>(field))
     again->setFocus();
 }
@@ -156,12 +170,18 @@ void SelectionView::buildFor(ObjectRef ref) {
     substitutes_ = new SubstituteView(document_, *others_, *drift, content_);
     content_->layout()->addWidget(substitutes_);
   }
-  if (const auto bed = idIf<Bed>(ref)) {
-    fill_ = new FillPanel(document_, *filling_, *bed, content_);
-    connect(fill_, &FillPanel::listWanted, this, &SelectionView::listWanted);
-    connect(fill_, &FillPanel::compareWanted, this, &SelectionView::compareWanted);
-    content_->layout()->addWidget(fill_);
-  }
+  if (const auto bed = idIf<Bed>(ref)) addFilling(*bed);
+}
+
+void SelectionView::addFilling(Id<Bed> bed) {
+  fill_ = new FillPanel(document_, *filling_, bed, content_);
+  connect(fill_, &FillPanel::listWanted, this, &SelectionView::listWanted);
+  connect(fill_, &FillPanel::compareWanted, this, &SelectionView::compareWanted);
+  content_->layout()->addWidget(fill_);
+  bar_ = new FillBar(document_, *filling_, bed, foot_);
+  connect(bar_, &FillBar::compareWanted, this, &SelectionView::compareWanted);
+  connect(bar_, &FillBar::scoreWanted, fill_, &FillPanel::openScore);
+  foot_->layout()->addWidget(bar_);
 }
 
 void SelectionView::addFactsLink(Id<Drift> drift) {

@@ -14,6 +14,7 @@ namespace tussock {
 
 class DriftHead;
 class FieldForm;
+class FillBar;
 class FillPanel;
 class Filling;
 class StandingPicture;
@@ -28,6 +29,8 @@ class SelectionView : public QWidget {
   explicit SelectionView(Document& document, QWidget* parent = nullptr);
 
   [[nodiscard]] Filling& filling() const { return *filling_; }
+  // What stays in sight however far the rest is scrolled; hidden while there is nothing.
+  [[nodiscard]] QWidget* foot() const { return foot_; }
   [[nodiscard]] Survey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
   void preview(const ChangeSet& edit);    // what is being dragged; empty when nothing is
@@ -36,10 +39,13 @@ class SelectionView : public QWidget {
   void factsWanted(const QString& botanicalName);
   void listWanted();     // the bed's plant list with its figures beside it
   void compareWanted();  // two arrangements of the bed side by side
+  void footChanged();
 
  private:
   void rebuild();
   void addFactsLink(Id<Drift> drift);
+  void addFilling(Id<Bed> bed);
+  void dropContent();
   void refresh();
   void followEdit();
   void buildFor(ObjectRef ref);
@@ -54,6 +60,8 @@ class SelectionView : public QWidget {
   FieldForm* form_ = nullptr;
   StandingPicture* standing_ = nullptr;
   FillPanel* fill_ = nullptr;
+  QWidget* foot_;
+  FillBar* bar_ = nullptr;
   SubstituteView* substitutes_ = nullptr;
   Filling* filling_;
   Survey* survey_;

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+// Whatever the window's size, filling the selected bed needs no scrolling.
+#include <QLabel>
+#include <QScrollArea>
+#include <QSlider>
+
+#include "tests/app/window/fill_window.h"
+
+namespace tussock::test {
+namespace {
+
+constexpr auto kFilling = {"fill-bed", "fill-another", "fill-gaps", "fill-species"};
+constexpr auto kAfterwards = {"fill-keep", "fill-score-open"};
+
+class FillInSight : public FillWindow, public testing::WithParamInterface<QSize> {
+ protected:
+  void startSized() {
+    window->resize(GetParam());
+    startBed(sunnyList());
+    QTest::qWait(20);
+  }
+  void expectInSight(std::initializer_list<const char*> names) const {
+    for (const char* name : names) EXPECT_TRUE(isInSight(part<QPushButton>(name))) << name;
+  }
+};
+
+TEST_P(FillInSight, ButtonsAndSliderBeforeAndAfter) {
+  startSized();
+  expectInSight(kFilling);
+  EXPECT_TRUE(isInSight(part<QSlider>("bed-wildness")));
+  fillWith("fill-bed");
+  document.waitForAnalysis();
+  QTest::qWait(50);
+  EXPECT_GT(inFile().drifts.size(), 2u);
+  expectInSight(kFilling);
+  expectInSight(kAfterwards);
+  EXPECT_TRUE(isInSight(part<QSlider>("bed-wildness")));
+  if (!filling().notesOf(bed).empty()) {
+    EXPECT_TRUE(isInSight(part<QLabel>("fill-notes")));
+  }
+}
+
+TEST_P(FillInSight, TheScoreIsBroughtIntoView) {
+  startSized();
+  fillWith("fill-bed");
+  push("fill-score-open");
+  QTest::qWait(50);
+  EXPECT_TRUE(isInSight(part<QPushButton>("fill-score-head")));
+  push("fill-keep");
+  EXPECT_EQ(inFile().arrangements.size(), 1u);
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, FillInSight, testing::Values(QSize(1280, 800), QSize(1600, 1000)));
+
+using NoFindings = FillWindow;
+
+TEST_F(NoFindings, TakeNoMoreThanALine) {
+  startBed();
+  QTest::qWait(20);
+  const auto* area = window->findChild<QScrollArea*>(QStringLiteral("margin-findings"));
+  EXPECT_FALSE(area->isVisible());
+  const auto* count = part<QLabel>("findings-count");
+  ASSERT_TRUE(count);
+  EXPECT_EQ(count->text(), QStringLiteral("nothing is planted yet"));
+  EXPECT_LT(count->parentWidget()->parentWidget()->height(), 2 * count->sizeHint().height() + 20);
+}
+
+}  // namespace
+}  // namespace tussock::test
