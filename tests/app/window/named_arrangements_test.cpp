@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+// Arrangements kept under names, compared across the bench, and the one chosen planted.
+#include <QComboBox>
+#include <QLabel>
+
+#include "core/planting/arrangements.h"
+#include "tests/app/window/fill_window.h"
+
+namespace tussock::test {
+namespace {
+
+class NamedArrangements : public FillWindow {
+ protected:
+  [[nodiscard]] std::vector<std::vector<Point>> places() const {
+    std::vector<std::vector<Point>> all;
+    for (const Drift& drift : inFile().drifts) all.push_back(positionsOf(drift));
+    std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) {
+      return std::pair(a.front().x, a.front().y) < std::pair(b.front().x, b.front().y);
+    });
+    return all;
+  }
+  void name(const char* typed) const {
+    auto* line = part<QLineEdit>("arrangement-name");
+    ASSERT_TRUE(line);
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClicks(line, QLatin1String(typed));
+    QTest::keyClick(line, Qt::Key_Return);
+  }
+};
+
+TEST_F(NamedArrangements, AreKeptAndRenamedInTheFile) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  push("fill-keep");
+  ASSERT_EQ(inFile().arrangements.size(), 1u);
+  EXPECT_EQ(inFile().arrangements.begin()->name, "Arrangement 1");
+  name("By the book");
+  EXPECT_EQ(inFile().arrangements.begin()->name, "By the book");
+  name(" ");
+  EXPECT_EQ(inFile().arrangements.begin()->name, "By the book") << "no name is none";
+}
+
+TEST_F(NamedArrangements, TheOneThatIsBetterIsPlantedFromTheComparison) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  const auto first = places();
+  EXPECT_EQ(part<QPushButton>("fill-compare"), nullptr) << "there is nothing to compare with";
+  push("fill-keep");
+  fillWith("fill-another");
+  ASSERT_NE(places(), first);
+  push("fill-compare");
+  ASSERT_TRUE(part<QComboBox>("compare-right"));
+  EXPECT_EQ(part<QComboBox>("compare-right")->currentText(), QStringLiteral("Arrangement 1"));
+  EXPECT_TRUE(isInSight(part<QLabel>("compare-facts-left")));
+  EXPECT_TRUE(isInSight(part<QLabel>("compare-facts-right")));
+  push("compare-plant-right");
+  EXPECT_EQ(places(), first);
+  trigger("actionUndo");
+  EXPECT_NE(places(), first) << "one edit";
+}
+
+TEST_F(NamedArrangements, OneThatIsRemovedIsGoneFromTheFile) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  push("fill-keep");
+  push("arrangement-remove");
+  EXPECT_TRUE(inFile().arrangements.empty());
+  EXPECT_GT(inFile().drifts.size(), 0u) << "what is planted stays";
+}
+
+}  // namespace
+}  // namespace tussock::test
