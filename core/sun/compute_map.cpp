@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <mutex>
-#include <thread>
 
 #include "core/sun/map.h"
 #include "core/sun/side_by_side.h"
@@ -67,25 +66,24 @@ class Worker {
   std::optional<std::size_t> held_;  // the mean that the tally is for
 };
 
-// Every `stride`th class from `first`.
-void addClasses(const SunWork& work, std::size_t first, std::size_t stride, std::stop_token stop,
-                const Progress& progress, Sums& sums) {
+void addClasses(const SunWork& work, Share share, std::stop_token stop, const Progress& progress,
+                Sums& sums) {
   Worker worker(work, sums);
-  for (std::size_t i = first; i < work.classes.size(); i += stride) {
+  for (std::size_t i = share.first; i < work.classes.size(); i += share.stride) {
     if (stop.stop_requested()) return;
     worker.take(work.classes[i], stop);
     if (progress)
-      progress(static_cast<double>(std::min(i + stride, work.classes.size())) /
+      progress(static_cast<double>(std::min(i + share.stride, work.classes.size())) /
                static_cast<double>(work.classes.size()));
   }
   worker.finish();
 }
 
+// The caller's own thread tells how far they have come.
 void addAll(const SunWork& work, std::stop_token stop, const Progress& progress, Sums& sums) {
-  if (std::thread::hardware_concurrency() < 2 || work.classes.size() < 2)
-    return addClasses(work, 0, 1, stop, progress, sums);
-  sideBySide([&] { addClasses(work, 0, 2, stop, progress, sums); },
-             [&] { addClasses(work, 1, 2, stop, {}, sums); });
+  inHalves(work.classes.size(), [&](Share share) {
+    addClasses(work, share, stop, share.first == 0 ? progress : Progress(), sums);
+  });
 }
 
 }  // namespace

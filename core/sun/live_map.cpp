@@ -3,8 +3,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <functional>
-#include <thread>
 
 #include "core/sun/shade_tracks.h"
 #include "core/sun/side_by_side.h"
@@ -32,15 +30,6 @@ struct Change {
   std::size_t caster;
   ShadeTrack track;
 };
-
-// Every second of what there is to do from `first`, then the others; at the same time where there
-// are two cores.
-void halves(const std::function<void(std::size_t first)>& everySecondFrom) {
-  if (std::thread::hardware_concurrency() >= 2)
-    return sideBySide([&] { everySecondFrom(0); }, [&] { everySecondFrom(1); });
-  everySecondFrom(0);
-  everySecondFrom(1);
-}
 
 }  // namespace
 
@@ -86,8 +75,8 @@ struct LiveSunMap::State {
   bool trackAll(std::stop_token stop) {
     tracks.assign(casters.size(), {});
     std::atomic<std::size_t> bytes = 0;
-    halves([&](std::size_t first) {
-      for (std::size_t i = first; i < casters.size(); i += 2) {
+    inHalves(casters.size(), [&](Share share) {
+      for (std::size_t i = share.first; i < casters.size(); i += share.stride) {
         if (stop.stop_requested() || bytes > kMostTrackBytes) return;
         tracks[i] = ShadeTrack(casters[i], steps, work.grid);
         bytes += tracks[i].bytes();
@@ -113,10 +102,12 @@ struct LiveSunMap::State {
 
   bool countAll(std::stop_token stop) {
     SunCount others(work.grid);
-    halves([&](std::size_t first) {
+    inHalves(steps.size(), [&](Share share) {
       Pen own;
-      for (std::size_t step = first; step < steps.size() && !stop.stop_requested(); step += 2)
-        countStep(step, own, first == 0 ? sums[0] : others);
+      SunCount& sum = share.first == 0 ? sums[0] : others;
+      for (std::size_t i = share.first; i < steps.size() && !stop.stop_requested();
+           i += share.stride)
+        countStep(i, own, sum);
     });
     sums[0].add(others, 1);
     return !stop.stop_requested();

@@ -21,4 +21,9 @@ void sideBySide(const std::function<void()>& here, const std::function<void()>& 
   if (failure) std::rethrow_exception(failure);
 }
 
+void inHalves(std::size_t pieces, const std::function<void(Share)>& work) {
+  if (std::thread::hardware_concurrency() < 2 || pieces < 2) return work({0, 1});
+  sideBySide([&] { work({0, 2}); }, [&] { work({1, 2}); });
+}
+
 }  // namespace tussock

@@ -3,6 +3,7 @@
 
 #include <new>
 #include <stdexcept>
+#include <vector>
 
 #include <gtest/gtest.h>
 
@@ -31,6 +32,16 @@ TEST(SideBySide, TheCallersOwnFailureGoesFirst) {
   EXPECT_THROW(sideBySide([] { throw std::invalid_argument("cell"); }, failing),
                std::invalid_argument);
   EXPECT_TRUE(finished);
+}
+
+TEST(InHalves, EachPieceIsDoneOnce) {
+  for (const std::size_t pieces : {0u, 1u, 2u, 3u, 10u}) {
+    std::vector<int> done(pieces);
+    inHalves(pieces, [&](Share share) {
+      for (std::size_t i = share.first; i < pieces; i += share.stride) ++done[i];
+    });
+    EXPECT_EQ(done, std::vector<int>(pieces, 1));
+  }
 }
 
 }  // namespace
