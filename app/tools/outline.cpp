@@ -18,7 +18,7 @@ Polygon toPolygon(const Outline& outline) {
 
 // The one field of an object that holds its shape; null when it has none.
 template <class T>
-auto shapeOf(T& o) {
+auto polygonIn(T& o) {
   if constexpr (requires { o.outline; })
     return &o.outline;
   else if constexpr (requires { o.handDigWidth; })
@@ -42,12 +42,12 @@ std::optional<Outline> outlineOf(const Object& object) {
         if constexpr (std::is_same_v<T, Barrier>) {
           if (!o.footprint.empty()) return fromPolygon(o.footprint);
           return Outline{{o.line}, false};
-        } else if constexpr (std::is_null_pointer_v<decltype(shapeOf(o))>) {
+        } else if constexpr (std::is_null_pointer_v<decltype(polygonIn(o))>) {
           return std::nullopt;
         } else if constexpr (std::is_same_v<T, BuriedLine>) {
           return Outline{{o.line}, false};
         } else {
-          return fromPolygon(*shapeOf(o));
+          return fromPolygon(*polygonIn(o));
         }
       },
       object);
@@ -64,8 +64,8 @@ Object withOutline(Object object, const Outline& outline) {
             o.line = outline.rings.front();
         } else if constexpr (std::is_same_v<T, BuriedLine>) {
           o.line = outline.rings.front();
-        } else if constexpr (!std::is_null_pointer_v<decltype(shapeOf(o))>) {
-          *shapeOf(o) = normalised(toPolygon(outline));
+        } else if constexpr (!std::is_null_pointer_v<decltype(polygonIn(o))>) {
+          *polygonIn(o) = normalised(toPolygon(outline));
         }
       },
       object);
