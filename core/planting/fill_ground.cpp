@@ -103,7 +103,7 @@ std::vector<FillCell> reachable(const std::vector<FillCell>& cells, const Box& b
 
 // From the middle of a cell to the place about it that lies farthest from everything.
 double farthestFrom(const Obstacles& obstacles, Point from, double size) {
-  constexpr double kFine = 0.25e-3;  // metres
+  constexpr double kFine = 1e-7;  // metres
   double most = obstacles.distanceTo(from);
   for (double step = size / 2.0; step > kFine; step /= 2.0)
     for (bool further = true; further;) {

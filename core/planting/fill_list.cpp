@@ -10,7 +10,6 @@
 
 #include "core/catalog/season_weeks.h"
 #include "core/geometry/lattice.h"
-#include "core/geometry/tolerance.h"
 #include "core/planting/fill_choose.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_propose.h"
@@ -159,7 +158,8 @@ class ListMaker {
   }
   // No plant's centre may come nearer to an edge than half its spacing.
   [[nodiscard]] bool tooWide(const FillKind& kind) const {
-    return kind.spacing > ground_.width() + kTolerance.metres();
+    constexpr double kRounding = 1e-6;  // metres, as the ground holds plants
+    return kind.spacing > ground_.width() + kRounding;
   }
   [[nodiscard]] ChooseRequest chooseRequest() const {
     double depth = 0.0;

@@ -3,15 +3,13 @@
 
 #include <algorithm>
 
-#include "core/geometry/tolerance.h"
-
 namespace tussock {
 
 namespace {
 
-// Well within the tolerance of the checks: a bed just as wide as a plant asks for has a place for
-// it along its middle.
-constexpr double kGroundRounding = 0.3 * kTolerance.metres();
+// A bed just as wide as a plant asks for has a place for it along its middle: more than what is
+// lost when a plant is pushed off one edge and then off the other.
+constexpr double kGroundRounding = 1e-6;  // metres
 
 Box intersectionOf(const Box& a, const Box& b) {
   return {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},

@@ -46,13 +46,14 @@ TEST(FillBadInput, ABedAsNarrowAsASpacingSaysWhyNothingStandsInIt) {
   }
 }
 
-// One line of plants 0.9 spacings apart and as wide as the bed takes 0.866 / 0.9 of it at most.
-TEST(FillBadInput, ANarrowStripIsPlantedAsFullAsItsPlantsAllow) {
+// One line of plants 0.9 spacings apart takes 0.866 / 0.9 of a strip just as wide as their spacing,
+// and less of a wider one: at a spacing of 0.25 m in 0.35 m two thirds.
+TEST(FillBadInput, ANarrowStripIsPlantedAllAlong) {
   for (const char* wide : {"0.2", "0.3", "0.35", "0.4"}) {
     const std::string w = wide;
     const Filled bed = filledBed("POLYGON ((0 0, 6 0, 6 " + w + ", 0 " + w + ", 0 0))");
     EXPECT_EQ(bed.broken(), 0) << w;
-    EXPECT_GT(measure(bed.after, bed.after.beds.begin()->id).groundTaken, 0.7) << w;
+    EXPECT_GT(measure(bed.after, bed.after.beds.begin()->id).groundTaken, 0.6) << w;
   }
 }
 
