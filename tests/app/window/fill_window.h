@@ -60,6 +60,7 @@ class FillWindow : public WindowTest {
   void list(const char* typed) const {
     auto* line = part<QLineEdit>("plant-list-add");
     ASSERT_TRUE(line);
+    line->selectAll();  // what was not understood is left there to be mended
     QTest::keyClicks(line, QLatin1String(typed));
     QTest::keyClick(line, Qt::Key_Return);
   }
