@@ -41,10 +41,8 @@ TEST_F(Merging, MakesOneDriftOfTheFirstWithAnOddCountInOnePiece) {
 
 TEST_F(Merging, ALockedOneIsNotMergedAndSaysSo) {
   startTwo();
-  click({3.4, 2.5});
   key(Qt::Key_K);
-  click({1.4, 2.5});
-  click({3.4, 2.5}, Qt::ShiftModifier);
+  ASSERT_TRUE(inFile().drifts.find(right)->locked);
   key(Qt::Key_J, Qt::ControlModifier);
   EXPECT_EQ(inFile().drifts.size(), 2u);
   EXPECT_FALSE(window->messages().words().isEmpty());
