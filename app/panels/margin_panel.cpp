@@ -188,6 +188,7 @@ QWidget* MarginPanel::makeFindings() {
   column->setSpacing(0);
   column->addWidget(head_);
   findingsArea_ = scrolled(findings_, QStringLiteral("margin-findings"));
+  findingsArea_->setMinimumHeight(1);  // the heading alone stays beside a sheet
   followAsking(*findings_, *findingsArea_);
   column->addWidget(findingsArea_, 1);
   return lower_;
