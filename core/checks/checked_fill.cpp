@@ -87,7 +87,7 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
   if (!result || (result->edit.empty() && !result->unchanged)) return result;
   const Yard after = apply(yard, result->edit);
-  for (std::string& note : whatIsLeft({after, catalogue, sun}, request.bed, *result))
+  for (std::string& note : whatIsLeft({after, catalogue, sun}, request, *result))
     result->notes.push_back(std::move(note));
   return result;
 }

@@ -11,7 +11,6 @@
 #include "core/catalog/week_range.h"
 #include "core/checks/checked_fill.h"
 #include "core/checks/wording.h"
-#include "core/planting/arrangements.h"
 #include "core/planting/drift_plants.h"
 #include "core/planting/fill_kinds.h"
 #include "core/planting/fill_quota.h"
@@ -22,8 +21,8 @@ namespace {
 
 class Leftovers {
  public:
-  Leftovers(const CheckInput& input, Id<Bed> bed, const FillResult& result)
-      : input_(input), bed_(bed), result_(result), words_(input.yard, input.facts) {
+  Leftovers(const CheckInput& input, const FillRequest& request, const FillResult& result)
+      : input_(input), request_(request), result_(result), words_(input.yard, input.facts) {
     for (const ListedSpecies& listed : result.plants) {
       const Species* known = input.facts.find(listed.species);
       if (known == nullptr) continue;
@@ -46,9 +45,9 @@ class Leftovers {
     if (acceptanceOf(input_.yard, finding) != nullptr) return false;
     if (finding.subjects.empty()) return true;
     return std::any_of(finding.subjects.begin(), finding.subjects.end(), [&](ObjectRef ref) {
-      if (ref == refTo(bed_)) return true;
+      if (ref == refTo(request_.bed)) return true;
       const Drift* drift = words_.drift(ref);
-      return drift != nullptr && drift->bed == bed_;
+      return drift != nullptr && drift->bed == request_.bed;
     });
   }
   void add(const Finding& finding) {
@@ -169,7 +168,7 @@ class Leftovers {
   [[nodiscard]] bool concernsKept(const Finding& finding) const {
     return std::any_of(finding.subjects.begin(), finding.subjects.end(), [&](ObjectRef ref) {
       const Drift* drift = words_.drift(ref);
-      return drift != nullptr && !(result_.unchanged ? isFree(*drift) : isPlanted(drift->id));
+      return drift != nullptr && !takesOut(request_, *drift) && !isPlanted(drift->id);
     });
   }
   [[nodiscard]] bool isPlanted(Id<Drift> id) const {
@@ -181,7 +180,7 @@ class Leftovers {
   }
 
   const CheckInput& input_;
-  Id<Bed> bed_;
+  const FillRequest& request_;
   const FillResult& result_;
   Wording words_;
   std::vector<const Species*> listed_;
@@ -193,9 +192,9 @@ class Leftovers {
 
 }  // namespace
 
-std::vector<std::string> whatIsLeft(const CheckInput& input, Id<Bed> bed,
+std::vector<std::string> whatIsLeft(const CheckInput& input, const FillRequest& request,
                                     const FillResult& result) {
-  return Leftovers(input, bed, result).tell();
+  return Leftovers(input, request, result).tell();
 }
 
 }  // namespace tussock

@@ -10,8 +10,9 @@
 
 namespace tussock {
 
-// Sentences; none when nothing is found of this bed.
-[[nodiscard]] std::vector<std::string> whatIsLeft(const CheckInput& input, Id<Bed> bed,
+// Sentences; none when nothing is found of the bed. The yard is that after the fill.
+[[nodiscard]] std::vector<std::string> whatIsLeft(const CheckInput& input,
+                                                  const FillRequest& request,
                                                   const FillResult& result);
 
 }  // namespace tussock

@@ -92,6 +92,37 @@ TEST(CheckedFill, KeepsSharesThatAreAskedForAndSaysSo) {
   EXPECT_THAT(result.notes, Contains(HasSubstr("the shares of the plant list were kept")));
 }
 
+// Two that are kept stand nearer than their spacing, whatever is planted beside them.
+TEST(CheckedFill, TellsThatWhatIsKeptHasAPartInAFinding) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))").viewing("S");
+  const Id<Bed> bed = builder.lastBed();
+  builder.drift("Monarda fistulosa", {{4.0, 2.0}, {4.1, 2.0}, {4.5, 2.2}});
+  Yard yard = builder.build();
+  Drift kept = *yard.drifts.find(builder.lastDrift());
+  kept.locked = true;
+  yard.drifts = yard.drifts.with(kept);
+  const FillResult result = filled(yard, bed);
+  ASSERT_FALSE(result.edit.empty());
+  EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr("Spacing"),
+                                           HasSubstr("what was kept in the bed has a part"))));
+}
+
+// A moment is not enough to try every exchange on so much ground.
+TEST(CheckedFill, TellsThatTheTimeWasUp) {
+  test::YardBuilder builder;
+  builder.bed("Field", "POLYGON ((0 0, 60 0, 60 40, 0 40, 0 0))").viewing("S");
+  FillRequest request;
+  request.bed = builder.lastBed();
+  request.timeLimit = std::chrono::milliseconds(200);
+  const Yard yard = builder.build();
+  IdSource ids(largestId(yard) + 1);
+  const auto result = fillChecked(yard, facts(), nullptr, request, ids);
+  ASSERT_TRUE(result && result->cutShort);
+  EXPECT_THAT(result->notes, Contains(HasSubstr("The time was up")));
+  EXPECT_THAT(result->notes, Not(Contains(HasSubstr("no exchange between drifts"))));
+}
+
 // A list without a flower before July leaves the spring bare, whoever plants it.
 TEST(CheckedFill, TellsThatNothingOnTheListFlowersThen) {
   Id<Bed> bed;
