@@ -46,13 +46,11 @@ BloomChart::BloomChart(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Weeks in flower"));
 }
 
-void BloomChart::show(const PlantFigures& figures, WeekSet season) {
+void BloomChart::show(const PlantFigures& figures, WeekSet season, Hemisphere where) {
   rows_.clear();
   for (const HeightStep& step : figures.heights)
     rows_.push_back({step.species, step.share,
                      showsFlowers(*step.species) ? weeksInFlower(*step.species) : WeekSet{0}});
-  // Only a southern season runs over New Year.
-  const Hemisphere where = has(season, 0) ? Hemisphere::South : Hemisphere::North;
   const auto order = [where](const Row& row) {
     return std::pair{
         row.weeks == 0 ? kWeeksInYear : northernWeek(row.species->bloomWeeks()->first, where),

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/catalog/figures.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
@@ -17,8 +18,8 @@ class BloomChart : public QWidget {
   explicit BloomChart(QWidget* parent = nullptr);
 
   // The species must outlive the chart. Weeks of `season` in which nothing flowers are marked. The
-  // species that flowers first in the season stands first.
-  void show(const PlantFigures& figures, WeekSet season);
+  // species that flowers first in the year of that half of the earth stands first.
+  void show(const PlantFigures& figures, WeekSet season, Hemisphere where);
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;  // with the rows as close as can be read
   [[nodiscard]] QString wordsAt(QPoint at) const;  // of the species or week there; may be empty

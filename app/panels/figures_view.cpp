@@ -152,7 +152,7 @@ void FiguresView::refresh() {
   const bool both = !found->plantList.empty() && !driftsIn(document_.yard(), bed_).empty();
   for (QAbstractButton* chip : which_->buttons()) chip->setVisible(both);
   which_->button(int(what))->setChecked(true);
-  bloom_->show(mix_.figures, mix_.season);
+  bloom_->show(mix_.figures, mix_.season, document_.facts().hemisphere());
   heights_->show(mix_.figures.heights, document_.yard().settings.units);
   facts_->refresh();
   showMissing();
