@@ -75,7 +75,7 @@ TEST_F(BadLists, NothingThatSuitsPlantsNothingAndSaysSo) {
   fillWith("fill-bed");
   EXPECT_TRUE(notes().startsWith(QStringLiteral("Nothing on the list suits")))
       << notes().toStdString();
-  EXPECT_TRUE(isInSight(part<QLabel>("fill-notes")));
+  EXPECT_TRUE(comesIntoSight(part<QLabel>("fill-notes")));
   EXPECT_EQ(inFile().drifts.size(), 0u);
   EXPECT_TRUE(undoLabel().isEmpty());
 }

@@ -144,12 +144,15 @@ TEST_F(ReadingTest, TheBloomOfALongListIsReadBesideItInASmallWindow) {
   ASSERT_TRUE(document.commit(draft.finish("List")));
   document.select({refTo(bed.id)});
   trigger("actionPlantList");
-  QTest::qWait(50);  // lets the layout settle
   const BloomChart* chart = nullptr;
   for (const auto* one : bench().findChildren<BloomChart*>())
     if (one->isVisible()) chart = one;
   ASSERT_TRUE(chart);
-  EXPECT_EQ(chart->visibleRegion().boundingRect().height(), chart->height());
+  const auto seenWhole = [&] {
+    return chart->visibleRegion().boundingRect().height() == chart->height();
+  };
+  EXPECT_TRUE(QTest::qWaitFor(seenWhole)) << chart->visibleRegion().boundingRect().height()
+                                          << " of " << chart->height();
   int weeks = 0;
   QString last;
   for (int x = 0; x < chart->width(); ++x) {

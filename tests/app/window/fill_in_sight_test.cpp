@@ -17,26 +17,25 @@ class FillInSight : public FillWindow, public testing::WithParamInterface<QSize>
   void startSized() {
     window->resize(GetParam());
     startBed(sunnyList());
-    QTest::qWait(20);
   }
   void expectInSight(std::initializer_list<const char*> names) const {
-    for (const char* name : names) EXPECT_TRUE(isInSight(part<QPushButton>(name))) << name;
+    for (const char* name : names)
+      EXPECT_TRUE(comesIntoSight(part<QPushButton>(name))) << name;
   }
 };
 
 TEST_P(FillInSight, ButtonsAndSliderBeforeAndAfter) {
   startSized();
   expectInSight(kFilling);
-  EXPECT_TRUE(isInSight(part<QSlider>("bed-wildness")));
+  EXPECT_TRUE(comesIntoSight(part<QSlider>("bed-wildness")));
   fillWith("fill-bed");
   document.waitForAnalysis();
-  QTest::qWait(50);
   EXPECT_GT(inFile().drifts.size(), 2u);
   expectInSight(kFilling);
   expectInSight(kAfterwards);
-  EXPECT_TRUE(isInSight(part<QSlider>("bed-wildness")));
+  EXPECT_TRUE(comesIntoSight(part<QSlider>("bed-wildness")));
   if (!filling().notesOf(bed).empty()) {
-    EXPECT_TRUE(isInSight(part<QLabel>("fill-notes")));
+    EXPECT_TRUE(comesIntoSight(part<QLabel>("fill-notes")));
   }
 }
 
@@ -44,8 +43,7 @@ TEST_P(FillInSight, TheScoreIsBroughtIntoView) {
   startSized();
   fillWith("fill-bed");
   push("fill-score-open");
-  QTest::qWait(50);
-  EXPECT_TRUE(isInSight(part<QPushButton>("fill-score-head")));
+  EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-score-head")));
   push("fill-keep");
   EXPECT_EQ(inFile().arrangements.size(), 1u);
 }

@@ -40,9 +40,12 @@ class FillWindow : public WindowTest {
       if (found->isVisible()) return found;
     return nullptr;
   }
-  // Nothing of it is scrolled away, covered or cut off.
-  [[nodiscard]] static bool isInSight(const QWidget* part) {
-    return part && part->isVisible() && part->visibleRegion().boundingRect() == part->rect();
+  // Nothing of it is scrolled away, covered or cut off once the window is laid out, however long
+  // a busy machine takes over that.
+  [[nodiscard]] static bool comesIntoSight(const QWidget* part) {
+    return part && QTest::qWaitFor([part] {
+             return part->isVisible() && part->visibleRegion().boundingRect() == part->rect();
+           });
   }
   void push(const char* name) const {
     auto* button = part<QPushButton>(name);

@@ -52,8 +52,8 @@ TEST_F(NamedArrangements, TheOneThatIsBetterIsPlantedFromTheComparison) {
   push("fill-compare");
   ASSERT_TRUE(part<QComboBox>("compare-right"));
   EXPECT_EQ(part<QComboBox>("compare-right")->currentText(), QStringLiteral("Arrangement 1"));
-  EXPECT_TRUE(isInSight(part<QLabel>("compare-facts-left")));
-  EXPECT_TRUE(isInSight(part<QLabel>("compare-facts-right")));
+  EXPECT_TRUE(comesIntoSight(part<QLabel>("compare-facts-left")));
+  EXPECT_TRUE(comesIntoSight(part<QLabel>("compare-facts-right")));
   push("compare-plant-right");
   EXPECT_EQ(places(), first);
   trigger("actionUndo");
