@@ -158,7 +158,7 @@ Filling& MarginPanel::filling() const {
   return selection_->filling();
 }
 
-Survey& MarginPanel::survey() const {
+SunSurvey& MarginPanel::survey() const {
   return selection_->survey();
 }
 

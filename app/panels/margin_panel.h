@@ -21,7 +21,7 @@ class FindingsList;
 class PersonalCatalogue;
 class PlantSheet;
 class SelectionView;
-class Survey;
+class SunSurvey;
 
 class MarginPanel : public QWidget {
   Q_OBJECT
@@ -32,7 +32,7 @@ class MarginPanel : public QWidget {
   [[nodiscard]] FindingsList* findings() const { return findings_; }
   [[nodiscard]] QSize sizeHint() const override { return {336, 640}; }
   [[nodiscard]] Filling& filling() const;
-  [[nodiscard]] Survey& survey() const;
+  [[nodiscard]] SunSurvey& survey() const;
   [[nodiscard]] PersonalCatalogue& personal() const { return *personal_; }
   void preview(const ChangeSet& edit);
   void setWeek(std::optional<int> week);

@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 
 #include "app/document/substitutes.h"
-#include "app/document/survey.h"
+#include "app/document/sun_survey.h"
 #include "app/look/theme.h"
 #include "app/panels/drift_head.h"
 #include "app/panels/fill_bar.h"
@@ -50,7 +50,7 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
       column_(new QVBoxLayout(this)),
       foot_(new QWidget(this)),
       filling_(new Filling(document, this)),
-      survey_(new Survey(document, this)),
+      survey_(new SunSurvey(document, this)),
       others_(new Substitutes(document, this)) {
   column_->setContentsMargins(kSpace4 + kSpace1, kSpace4, kSpace4, kSpace4);
   (new QVBoxLayout(foot_))->setContentsMargins(0, 0, 0, 0);

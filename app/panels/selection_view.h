@@ -20,7 +20,7 @@ class Filling;
 class StandingPicture;
 class SubstituteView;
 class Substitutes;
-class Survey;
+class SunSurvey;
 
 class SelectionView : public QWidget {
   Q_OBJECT
@@ -31,7 +31,7 @@ class SelectionView : public QWidget {
   [[nodiscard]] Filling& filling() const { return *filling_; }
   // What stays in sight however far the rest is scrolled; hidden while there is nothing.
   [[nodiscard]] QWidget* foot() const { return foot_; }
-  [[nodiscard]] Survey& survey() const { return *survey_; }
+  [[nodiscard]] SunSurvey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
   void preview(const ChangeSet& edit);    // what is being dragged; empty when nothing is
 
@@ -64,7 +64,7 @@ class SelectionView : public QWidget {
   FillBar* bar_ = nullptr;
   SubstituteView* substitutes_ = nullptr;
   Filling* filling_;
-  Survey* survey_;
+  SunSurvey* survey_;
   Substitutes* others_;
   std::optional<int> week_;
   QString shape_;

@@ -40,7 +40,7 @@ QString endWords(const FittedValue& value) {
 
 }  // namespace
 
-SurveyView::SurveyView(Document& document, Survey& survey, QWidget* parent)
+SurveyView::SurveyView(Document& document, SunSurvey& survey, QWidget* parent)
     : QWidget(parent),
       document_(document),
       survey_(survey),
@@ -70,10 +70,10 @@ SurveyView::SurveyView(Document& document, Survey& survey, QWidget* parent)
   column_->addWidget(look_, 0, Qt::AlignLeft);
   column_->addWidget(offer_);
   column_->addLayout(answers);
-  connect(look_, &QPushButton::clicked, &survey_, &Survey::lookForTrees);
-  connect(apply_, &QPushButton::clicked, &survey_, &Survey::applyOffer);
-  connect(dismiss_, &QPushButton::clicked, &survey_, &Survey::dismissOffer);
-  connect(&survey_, &Survey::changed, this, &SurveyView::refresh);
+  connect(look_, &QPushButton::clicked, &survey_, &SunSurvey::lookForTrees);
+  connect(apply_, &QPushButton::clicked, &survey_, &SunSurvey::applyOffer);
+  connect(dismiss_, &QPushButton::clicked, &survey_, &SunSurvey::dismissOffer);
+  connect(&survey_, &SunSurvey::changed, this, &SurveyView::refresh);
   refresh();
 }
 

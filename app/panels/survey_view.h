@@ -4,7 +4,7 @@
 
 #include <QWidget>
 
-#include "app/document/survey.h"
+#include "app/document/sun_survey.h"
 
 class QGridLayout;
 class QLabel;
@@ -17,7 +17,7 @@ class SurveyView : public QWidget {
   Q_OBJECT
 
  public:
-  SurveyView(Document& document, Survey& survey, QWidget* parent = nullptr);
+  SurveyView(Document& document, SunSurvey& survey, QWidget* parent = nullptr);
   void refresh();
 
  private:
@@ -29,7 +29,7 @@ class SurveyView : public QWidget {
   QPushButton* button(const QString& name, const QString& words);
 
   Document& document_;
-  Survey& survey_;
+  SunSurvey& survey_;
   QVBoxLayout* column_;
   QWidget* table_ = nullptr;
   QLabel* sum_;

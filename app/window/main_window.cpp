@@ -14,7 +14,7 @@
 #include "app/canvas/canvas.h"
 #include "app/document/edit_order.h"
 #include "app/document/filling.h"
-#include "app/document/survey.h"
+#include "app/document/sun_survey.h"
 #include "app/look/theme.h"
 #include "app/panels/bench_panel.h"
 #include "app/panels/margin_panel.h"
@@ -224,7 +224,7 @@ void MainWindow::wirePanels() {
   });
   connect(sunStrip_, &SunStrip::readingWanted, this,
           [this] { takeTool(QStringLiteral("toolReading")); });
-  connect(&margin_->survey(), &Survey::changed, canvas_,
+  connect(&margin_->survey(), &SunSurvey::changed, canvas_,
           [this] { canvas_->showReadings(margin_->survey().compared()); });
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
   connect(canvas_, &Canvas::previewed, margin_, &MarginPanel::preview);

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The survey is made up from a yard whose oak is 9 m high, then put to one drawn with 6 m.
+#include "app/document/sun_survey.h"
+
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "app/canvas/label.h"
 #include "app/canvas/reading_words.h"
-#include "app/document/survey.h"
 #include "app/panels/margin_panel.h"
 #include "core/edit/draft.h"
 #include "tests/app/window/window_fixture.h"
@@ -14,7 +15,7 @@
 namespace tussock::test {
 namespace {
 
-class SunSurvey : public WindowTest {
+class SurveyWindow : public WindowTest {
  protected:
   [[nodiscard]] static Yard yardWithOak(double metres) {
     YardBuilder builder;
@@ -49,7 +50,7 @@ class SunSurvey : public WindowTest {
     survey().wait();
     QTest::qWait(0);  // lets the margin lay the survey out
   }
-  [[nodiscard]] Survey& survey() const {
+  [[nodiscard]] SunSurvey& survey() const {
     return window->findChild<MarginPanel*>(QStringLiteral("margin"))->survey();
   }
   template <class W>
@@ -66,7 +67,7 @@ class SunSurvey : public WindowTest {
   [[nodiscard]] Tree oak() const { return *inFile().trees.begin(); }
 };
 
-TEST_F(SunSurvey, HoursSeenAreNotedWhereOneClicks) {
+TEST_F(SurveyWindow, HoursSeenAreNotedWhereOneClicks) {
   start(yardWithOak(6.0));
   key(Qt::Key_U);
   clickOn("sun-note");
@@ -86,7 +87,7 @@ TEST_F(SunSurvey, HoursSeenAreNotedWhereOneClicks) {
   EXPECT_TRUE(inFile().sunReadings.empty());
 }
 
-TEST_F(SunSurvey, ItsDayLiesWhereTheSunIsKnownWell) {
+TEST_F(SurveyWindow, ItsDayLiesWhereTheSunIsKnownWell) {
   startSurveyed();
   const SunReading before = *inFile().sunReadings.begin();
   document.select({refTo(before.id)});
@@ -100,7 +101,7 @@ TEST_F(SunSurvey, ItsDayLiesWhereTheSunIsKnownWell) {
   EXPECT_EQ(inFile().sunReadings.begin()->day, before.day);
 }
 
-TEST_F(SunSurvey, WhatCannotBeHoursIsAskedAgain) {
+TEST_F(SurveyWindow, WhatCannotBeHoursIsAskedAgain) {
   start(yardWithOak(6.0));
   trigger("toolReading");
   click({1.0, 2.0});
@@ -112,7 +113,7 @@ TEST_F(SunSurvey, WhatCannotBeHoursIsAskedAgain) {
   EXPECT_EQ(inFile().sunReadings.size(), 1u);
 }
 
-TEST_F(SunSurvey, MoreSunThanTheDayHasIsAskedAgain) {
+TEST_F(SurveyWindow, MoreSunThanTheDayHasIsAskedAgain) {
   start(yardWithOak(6.0));
   trigger("toolReading");
   click({1.0, 2.0});
@@ -134,7 +135,7 @@ TEST_F(SunSurvey, MoreSunThanTheDayHasIsAskedAgain) {
 }
 
 // As another program's file may bring it.
-TEST_F(SunSurvey, AReadingThatCannotBeIsLeftOutAndToldOf) {
+TEST_F(SurveyWindow, AReadingThatCannotBeIsLeftOutAndToldOf) {
   Yard yard = yardWithOak(6.0);
   SunReading reading;
   reading.id = Id<SunReading>(1001);
@@ -153,7 +154,7 @@ TEST_F(SunSurvey, AReadingThatCannotBeIsLeftOutAndToldOf) {
   EXPECT_FALSE(shown<QPushButton>("survey-look"));
 }
 
-TEST_F(SunSurvey, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
+TEST_F(SurveyWindow, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
   startSurveyed();
   EXPECT_GT(rmsOf(survey().compared()), 0.3);
   EXPECT_TRUE(shown<QLabel>("survey-sum"));
@@ -175,7 +176,7 @@ TEST_F(SunSurvey, TreesThatFitAreOfferedAndChangedOnlyOnAsking) {
   EXPECT_DOUBLE_EQ(oak().height.metres(), 6.0);
 }
 
-TEST_F(SunSurvey, AnEditTakesTheOfferAway) {
+TEST_F(SurveyWindow, AnEditTakesTheOfferAway) {
   startSurveyed();
   clickOn("survey-look");
   ASSERT_TRUE(QTest::qWaitFor([&] { return survey().offer().has_value(); }, 60000));
@@ -186,7 +187,7 @@ TEST_F(SunSurvey, AnEditTakesTheOfferAway) {
 }
 
 // A word that stands where the reading's own would go does not take it away.
-TEST_F(SunSurvey, WhatWasSeenAndComputedStandsOnThePlan) {
+TEST_F(SurveyWindow, WhatWasSeenAndComputedStandsOnThePlan) {
   startSurveyed();
   const ReadingCompared first = survey().compared()[0];
   const SunReading* reading = yard().sunReadings.find(first.reading);
@@ -208,7 +209,7 @@ TEST_F(SunSurvey, WhatWasSeenAndComputedStandsOnThePlan) {
 }
 
 // The mark is as strong on the map as off it.
-TEST_F(SunSurvey, MarksLieOverTheMap) {
+TEST_F(SurveyWindow, MarksLieOverTheMap) {
   startSurveyed();
   canvas().sunView().waitForMap();
   const Point at = yard().sunReadings.begin()->at;
@@ -220,7 +221,7 @@ TEST_F(SunSurvey, MarksLieOverTheMap) {
   EXPECT_EQ(canvas().grab().toImage().pixelColor(pixels(at)), without);
 }
 
-TEST_F(SunSurvey, AnOfferCanBeLeft) {
+TEST_F(SurveyWindow, AnOfferCanBeLeft) {
   startSurveyed();
   clickOn("survey-look");
   ASSERT_TRUE(QTest::qWaitFor([&] { return survey().offer().has_value(); }, 60000));

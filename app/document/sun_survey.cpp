@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/document/survey.h"
+#include "app/document/sun_survey.h"
 
 #include <algorithm>
 #include <QCoreApplication>
@@ -16,17 +16,17 @@ bool sameReadings(const Yard& a, const Yard& b) {
 
 }  // namespace
 
-Survey::Survey(Document& document, QObject* parent) : QObject(parent), document_(document) {
-  connect(&document_, &Document::opened, this, &Survey::takeYard);
-  connect(&document_, &Document::changed, this, &Survey::takeYard);
+SunSurvey::SunSurvey(Document& document, QObject* parent) : QObject(parent), document_(document) {
+  connect(&document_, &Document::opened, this, &SunSurvey::takeYard);
+  connect(&document_, &Document::changed, this, &SunSurvey::takeYard);
   takeYard();
 }
 
-Survey::~Survey() {
+SunSurvey::~SunSurvey() {
   stop();
 }
 
-void Survey::takeYard() {
+void SunSurvey::takeYard() {
   stop();
   offer_.reset();
   const Yard& yard = document_.yard();
@@ -34,7 +34,7 @@ void Survey::takeYard() {
   emit changed();
 }
 
-void Survey::compare() {
+void SunSurvey::compare() {
   const Yard& now = document_.yard();
   if (now.sunReadings.empty()) return takeCompared(run_, now, {});
   thread_ = std::jthread([this, run = run_, yard = now] {
@@ -48,26 +48,26 @@ void Survey::compare() {
   });
 }
 
-void Survey::takeCompared(std::uint64_t run, const Yard& yard,
-                          std::vector<ReadingCompared> compared) {
+void SunSurvey::takeCompared(std::uint64_t run, const Yard& yard,
+                             std::vector<ReadingCompared> compared) {
   if (run != run_) return;
   comparedFor_ = yard;
   compared_ = std::move(compared);
 }
 
-void Survey::stop() {
+void SunSurvey::stop() {
   ++run_;
   looking_ = false;
   thread_ = std::jthread();
 }
 
-void Survey::wait() {
+void SunSurvey::wait() {
   if (!thread_.joinable()) return;
   thread_.join();
   QCoreApplication::sendPostedEvents(this, QEvent::MetaCall);
 }
 
-void Survey::lookForTrees() {
+void SunSurvey::lookForTrees() {
   if (looking_) return;
   stop();
   looking_ = true;
@@ -79,7 +79,7 @@ void Survey::lookForTrees() {
   emit changed();
 }
 
-void Survey::takeFit(std::uint64_t run, const Yard& yard, std::optional<SurveyFit> fit) {
+void SunSurvey::takeFit(std::uint64_t run, const Yard& yard, std::optional<SurveyFit> fit) {
   if (run != run_) return;
   if (fit) takeCompared(run, yard, fit->before);
   stop();
@@ -87,13 +87,13 @@ void Survey::takeFit(std::uint64_t run, const Yard& yard, std::optional<SurveyFi
   emit changed();
 }
 
-bool Survey::applyOffer() {
+bool SunSurvey::applyOffer() {
   if (!offer_ || offer_->proposal.empty()) return false;
   const ChangeSet edit = offer_->proposal;  // the edit takes the offer away
   return document_.commit(edit);
 }
 
-void Survey::dismissOffer() {
+void SunSurvey::dismissOffer() {
   stop();
   offer_.reset();
   emit changed();

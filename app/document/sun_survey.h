@@ -11,12 +11,12 @@
 
 namespace tussock {
 
-class Survey : public QObject {
+class SunSurvey : public QObject {
   Q_OBJECT
 
  public:
-  explicit Survey(Document& document, QObject* parent = nullptr);
-  ~Survey() override;
+  explicit SunSurvey(Document& document, QObject* parent = nullptr);
+  ~SunSurvey() override;
 
   // Of the yard as it was a moment ago; empty without readings.
   [[nodiscard]] const std::vector<ReadingCompared>& compared() const { return compared_; }
