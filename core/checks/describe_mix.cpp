@@ -74,6 +74,8 @@ FindingText describeThird(const Finding& finding, SeasonThird third, const Wordi
       {}};
 }
 
+constexpr double kDaysPerWeek = 7;
+
 FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& words,
                         const SunMap* sun) {
   const bool ofBed = !finding.subjects.empty();
@@ -81,11 +83,11 @@ FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& wo
   const Bed* bed = id ? words.yard().beds.find(*id) : nullptr;
   const std::string when = daysInWords(gap, growingSeason(words.yard().settings));
   const std::string where = ofBed ? words.bedName(finding.subjects.front()) : "the yard";
-  return {fmt::format("Nothing in flower, {}", when),
-          fmt::format("Nothing flowers in {} from {}, {}. Add a species that does.{}", where, when,
-                      words.measure(finding.measured, Quantity::Weeks),
-                      proposals(weeksOf(gap), bed, words, sun)),
-          {}};
+  return {
+      fmt::format("Nothing in flower, {}", when),
+      fmt::format("Nothing flowers in {} from {}, {:.0f} days. Add a species that does.{}", where,
+                  when, finding.measured * kDaysPerWeek, proposals(weeksOf(gap), bed, words, sun)),
+      {}};
 }
 
 }  // namespace
