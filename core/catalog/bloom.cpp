@@ -40,10 +40,8 @@ bool showsFlowers(const Species& species) {
 }
 
 WeekSet weeksInFlower(const Species& species) {
-  WeekSet weeks = 0;
-  for (int week = 0; week < kWeeksInYear; ++week)
-    if (species.bloomsInWeek(week)) weeks |= WeekSet{1} << week;
-  return weeks;
+  const auto weeks = species.bloomWeeks();
+  return weeks ? weeksOf(*weeks) : WeekSet{0};
 }
 
 Area groundPerPlant(Pattern pattern, Length spacing) {

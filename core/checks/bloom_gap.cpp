@@ -10,26 +10,30 @@ namespace tussock {
 
 namespace {
 
-using Flowering = std::unordered_map<const Species*, WeekSet>;  // 0 for what shows no flowers
+struct Bloom {
+  WeekSet weeks = 0;            // 0 for what shows no flowers
+  const Bed* lastIn = nullptr;  // where it was counted last
+};
+using Flowering = std::unordered_map<const Species*, Bloom>;
 
 struct BedBloom {
   const Bed* bed = nullptr;
   WeekSet weeks = 0;
-  std::vector<const Species*> species;  // those that show flowers, each once
+  int species = 0;  // those that show flowers
 };
 
 // Adds the bed's species to the yard's, so that each is looked up once.
 BedBloom bloomOf(const SurveyedBed& bed, Flowering& yard) {
-  BedBloom result{bed.bed, 0, {}};
+  BedBloom result{bed.bed};
   for (const SurveyedDrift& drift : bed.drifts) {
     if (drift.species == nullptr) continue;
-    const auto [at, isNew] = yard.try_emplace(drift.species, 0);
-    if (isNew && showsFlowers(*drift.species)) at->second = weeksInFlower(*drift.species);
-    if (at->second == 0) continue;
-    result.weeks |= at->second;
-    if (std::find(result.species.begin(), result.species.end(), drift.species) ==
-        result.species.end())
-      result.species.push_back(drift.species);
+    const auto [at, isNew] = yard.try_emplace(drift.species);
+    Bloom& bloom = at->second;
+    if (isNew && showsFlowers(*drift.species)) bloom.weeks = weeksInFlower(*drift.species);
+    if (bloom.weeks == 0 || bloom.lastIn == bed.bed) continue;
+    bloom.lastIn = bed.bed;
+    result.weeks |= bloom.weeks;
+    ++result.species;
   }
   return result;
 }
@@ -84,8 +88,9 @@ void checkThirds(const Survey& survey, const Flowering& yard, const WeekLimits& 
   const double asked = survey.limit("bloom_per_third");
   for (const auto& [third, word] : EnumWords<SeasonThird>::values) {
     const WeekSet weeks = weeksOf(third, limits.season);
-    const auto count = std::count_if(
-        yard.begin(), yard.end(), [&](const auto& entry) { return (entry.second & weeks) != 0; });
+    const auto count = std::count_if(yard.begin(), yard.end(), [&](const auto& entry) {
+      return (entry.second.weeks & weeks) != 0;
+    });
     if (static_cast<double>(count) >= asked) continue;
     Finding finding;
     finding.check = CheckId::BloomGap;
@@ -105,7 +110,7 @@ void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet 
                const WeekLimits& limits, std::vector<Finding>& findings) {
   const double enough = survey.limit("bloom_bed_species");
   for (const BedBloom& bloom : beds) {
-    if (bloom.species.empty() || static_cast<double>(bloom.species.size()) < enough) continue;
+    if (bloom.species == 0 || bloom.species < enough) continue;
     for (const WeekRange gap : gapsIn(bloom.weeks | told, limits))
       findings.push_back(gapFindingIn(*bloom.bed, gap, limits));
   }

@@ -17,7 +17,6 @@ double squareMetres(const std::vector<Polygon>& pieces) {
 }
 
 std::optional<Finding> sharedBy(const Bed& one, const Bed& other, double limit) {
-  if (!boundsOf(one.outline).overlaps(boundsOf(other.outline))) return std::nullopt;
   const double smaller =
       std::min(areaOf(one.outline).squareMetres(), areaOf(other.outline).squareMetres());
   std::vector<Polygon> shared = intersection(one.outline, other.outline);
@@ -39,10 +38,12 @@ std::optional<Finding> sharedBy(const Bed& one, const Bed& other, double limit) 
 std::vector<Finding> checkSharedGround(const Survey& survey) {
   std::vector<Finding> findings;
   const double limit = survey.limit("shared_ground");
-  const auto& beds = survey.yard.beds;
-  for (auto one = beds.begin(); one != beds.end(); ++one)
-    for (auto other = std::next(one); other != beds.end(); ++other)
-      if (auto finding = sharedBy(*one, *other, limit)) findings.push_back(std::move(*finding));
+  for (auto one = survey.beds.begin(); one != survey.beds.end(); ++one)
+    for (auto other = std::next(one); other != survey.beds.end(); ++other) {
+      if (!one->box.overlaps(other->box)) continue;
+      if (auto finding = sharedBy(*one->bed, *other->bed, limit))
+        findings.push_back(std::move(*finding));
+    }
   return findings;
 }
 

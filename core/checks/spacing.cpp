@@ -127,9 +127,9 @@ std::vector<Finding> checkSpacingAcross(const Survey& survey) {
   const Rules rules(survey);
   Crowdings crowdings;
   for (auto a = survey.beds.begin(); a != survey.beds.end(); ++a) {
-    const Box around = boundsOf(a->bed->outline).grown(kTolerance.metres());
+    const Box around = a->box.grown(kTolerance.metres());
     for (auto b = a + 1; b != survey.beds.end(); ++b)
-      if (around.overlaps(boundsOf(b->bed->outline))) noteAcross(crowdings, rules, *a, *b);
+      if (around.overlaps(b->box)) noteAcross(crowdings, rules, *a, *b);
   }
   return findingsOf(std::move(crowdings));
 }

@@ -41,7 +41,7 @@ Survey surveyOf(const CheckInput& input) {
   std::unordered_map<Id<Bed>, std::size_t> places;
   for (const Bed& bed : input.yard.beds) {
     places.emplace(bed.id, survey.beds.size());
-    survey.beds.push_back({&bed, {}});
+    survey.beds.push_back({&bed, boundsOf(bed.outline), {}});
   }
   FactsByName facts(input.facts);
   for (const Drift& drift : input.yard.drifts) {

@@ -18,6 +18,7 @@ struct SurveyedDrift {
 
 struct SurveyedBed {
   const Bed* bed = nullptr;
+  Box box;                            // around the outline
   std::vector<SurveyedDrift> drifts;  // those with plants, ids ascending
 };
 
