@@ -32,11 +32,11 @@ void keepMost(HiddenOfPlant& hidden, const SurveyedDrift* front, double share) {
 HiddenOfPlant hiddenOf(const Standing& rear, const Lineup& lineup, const Sight& sight,
                        const SightLimits& limits) {
   HiddenOfPlant hidden;
-  for (const Standing& front : lineup.between(rear, sight)) {
-    if (front.drift == rear.drift) continue;
+  lineup.forEachBetween(rear, sight, limits.hidesWithin, [&](const Standing& front) {
+    if (front.drift == rear.drift) return;
     const double share = hiddenShare(rear.seen, front.seen, front.at - rear.at, sight, limits);
     if (share > 0.0) keepMost(hidden, front.drift, share);
-  }
+  });
   return hidden;
 }
 
@@ -75,8 +75,8 @@ std::vector<Finding> checkHeightOrder(const Survey& survey, const SurveyedBed& b
   const SightLimits limits = sightLimits(survey);
   const double most = survey.limit("hidden_share");
   std::vector<Finding> findings;
+  const Lineup lineup(bed);
   for (const Viewpoint& viewpoint : viewpointsOf(*bed.bed)) {
-    const Lineup lineup(bed, viewpoint);
     for (const auto& [pair, sum] : hiddenShares(viewpoint, lineup, limits)) {
       const double share = sum / static_cast<double>(pair.first->drift->plants.size());
       if (share > most + kRounding) findings.push_back(findingFor(pair, share, most, viewpoint));

@@ -21,27 +21,22 @@ SightLimits sightLimits(const Survey& survey) {
           survey.limit("hides_within"), survey.limit("see_through")};
 }
 
-Lineup::Lineup(const SurveyedBed& bed, const Viewpoint& viewpoint) : axis_(viewpoint.axis()) {
-  for (const SurveyedDrift& drift : bed.drifts)
-    if (drift.seen())
-      for (const Plant& plant : drift.drift->plants) plants_.push_back(standing(drift, plant));
-  std::sort(plants_.begin(), plants_.end(), [this](const Standing& a, const Standing& b) {
-    return dot(a.at, axis_) < dot(b.at, axis_);
-  });
-  for (const Standing& plant : plants_) {
-    along_.push_back(dot(plant.at, axis_));
-    tallest_ = std::max(tallest_, plant.seen.height);
-    widest_ = std::max(widest_, plant.seen.halfSpread);
+Lineup::Lineup(const SurveyedBed& bed) {
+  constexpr double kCell = 0.5;  // metres
+  std::vector<Standing> plants;
+  std::vector<Point> points;
+  for (const SurveyedDrift& drift : bed.drifts) {
+    if (!drift.seen()) continue;
+    for (const Plant& plant : drift.drift->plants) {
+      plants.push_back(standing(drift, plant));
+      points.push_back(plant.at);
+      tallest_ = std::max(tallest_, plants.back().seen.height);
+      widest_ = std::max(widest_, plants.back().seen.halfSpread);
+    }
   }
-}
-
-std::span<const Standing> Lineup::between(const Standing& rear, const Sight& sight) const {
-  const double here = dot(rear.at, axis_);
-  const double there = here + dot(sight.towards, axis_) * sight.toEdge;
-  const auto first =
-      std::lower_bound(along_.begin(), along_.end(), std::min(here, there) - widest_);
-  const auto last = std::upper_bound(first, along_.end(), std::max(here, there) + widest_);
-  return {plants_.data() + (first - along_.begin()), static_cast<std::size_t>(last - first)};
+  grid_ = PointGrid(points, kCell);
+  plants_.reserve(plants.size());
+  for (const std::size_t i : grid_.order()) plants_.push_back(plants[i]);
 }
 
 }  // namespace tussock

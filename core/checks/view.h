@@ -3,10 +3,11 @@
 // planting/sight.h.
 #pragma once
 
-#include <span>
+#include <algorithm>
 #include <vector>
 
 #include "core/checks/survey.h"
+#include "core/geometry/point_grid.h"
 #include "core/planting/sight.h"
 
 namespace tussock {
@@ -20,21 +21,25 @@ struct Standing {
   const SurveyedDrift* drift = nullptr;
 };
 
-// The plants of a bed in order along the viewpoint's axis, so that those near a line of sight are
-// found quickly.
+// The plants of a bed's main layer, of which those near a line of sight are found quickly.
 class Lineup {
  public:
-  Lineup(const SurveyedBed& bed, const Viewpoint& viewpoint);
+  explicit Lineup(const SurveyedBed& bed);
 
   [[nodiscard]] const std::vector<Standing>& plants() const { return plants_; }
   [[nodiscard]] double tallest() const { return tallest_; }
-  // All that may stand in the line of sight, and some that do not.
-  [[nodiscard]] std::span<const Standing> between(const Standing& rear, const Sight& sight) const;
+  // Calls f(Standing) for all that may stand in the line of sight, as far as plants hide anything,
+  // and for some that do not.
+  template <class F>
+  void forEachBetween(const Standing& rear, const Sight& sight, double hidesWithin, F&& f) const {
+    Box box{rear.at, rear.at};
+    box.include(rear.at + sight.towards * std::min(hidesWithin, sight.toEyes));
+    grid_.forEachAround(box.grown(widest_), [&](std::size_t i) { f(plants_[i]); });
+  }
 
  private:
-  Point axis_;
   std::vector<Standing> plants_;
-  std::vector<double> along_;
+  PointGrid grid_;  // of the plants, which stand in its order
   double tallest_ = 0.0;
   double widest_ = 0.0;
 };

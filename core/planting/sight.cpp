@@ -47,12 +47,6 @@ Sight Viewpoint::sightOf(Point plant, const SightLimits& limits) const {
   return sight;
 }
 
-Point Viewpoint::axis() const {
-  if (!side_) return {1.0, 0.0};
-  const Point towards = directionOf(*side_);
-  return {-towards.y, towards.x};
-}
-
 std::string Viewpoint::name() const {
   return side_ ? formatViewing({false, {*side_}}) : formatViewing({true, {}});
 }

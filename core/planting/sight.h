@@ -39,8 +39,6 @@ class Viewpoint {
   Viewpoint(const Bed& bed, std::optional<Angle> side) : bed_(bed), side_(side) {}
 
   [[nodiscard]] Sight sightOf(Point plant, const SightLimits& limits) const;
-  // Across the lines of sight where they are parallel, else east.
-  [[nodiscard]] Point axis() const;
   [[nodiscard]] std::string name() const;  // as parseViewing reads it
 
  private:
