@@ -30,7 +30,7 @@ struct Point {
   return dot(a - b, a - b);
 }
 [[nodiscard]] inline double distance(Point a, Point b) {
-  return std::hypot(a.x - b.x, a.y - b.y);
+  return std::sqrt(squaredDistance(a, b));
 }
 [[nodiscard]] inline bool isFinite(Point p) {
   return std::isfinite(p.x) && std::isfinite(p.y);

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <utility>
 
 namespace tussock {
 
@@ -69,6 +70,30 @@ class Bend {
   double depth_;
 };
 
+// What a row of cells crosses of an ellipse: from and to east of its middle.
+class EllipseRows {
+ public:
+  // Lies along a unit vector; half its length and half its width in metres.
+  EllipseRows(Point along, double length, double width) {
+    const double u = 1.0 / (length * length), v = 1.0 / (width * width);
+    east_ = along.x * along.x * u + along.y * along.y * v;
+    both_ = along.x * along.y * (u - v);
+    north_ = along.y * along.y * u + along.x * along.x * v;
+  }
+  [[nodiscard]] double top() const { return std::sqrt(east_ / (east_ * north_ - both_ * both_)); }
+  // Nothing is crossed where `from` is more than `to`.
+  [[nodiscard]] std::pair<double, double> at(double north) const {
+    const double middle = -both_ * north / east_;
+    const double inside = middle * middle - (north_ * north * north - 1.0) / east_;
+    if (inside < 0.0) return {1.0, -1.0};
+    const double half = std::sqrt(inside);
+    return {middle - half, middle + half};
+  }
+
+ private:
+  double east_, both_, north_;  // east x² + 2 both x y + north y² = 1 on its edge
+};
+
 struct Tally {
   Point sum;
   double cells = 0.0;
@@ -96,15 +121,15 @@ void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usual
   // Beyond this a drift has no business; what nobody claims is filled up later. A small one looks
   // as far as others: else a corner that only it reaches would all be its own.
   const double radius = 2.4 * std::sqrt(std::max(drift.area, usualArea) / std::numbers::pi);
-  const double along = radius * measure.root, across = radius / measure.root;
   const double bend = 0.3 * radius;
-  const double x = std::hypot(along * measure.along.x, across * measure.along.y) + bend;
-  const double y = std::hypot(along * measure.along.y, across * measure.along.x) + bend;
-  const int left = ground_.columnOf(drift.middle.x - x),
-            right = ground_.columnOf(drift.middle.x + x);
-  const int low = ground_.rowOf(drift.middle.y - y), high = ground_.rowOf(drift.middle.y + y);
-  for (int row = low; row <= high; ++row)
-    for (int column = left; column <= right; ++column) {
+  const EllipseRows reach(measure.along, radius * measure.root + bend,
+                          radius / measure.root + bend);
+  const int high = ground_.rowOf(drift.middle.y + reach.top());
+  for (int row = ground_.rowOf(drift.middle.y - reach.top()); row <= high; ++row) {
+    const auto [from, to] = reach.at(ground_.yOf(row) - drift.middle.y);
+    if (from > to) continue;
+    const int right = ground_.columnOf(drift.middle.x + to);
+    for (int column = ground_.columnOf(drift.middle.x + from); column <= right; ++column) {
       const int cell = ground_.at(column, row);
       if (cell < 0) continue;
       const auto i = static_cast<std::size_t>(cell);
@@ -115,6 +140,7 @@ void DriftCells::claim(const DriftCell& drift, std::int32_t number, double usual
       const double away = measure.squared(bent_[i] - drift.middle, lying) - drift.weight;
       if (away < nearest[i]) nearest[i] = away, owners[i] = number;
     }
+  }
 }
 
 double DriftCells::usualArea(std::size_t drifts) const {

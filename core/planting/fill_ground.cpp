@@ -157,8 +157,10 @@ void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, 
 
 double cellSizeFor(const Bed& bed, double spacing) {
   constexpr double kMostCells = 400'000.0;
+  constexpr double kLarge = 500.0;  // square metres: a centimetre more of a cell is not seen there
   const double area = areaOf(bed.outline).squareMetres();
-  return std::max({spacing / 4.5, std::sqrt(area / kMostCells), 0.02});
+  const double across = area > kLarge ? 4.0 : 4.5;  // cells from plant to plant
+  return std::max({spacing / across, std::sqrt(area / kMostCells), 0.02});
 }
 
 FillGround::FillGround(const Yard& yard, const Bed& bed, Layer layer, double spacing, double size)
@@ -183,20 +185,6 @@ FillGround::FillGround(const Yard& yard, const Bed& bed, Layer layer, double spa
     grid_[row * static_cast<std::size_t>(columns_) +
           static_cast<std::size_t>(columnOf(cells_[i].at.x))] = static_cast<std::int32_t>(i);
   }
-}
-
-int FillGround::columnOf(double x) const {
-  return std::clamp(static_cast<int>((x - box_.low.x) / size_), 0, columns_ - 1);
-}
-
-int FillGround::rowOf(double y) const {
-  return std::clamp(static_cast<int>((y - box_.low.y) / size_), 0, rows_ - 1);
-}
-
-int FillGround::at(int column, int row) const {
-  if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return -1;
-  return grid_[static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
-               static_cast<std::size_t>(column)];
 }
 
 }  // namespace tussock

@@ -2,6 +2,7 @@
 // The free ground of a bed as small square cells, with what each place offers.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -58,10 +59,19 @@ class FillGround {
   [[nodiscard]] const Box& box() const { return box_; }
   [[nodiscard]] int columns() const { return columns_; }
   [[nodiscard]] int rows() const { return rows_; }
-  [[nodiscard]] int columnOf(double x) const;  // inside the grid always
-  [[nodiscard]] int rowOf(double y) const;
+  [[nodiscard]] int columnOf(double x) const {  // inside the grid always
+    return std::clamp(static_cast<int>((x - box_.low.x) / size_), 0, columns_ - 1);
+  }
+  [[nodiscard]] int rowOf(double y) const {
+    return std::clamp(static_cast<int>((y - box_.low.y) / size_), 0, rows_ - 1);
+  }
+  [[nodiscard]] double yOf(int row) const { return box_.low.y + (row + 0.5) * size_; }
   // The cell at a column and row or a point, -1 where the ground is not free.
-  [[nodiscard]] int at(int column, int row) const;
+  [[nodiscard]] int at(int column, int row) const {
+    if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return -1;
+    return grid_[static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+                 static_cast<std::size_t>(column)];
+  }
   [[nodiscard]] int at(Point p) const { return at(columnOf(p.x), rowOf(p.y)); }
   // Calls f(cell) for the up to four cells beside one.
   template <class F>
