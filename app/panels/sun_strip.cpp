@@ -249,7 +249,7 @@ QString SunStrip::wordsOfChoice() const {
     words << horizonWords(view().civilDay(), choice.minute, yard.settings)
           << daylightWords(view().civilDay(), yard.settings);
   } else {
-    words << limitWords(sunProfile(yard.settings.sunProfile));
+    words << groundWords(yard) << limitWords(sunProfile(yard.settings.sunProfile));
   }
   words.removeAll(QString());
   return words.join(QStringLiteral(". "));

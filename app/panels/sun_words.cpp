@@ -9,6 +9,7 @@
 #include "core/model/cover.h"
 #include "core/sun/direct_light.h"
 #include "core/sun/horizon.h"
+#include "core/sun/map.h"
 
 namespace tussock {
 
@@ -186,6 +187,11 @@ QString horizonWords(const CivilDay& day, int minute, const Settings& settings) 
     return sunTr("The sun is on the horizon; none is counted since its middle went down, at %1")
         .arg(day.clock(*up.sunset));
   return {};
+}
+
+QString groundWords(const Yard& yard) {
+  if (seasonRequest(yard).only.empty()) return {};
+  return sunTr("The lot is too large to map whole: hours are on the beds and just around them");
 }
 
 QString limitWords(const SunProfile& profile) {

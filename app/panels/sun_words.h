@@ -30,6 +30,8 @@ struct HourFigures {
 [[nodiscard]] QString monthWords(std::chrono::month month);
 // The days of a month that lie in the season: "May", or "20–30 April".
 [[nodiscard]] QString monthWords(std::chrono::month month, const GrowingSeason& season);
+// Why part of the ground has no hours; empty where the whole lot is mapped.
+[[nodiscard]] QString groundWords(const Yard& yard);
 // Where the limits of the sun classes are from, in brief: the whole of it stands with the yard.
 [[nodiscard]] QString limitWords(const SunProfile& profile);
 // How many trees stay as they are because no growth is told of them; empty when none do.

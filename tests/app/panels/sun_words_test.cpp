@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/sun/position.h"
+#include "tests/support/yard_builder.h"
 
 namespace tussock::test {
 namespace {
@@ -51,6 +52,14 @@ TEST(SunWords, TheSunOnTheHorizonIsToldApart) {
   EXPECT_EQ(horizonWords(day, sunset - 6, settings), "");
   EXPECT_TRUE(horizonWords(day, sunset - 1, settings).contains("its middle went down"));
   EXPECT_EQ(horizonWords(day, sunset + 2, settings), "");
+}
+
+TEST(SunWords, BedsThatAloneAreMappedAreToldOf) {
+  YardBuilder builder;
+  builder.bed("Walk", "POLYGON((0 0, 6 0, 6 3, 0 3, 0 0))");
+  EXPECT_EQ(groundWords(builder.build()), "");
+  builder.bed("Far", "POLYGON((4000 3000, 4006 3000, 4006 3003, 4000 3003, 4000 3000))");
+  EXPECT_TRUE(groundWords(builder.build()).contains("hours are on the beds"));
 }
 
 }  // namespace
