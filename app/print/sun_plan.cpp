@@ -5,8 +5,10 @@
 #include <cmath>
 #include <QPainter>
 #include <QPainterPath>
+#include <vector>
 
 #include "app/canvas/items.h"
+#include "app/canvas/label.h"
 #include "app/canvas/sun_limits.h"
 #include "app/look/hour_image.h"
 
@@ -84,6 +86,26 @@ void paintTrees(QPainter& painter, const SceneMapping& mapping, const Yard& yard
   }
 }
 
+// The beds' names, those of small ones beside them; pixels are counted from the site's origin.
+std::vector<PlacedLabel> namesOfBeds(const SceneMapping& mapping, const Yard& yard,
+                                     const Theme& theme) {
+  const SceneMapping fromOrigin(Point{}, mapping.scale(), QSizeF(0.0, 0.0));
+  CanvasLook look;
+  look.theme = theme;
+  look.allNames = true;
+  std::vector<Label> wishes;
+  for (const Bed& bed : yard.beds) makeBedItem(bed)->addLabels(wishes, fromOrigin, look);
+  std::erase_if(wishes, [](const Label& label) { return !label.names; });
+  return placeLabels(std::move(wishes), {});
+}
+
+void paintNames(QPainter& painter, const SceneMapping& mapping, std::vector<PlacedLabel>& names,
+                const Theme& theme) {
+  const QPointF origin = mapping.toPixels(Point{});
+  for (const PlacedLabel& name : names) paintLabelLine(painter, name, origin, theme.paper);
+  for (PlacedLabel& name : names) paintLabel(painter, name, origin, theme.paper);
+}
+
 }  // namespace
 
 SceneMapping sunPlanMapping(const SunMap& map) {
@@ -107,7 +129,11 @@ void paintSunPlan(QPainter& painter, const SceneMapping& mapping, const SunMap& 
   paintBarriers(painter, mapping, yard, theme);
   paintTrees(painter, mapping, yard, theme);
   paintBeds(painter, mapping, yard, theme);
-  limits.paintLabels(painter, mapping, theme, {});
+  std::vector<PlacedLabel> names = namesOfBeds(mapping, yard, theme);
+  std::vector<QRectF> taken;
+  for (const PlacedLabel& name : names) taken.push_back(name.box);
+  limits.paintLabels(painter, mapping, theme, taken);
+  paintNames(painter, mapping, names, theme);
 }
 
 }  // namespace tussock

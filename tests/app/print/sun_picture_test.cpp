@@ -32,6 +32,15 @@ int apart(QColor a, QColor b) {
          std::abs(a.blue() - b.blue());
 }
 
+// Around all pixels that differ.
+QRect difference(const QImage& a, const QImage& b) {
+  QRect around;
+  for (int y = 0; y < a.height(); ++y)
+    for (int x = 0; x < a.width(); ++x)
+      if (a.pixel(x, y) != b.pixel(x, y)) around |= QRect(x, y, 1, 1);
+  return around;
+}
+
 // 10.5 m in cells of 1 m: eleven columns, of which the last reaches beyond the ground.
 TEST_F(SunPicture, CellsLieWhereTheyWereCounted) {
   SunMap map(Box{{0.0, 0.0}, {10.5, 10.5}}, Length::metres(1), 11, 11);
@@ -84,6 +93,21 @@ TEST_F(SunPicture, NoFalseHoursRunAlongAWall) {
   EXPECT_LT(apart(image.pixelColor(int(kLeft + 4.0 * pixels), int(kTop + 4.0 * pixels)),
                   Theme::light().building),
             6);
+}
+
+// Only the name tells two pictures apart: it lies about the top of the bed, or above one too small.
+TEST_F(SunPicture, BedsAreNamed) {
+  SunMap map(Box{{0.0, 0.0}, {10.0, 10.0}}, Length::metres(1), 10, 10);
+  const char* const outlines[] = {"POLYGON((2 2, 8 2, 8 6, 2 6, 2 2))",
+                                  "POLYGON((5 5, 5.3 5, 5.3 5.3, 5 5.3, 5 5))"};
+  for (const char* outline : outlines) {
+    const QImage without = drawn(map, test::YardBuilder().bed("", outline).build());
+    const QImage with = drawn(map, test::YardBuilder().bed("Fern walk", outline).build());
+    const QRect name = difference(without, with);
+    EXPECT_GT(name.width(), 40) << outline;
+    EXPECT_LT(name.height(), 40) << outline;
+    EXPECT_NEAR(name.center().x(), kLeft + 700, 140) << outline;
+  }
 }
 
 TEST_F(SunPicture, LongNotesGoOnNewLines) {
