@@ -97,7 +97,8 @@ class Canvas : public QWidget {
   void zoomed();
   void troubled(const QString& words);      // what could not be done, and the remedy
   void lengthDrawn(const QString& length);  // of what is being drawn; empty when nothing is
-  void escaped();                           // Escape, and no tool had a use for it
+  void cancelled();                         // Escape: what was told of a gesture is past
+  void escaped();                           // the same, and no tool had a use for it
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -147,6 +147,7 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     setCursor(Qt::OpenHandCursor);
     return;
   }
+  if (event->key() == Qt::Key_Escape) emit cancelled();
   const bool taken = (tool_ && tool_->key(*event)) || panWithKey(*event);
   if (!taken && event->key() == Qt::Key_Escape)
     emit escaped();

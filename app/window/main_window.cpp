@@ -169,6 +169,7 @@ void MainWindow::wireCanvas() {
   connect(canvas_, &Canvas::pointerLeft, this, [this] { pointer_.reset(); });
   connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
   connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tell);
+  connect(canvas_, &Canvas::cancelled, messages_, &MessageBar::dismiss);
   connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });
   connect(canvas_, &Canvas::countStepped, this, [this](int direction) {
     if (inHand_->holding())

@@ -18,7 +18,7 @@ class MessageBar : public QFrame {
   // Over the top of `area`, which owns it then, and under `above` while that is shown.
   void floatOver(QWidget& area, QWidget* above = nullptr);
 
-  void tell(const QString& words);        // until the next edit or another tool
+  void tell(const QString& words);        // until the next edit, another tool or Escape
   void tellNotice(const QString& words);  // of what others did: one's own edits leave it
   void editMade();
   void dismiss();

@@ -121,6 +121,29 @@ TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByTheNextEdit) {
   EXPECT_FALSE(bar()->isVisible());
 }
 
+TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByEscape) {
+  start();
+  trigger("toolBed");
+  click({0.0, 0.0}, Qt::ShiftModifier);
+  click({2.0, 0.0}, Qt::ShiftModifier);
+  key(Qt::Key_Return);
+  ASSERT_TRUE(bar()->isVisible()) << "two corners make no bed";
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(bar()->isVisible());
+  EXPECT_EQ(inFile().beds.size(), 0u);
+}
+
+TEST_F(MessagesTest, ARefusedCornerIsPutAwayByEscape) {
+  start(YardBuilder().bed("Walk", "POLYGON((0 0, 6 0, 6 4, 0 4, 0 0))").build());
+  trigger("actionFit");
+  document.select({refTo(yard().beds.begin()->id)});
+  drag({6.0, 4.0}, {3.0, -2.0});
+  ASSERT_TRUE(bar()->isVisible()) << "the outline would cross itself";
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(bar()->isVisible());
+  EXPECT_EQ(inFile().beds.begin()->outline.outer.size(), 4u);
+}
+
 TEST_F(MessagesTest, NothingMovesForAMessageAndAnotherToolPutsItAway) {
   start(YardBuilder().bed("Walk", "POLYGON((0 0, 6 0, 6 2, 0 2, 0 0))").build());
   trigger("actionFit");
