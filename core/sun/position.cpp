@@ -89,11 +89,15 @@ Daylight timeAbove(Angle altitude, Date day, Angle latitude, Angle longitude) {
   };
   Daylight result;
   result.transit = transitOf(day, east.radians());
-  if (!isUp(result.transit)) return result;
   const UtcTime before = result.transit - hours(12);
   const UtcTime after = result.transit + hours(12);
-  if (!isUp(before)) result.sunrise = crossing(before, result.transit);
-  if (!isUp(after)) result.sunset = crossing(after, result.transit);
+  const bool first = isUp(before), noon = isUp(result.transit), last = isUp(after);
+  if (!first && !noon && !last) return result;
+  // Near a pole the sun may come up after noon, or have gone down before it.
+  if (!first)
+    result.sunrise = noon ? crossing(before, result.transit) : crossing(result.transit, after);
+  if (!last)
+    result.sunset = noon ? crossing(after, result.transit) : crossing(result.transit, before);
   const auto up = result.sunset.value_or(after) - result.sunrise.value_or(before);
   result.hours = static_cast<double>(up.count()) / 3600.0;
   return result;

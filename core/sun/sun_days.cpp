@@ -135,8 +135,11 @@ std::vector<SunStep> stepsOf(Date day, Angle latitude, Angle longitude, int step
   const UtcTime rise = up.sunrise.value_or(up.transit - std::chrono::hours(12));
   const UtcTime set = up.sunset.value_or(up.transit + std::chrono::hours(12));
   const Site site{latitude, longitude, horizon};
-  addHalf(HalfDay::BeforeNoon, {rise, up.transit}, site, stepMinutes, steps);
-  addHalf(HalfDay::AfterNoon, {up.transit, set}, site, stepMinutes, steps);
+  // Near a pole the sun may come up after noon, or have gone down before it.
+  if (rise < up.transit)
+    addHalf(HalfDay::BeforeNoon, {rise, std::min(set, up.transit)}, site, stepMinutes, steps);
+  if (set > up.transit)
+    addHalf(HalfDay::AfterNoon, {std::max(rise, up.transit), set}, site, stepMinutes, steps);
   return steps;
 }
 

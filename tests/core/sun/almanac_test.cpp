@@ -106,5 +106,44 @@ TEST(PolarTest, YearAtThePolesIsOneDayAndOneNight) {
   }
 }
 
+// At a pole the altitude is the declination, less up to 8.8 seconds of arc of parallax, which the
+// sun climbs in 9 minutes near an equinox; so the pole's one day begins or ends just beside the
+// equinoxes above, at whatever hour that is.
+TEST(PolarTest, TheDayOfAPoleBeginsAtOneEquinoxAndEndsAtTheOther) {
+  const UtcTime spring = utc(2026y / 3 / 20, 14, 45, 36), autumn = utc(2026y / 9 / 23, 0, 5, 39);
+  const Daylight first = timeAbove(Angle(), 2026y / 3 / 20, degrees(90), {});
+  ASSERT_TRUE(first.sunrise);
+  EXPECT_FALSE(first.sunset);
+  EXPECT_GT(*first.sunrise, spring);
+  EXPECT_LT(*first.sunrise, spring + 12min);
+  EXPECT_NEAR(first.hours, 9.3, 0.2) << "until midnight by the sun";
+  const Daylight end = timeAbove(Angle(), 2026y / 9 / 23, degrees(90), {});
+  ASSERT_TRUE(end.sunset);
+  EXPECT_FALSE(end.sunrise);
+  EXPECT_LT(*end.sunset, autumn);
+  EXPECT_GT(*end.sunset, autumn - 12min);
+  EXPECT_EQ(timeAbove(Angle(), 2026y / 3 / 19, degrees(90), {}).hours, 0.0);
+  EXPECT_EQ(timeAbove(Angle(), 2026y / 3 / 21, degrees(90), {}).hours, 24.0);
+  const Daylight south = timeAbove(Angle(), 2026y / 3 / 20, degrees(-90), {});
+  ASSERT_TRUE(south.sunset);
+  EXPECT_FALSE(south.sunrise);
+  EXPECT_LT(*south.sunset, spring);
+  EXPECT_GT(*south.sunset, spring - 12min);
+}
+
+// By the minute, as the sun's place tells it.
+TEST(PolarTest, TheTimeUpIsThatOfTheSunsPlaceNearThePoles) {
+  for (const double latitude : {90.0, 89.95, -89.9, 89.5, 88.0, 75.0})
+    for (sys_days day = 2026y / 3 / 17; day < sys_days(2026y / 3 / 24);
+         day += std::chrono::days(1)) {
+      const Daylight found = timeAbove(Angle(), Date(day), degrees(latitude), degrees(20));
+      int minutes = 0;
+      for (UtcTime at = found.transit - 12h + 30s; at < found.transit + 12h; at += 1min)
+        minutes += sunPosition(at, degrees(latitude), degrees(20)).altitude > Angle();
+      EXPECT_NEAR(found.hours * 60.0, minutes, 1.5)
+          << latitude << ", " << unsigned(Date(day).day());
+    }
+}
+
 }  // namespace
 }  // namespace tussock

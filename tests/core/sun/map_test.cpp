@@ -70,6 +70,18 @@ TEST(SunMapTest, MidnightSunAndPolarNight) {
   EXPECT_EQ(computeSunMap(yardIn(75), onDay(2026y / 12 / 21))->at(3, 3).total(), 0.0);
 }
 
+// The sun comes up at the equinox, at 14:46 UTC (see PolarTest), so after noon at the prime
+// meridian.
+TEST(SunMapTest, TheFirstDayAtThePoleIsCountedFromItsSunrise) {
+  const SunHours first = computeSunMap(yardIn(90), onDay(2026y / 3 / 20))->at(3, 3);
+  EXPECT_EQ(first.beforeNoon, 0.0);
+  EXPECT_NEAR(first.afterNoon, 9.3, 0.2);
+  const SunHours end = computeSunMap(yardIn(-90), onDay(2026y / 3 / 20))->at(3, 3);
+  EXPECT_NEAR(end.beforeNoon, 12.0, 1e-5);
+  EXPECT_NEAR(end.afterNoon, 2.5, 0.2);
+  EXPECT_NEAR(computeSunMap(yardIn(90), onDay(2026y / 3 / 21))->at(3, 3).total(), 24.0, 1e-5);
+}
+
 TEST(SunMapTest, WallOnTheEastTakesTheMorning) {
   Yard yard = yardIn(40);
   Barrier wall;
