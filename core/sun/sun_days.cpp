@@ -110,7 +110,7 @@ std::vector<Date> daysOf(const GrowingSeason& season, int year) {
 }
 
 Angle declinationBand(int stepMinutes) {
-  return Angle::degrees(std::clamp(1.0 + (stepMinutes - 10) / 5.0, 1.0, 3.0));
+  return Angle::degrees(std::clamp(1.0 + (stepMinutes - 10) * 0.4, 1.0, 3.0));
 }
 
 std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,

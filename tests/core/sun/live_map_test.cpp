@@ -2,6 +2,9 @@
 // A map that follows edits is the map computed whole, to the last bit.
 #include "core/sun/live_map.h"
 
+#include <algorithm>
+#include <cmath>
+
 #include <gtest/gtest.h>
 
 #include "tests/core/sun/ray_scene.h"
@@ -147,6 +150,40 @@ TEST(PreviewTest, CoversTheSameGroundMoreCoarsely) {
   EXPECT_EQ(previewRequest(yard).area, seasonRequest(yard).area);
   EXPECT_EQ(previewRequest(yard).stepMinutes, 15);
   EXPECT_EQ(previewRequest(yard).detail, SunDetail::Season);
+}
+
+// What it gives up for speed, beside steps of two minutes in bands of one degree. Hours are told in
+// tenths: it is off by less than half of one in the mean, and by two at worst.
+TEST(PreviewTest, IsNearTheMapInFineSteps) {
+  Yard yard;
+  yard.settings.latitude = Angle::degrees(40);
+  Building house;
+  house.id = Id<Building>(2);
+  house.footprint = rectangle({4, 8}, {14, 15});
+  house.eave = Length::metres(3), house.ridge = Length::metres(6);
+  yard.buildings = yard.buildings.with(house);
+  for (const Point at : {Point{3, 3}, {17, 5}, {20, 17}}) {
+    Tree tree;
+    tree.id = Id<Tree>(10 + static_cast<std::int64_t>(at.x));
+    tree.at = at;
+    tree.height = Length::metres(8), tree.crownRadius = Length::metres(2.5);
+    yard.trees = yard.trees.with(tree);
+  }
+  SunMapRequest request = previewRequest(yard);
+  request.area = {{0, 0}, {24, 20}};
+  const auto quick = computeSunMap(yard, request);
+  request.stepMinutes = 2;
+  const auto fine = computeSunMap(yard, request);
+  double sum = 0.0, most = 0.0;
+  int cells = 0;
+  for (int row = 0; row < fine->rows(); ++row)
+    for (int column = 0; column < fine->columns(); ++column) {
+      const double off = std::abs(quick->at(column, row).total() - fine->at(column, row).total());
+      sum += off, ++cells;
+      most = std::max(most, off);
+    }
+  EXPECT_LT(sum / cells, 0.05);
+  EXPECT_LT(most, 0.2);
 }
 
 }  // namespace
