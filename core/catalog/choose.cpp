@@ -40,10 +40,11 @@ std::vector<Ranked> choose(const Catalogue& catalogue, const Choice& choice) {
         all, [&](const Ranked& one) { return one.suits() != (choice.of == ChoiceOf::Suiting); });
   if (!choice.place && choice.of == ChoiceOf::LeftOut) all.clear();
   if (choice.order)
-    sortBy(all, *choice.order);
+    sortBy(all, *choice.order, catalogue.hemisphere());
   else if (isTyped(choice))
     sortAsFound(all, catalogue, choice.filter.words);
-  if (!choice.order && choice.place && choice.of == ChoiceOf::Suiting) sortBy(all, RankOrder::Fit);
+  if (!choice.order && choice.place && choice.of == ChoiceOf::Suiting)
+    sortBy(all, RankOrder::Fit, catalogue.hemisphere());
   return all;
 }
 

@@ -103,7 +103,8 @@ struct EnumWords<RankOrder> {
                                                    {RankOrder::FirstBloom, "first bloom"},
                                                    {RankOrder::Family, "family"}}};
 };
-// Stable, so that equal ones stay as they were.
-void sortBy(std::vector<Ranked>& ranked, RankOrder order);
+// Stable, so that equal ones stay as they were. The first in flower is the first in the year of
+// that half of the earth, which the weeks of the species must be those of.
+void sortBy(std::vector<Ranked>& ranked, RankOrder order, Hemisphere where);
 
 }  // namespace tussock

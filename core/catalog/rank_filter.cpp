@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/catalog/rank.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -89,8 +90,7 @@ std::vector<Ranked> filtered(std::vector<Ranked> all, const Catalogue& catalogue
   return all;
 }
 
-void sortBy(std::vector<Ranked>& ranked, RankOrder order) {
-  static constexpr WeekRange kNever{kWeeksInYear, kWeeksInYear};  // without flowers: last
+void sortBy(std::vector<Ranked>& ranked, RankOrder order, Hemisphere where) {
   switch (order) {
     case RankOrder::Fit:
       return sortByFit(ranked);
@@ -101,8 +101,7 @@ void sortBy(std::vector<Ranked>& ranked, RankOrder order) {
     case RankOrder::Height:
       return sortByKey(ranked, [](const Species& s) { return s.height(); });
     case RankOrder::FirstBloom:
-      return sortByKey(ranked,
-                       [](const Species& s) { return s.bloomWeeks().value_or(kNever).first; });
+      return sortByKey(ranked, [&](const Species& s) { return firstBloomPlace(s, where); });
     case RankOrder::Family:
       return sortByKey(ranked, [](const Species& s) { return s.family; });
   }

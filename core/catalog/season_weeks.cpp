@@ -71,6 +71,24 @@ Species halfAYearOn(Species species) {
   return species;
 }
 
+// Plants are as far on at a place of the year in one half as in the other.
+int placeInYear(int week, Hemisphere where) {
+  return northernWeek(week, where);
+}
+
+int weekAtPlace(int place, Hemisphere where) {
+  return northernWeek(place, where);
+}
+
+int monthAtPlace(int place, Hemisphere where) {
+  return where == Hemisphere::North ? place + 1 : halfAYearFromMonth(place + 1);
+}
+
+int firstBloomPlace(const Species& species, Hemisphere where) {
+  const auto weeks = species.bloomWeeks();
+  return weeks ? placeInYear(weeks->first, where) : kWeeksInYear;
+}
+
 bool tellsTime(std::string_view column) {
   return isMonth(column) || isWeek(column);
 }

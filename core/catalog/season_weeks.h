@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The weeks of the growing season and its thirds; and seasons on either side of the equator.
+// The weeks of the growing season and its thirds; seasons on either side of the equator, and where
+// a year begins there.
 #pragma once
 
 #include <string>
@@ -31,6 +32,15 @@ struct EnumWords<SeasonThird> {
 // The week north of the equator in which plants are as far on as they are in `week` there.
 [[nodiscard]] int northernWeek(int week, Hemisphere where);  // 0 to 51
 [[nodiscard]] Species halfAYearOn(Species species);
+
+// A garden's year runs from winter to winter: from 1 January north of the equator, from the week
+// of 2 July south of it. Whatever puts weeks or months in a row asks here where they stand in it.
+[[nodiscard]] int placeInYear(int week, Hemisphere where);    // 0 to 51
+[[nodiscard]] int weekAtPlace(int place, Hemisphere where);   // 0 to 51, undoes placeInYear
+[[nodiscard]] int monthAtPlace(int place, Hemisphere where);  // 1 to 12, of a place from 0 to 11
+// Of the first week in flower of a species whose weeks are those of that half; kWeeksInYear, after
+// all others, for one that has none.
+[[nodiscard]] int firstBloomPlace(const Species& species, Hemisphere where);
 
 [[nodiscard]] bool tellsTime(std::string_view column);  // a month or a week of the year
 // A value of the table, "5" or a blank, half a year on; as it is where it tells no time.

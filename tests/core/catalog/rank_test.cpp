@@ -127,10 +127,10 @@ TEST_F(Rank, FiltersByMonthsInFlower) {
 
 TEST_F(Rank, SortsByHeightAndName) {
   auto ranked = all();
-  sortBy(ranked, RankOrder::Height);
+  sortBy(ranked, RankOrder::Height, facts_.hemisphere());
   EXPECT_EQ(ranked.front().species->botanicalName, test::kSpringBeauty);
   EXPECT_EQ(ranked.back().species->botanicalName, test::kJoePye);
-  sortBy(ranked, RankOrder::BotanicalName);
+  sortBy(ranked, RankOrder::BotanicalName, facts_.hemisphere());
   EXPECT_EQ(ranked.front().species->botanicalName, test::kSedge);
 }
 

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/catalog/choose.h"
 #include "core/catalog/own_plants.h"
 #include "core/checks/registry.h"
 #include "core/exchange/plant_csv.h"
@@ -43,6 +44,18 @@ TEST(HalfAYear, TwiceIsWhereItWas) {
   EXPECT_EQ(halfAYearFromMonth(5), 11);
   EXPECT_EQ(halfAYearFromMonth(12), 6);
   EXPECT_EQ(halfAYearFromWeek(30), 4);
+}
+
+TEST(HalfAYear, AYearRunsFromWinterToWinter) {
+  EXPECT_EQ(placeInYear(weekOf(std::chrono::January / 1), Hemisphere::North), 0);
+  EXPECT_EQ(placeInYear(weekOf(std::chrono::July / 2), Hemisphere::South), 0);
+  EXPECT_EQ(placeInYear(weekOf(std::chrono::June / 30), Hemisphere::South), kWeeksInYear - 1);
+  EXPECT_EQ(monthAtPlace(0, Hemisphere::South), 7);
+  EXPECT_EQ(monthAtPlace(11, Hemisphere::South), 6);
+  EXPECT_EQ(monthAtPlace(11, Hemisphere::North), 12);
+  for (const Hemisphere where : {Hemisphere::North, Hemisphere::South})
+    for (int week = 0; week < kWeeksInYear; ++week)
+      EXPECT_EQ(weekAtPlace(placeInYear(week, where), where), week);
 }
 
 TEST(HalfAYear, AFieldIsMovedWhereItTellsTimeAndHoldsIt) {
@@ -110,6 +123,22 @@ TEST(HalfAYear, SummerIsSoughtByTheSeasonOfTheYard) {
   EXPECT_THAT(south.search("january"), Contains(bergamot));
   EXPECT_THAT(south.search("july"), Not(Contains(bergamot)));
   EXPECT_THAT(south.search("spring"), Contains(alexanders));
+}
+
+// What flowers in spring goes before what flowers in fall, and ferns go last, though the southern
+// spring lies late in the calendar's year.
+TEST(HalfAYear, FirstInFlowerIsFirstAfterTheYardsOwnWinter) {
+  const auto namesIn = [](const Catalogue& facts) {
+    Choice choice;
+    choice.order = RankOrder::FirstBloom;
+    std::vector<std::string> names;
+    for (const Ranked& one : choose(facts, choice)) names.push_back(one.species->botanicalName);
+    return names;
+  };
+  const auto north = namesIn(test::tinyCatalogue());
+  ASSERT_GT(north.size(), 3u);
+  EXPECT_EQ(north.front(), test::kSpringBeauty);
+  EXPECT_EQ(namesIn(test::tinyCatalogue().in(Hemisphere::South)), north);
 }
 
 TEST(HalfAYear, ATableIsWrittenAsTheTableHasIt) {
