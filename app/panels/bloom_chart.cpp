@@ -30,10 +30,6 @@ constexpr double kMostNames = 0.52;  // of the width, for the longest name
 constexpr double kShares = 34.0;     // at the right
 constexpr int kMostInFlower = 5;     // more than that are drawn as high
 
-bool has(WeekSet weeks, int week) {
-  return (weeks >> week & 1U) != 0;
-}
-
 QString countsWords() {
   return BloomChart::tr("In flower at once");
 }
@@ -52,15 +48,15 @@ void BloomChart::show(const PlantFigures& figures, WeekSet season, Hemisphere wh
     rows_.push_back({step.species, step.share,
                      showsFlowers(*step.species) ? weeksInFlower(*step.species) : WeekSet{0}});
   const auto order = [where](const Row& row) {
-    return std::pair{
-        row.weeks == 0 ? kWeeksInYear : northernWeek(row.species->bloomWeeks()->first, where),
-        std::string_view(row.species->botanicalName)};
+    return std::pair{row.weeks == 0 ? kWeeksInYear : firstBloomPlace(*row.species, where),
+                     std::string_view(row.species->botanicalName)};
   };
   std::sort(rows_.begin(), rows_.end(),
             [&](const Row& a, const Row& b) { return order(a) < order(b); });
   for (std::size_t week = 0; week < counts_.size(); ++week)
     counts_[week] = int(figures.inFlower[week].size());
   season_ = season;
+  where_ = where;
   updateGeometry();
   update();
 }
@@ -126,6 +122,10 @@ void BloomChart::paintMonthLines(QPainter& painter) const {
   }
 }
 
+bool BloomChart::has(WeekSet weeks, int place) const {
+  return (weeks >> weekAtPlace(place, where_) & 1U) != 0;
+}
+
 void BloomChart::paintRow(QPainter& painter, const Row& row, double top) const {
   const Theme& theme = currentTheme();
   const QRectF weeks = weeksRect();
@@ -144,13 +144,14 @@ void BloomChart::paintRow(QPainter& painter, const Row& row, double top) const {
   painter.setPen(pale ? QPen(theme.edge, 0.8) : QPen(Qt::NoPen));
   painter.setBrush(flower.isValid() ? flower : theme.edge);
   const double step = weeks.width() / kWeeksInYear;
-  for (int week = 0; week < kWeeksInYear;) {
-    int end = week;
+  for (int place = 0; place < kWeeksInYear;) {
+    int end = place;
     while (end < kWeeksInYear && has(row.weeks, end)) ++end;
-    if (end > week)
+    if (end > place)
       painter.drawRoundedRect(
-          QRectF(weeks.left() + week * step, middle - kBand / 2, (end - week) * step, kBand), 2, 2);
-    week = end + 1;
+          QRectF(weeks.left() + place * step, middle - kBand / 2, (end - place) * step, kBand), 2,
+          2);
+    place = end + 1;
   }
 }
 
@@ -163,13 +164,13 @@ void BloomChart::paintCounts(QPainter& painter) const {
   painter.drawText(QRectF(0, weeks.bottom(), weeks.left() - kSpace2, kCounts),
                    Qt::AlignLeft | Qt::AlignBottom, countsWords());
   painter.setPen(Qt::NoPen);
-  for (int week = 0; week < kWeeksInYear; ++week) {
-    const int count = counts_[std::size_t(week)];
-    const bool gap = count == 0 && has(season_, week);
+  for (int place = 0; place < kWeeksInYear; ++place) {
+    const int count = counts_[std::size_t(weekAtPlace(place, where_))];
+    const bool gap = count == 0 && has(season_, place);
     const double height =
         gap ? 3.0 : (kCounts - 5) * std::min(count, kMostInFlower) / kMostInFlower;
     painter.setBrush(gap ? theme.caution : theme.leaf);
-    painter.drawRect(QRectF(weeks.left() + week * step, base - height, step, height));
+    painter.drawRect(QRectF(weeks.left() + place * step, base - height, step, height));
   }
 }
 
@@ -178,10 +179,11 @@ void BloomChart::paintMonths(QPainter& painter) const {
   const double step = weeks.width() / 12.0;
   painter.setFont(fontFor(TextRole::Note));
   painter.setPen(currentTheme().quietInk);
-  for (int month = 1; month <= 12; ++month)
+  for (int place = 0; place < 12; ++place)
     painter.drawText(
-        QRectF(weeks.left() + (month - 1) * step, weeks.bottom() + kCounts, step, kMonths),
-        Qt::AlignCenter, QLocale().standaloneMonthName(month, QLocale::NarrowFormat));
+        QRectF(weeks.left() + place * step, weeks.bottom() + kCounts, step, kMonths),
+        Qt::AlignCenter,
+        QLocale().standaloneMonthName(monthAtPlace(place, where_), QLocale::NarrowFormat));
 }
 
 QString BloomChart::wordsAt(QPoint at) const {
@@ -193,7 +195,8 @@ QString BloomChart::wordsAt(QPoint at) const {
         .arg(text(species.botanicalName), text(species.commonName), bloomWords(species));
   }
   if (at.x() < weeks.left() || at.x() >= weeks.right()) return {};
-  const int week = int((at.x() - weeks.left()) / weeks.width() * kWeeksInYear);
+  const int place = int((at.x() - weeks.left()) / weeks.width() * kWeeksInYear);
+  const int week = weekAtPlace(place, where_);
   return tr("%1: %n in flower", "", counts_[std::size_t(week)]).arg(YearRuler::weekWords(week));
 }
 

@@ -18,7 +18,7 @@ class BloomChart : public QWidget {
   explicit BloomChart(QWidget* parent = nullptr);
 
   // The species must outlive the chart. Weeks of `season` in which nothing flowers are marked. The
-  // species that flowers first in the year of that half of the earth stands first.
+  // year is that of the half of the earth; the species that flowers first in it stands first.
   void show(const PlantFigures& figures, WeekSet season, Hemisphere where);
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;  // with the rows as close as can be read
@@ -40,6 +40,7 @@ class BloomChart : public QWidget {
   [[nodiscard]] double namesWidth() const;
   [[nodiscard]] QRectF weeksRect() const;  // of all rows, without names and shares
   void paintMonthLines(QPainter& painter) const;
+  [[nodiscard]] bool has(WeekSet weeks, int place) const;  // by its place in the year
   void paintRow(QPainter& painter, const Row& row, double top) const;
   void paintCounts(QPainter& painter) const;
   void paintMonths(QPainter& painter) const;
@@ -47,6 +48,7 @@ class BloomChart : public QWidget {
   std::vector<Row> rows_;
   std::array<int, kWeeksInYear> counts_{};
   WeekSet season_ = 0;
+  Hemisphere where_ = Hemisphere::North;
 };
 
 }  // namespace tussock

@@ -19,6 +19,7 @@
 #include "app/panels/species_marks.h"
 #include "app/panels/year_ruler.h"
 #include "core/catalog/bloom.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -31,20 +32,23 @@ std::vector<BloomBand> bandsOf(const Yard& yard, const Catalogue& facts) {
   std::set<std::string> planted;
   for (const Drift& drift : yard.drifts)
     if (!drift.plants.empty()) planted.insert(drift.species);
-  std::vector<BloomBand> bands;
+  std::vector<const Species*> inFlower;
   for (const std::string& name : planted) {
     const Species* species = facts.find(name);
-    if (!species || !species->flowerColour || !species->bloomWeeks()) continue;
-    BloomBand band{text(name), glyphLook(*species, std::nullopt, currentTheme().dark).flower, {}};
+    if (species && species->flowerColour && species->bloomWeeks()) inFlower.push_back(species);
+  }
+  const auto start = [&](const Species* one) { return firstBloomPlace(*one, facts.hemisphere()); };
+  std::stable_sort(inFlower.begin(), inFlower.end(),
+                   [&](const auto* a, const auto* b) { return start(a) < start(b); });
+  std::vector<BloomBand> bands;
+  for (const Species* species : inFlower) {
+    BloomBand band{text(species->botanicalName),
+                   glyphLook(*species, std::nullopt, currentTheme().dark).flower,
+                   {}};
     const WeekSet weeks = weeksInFlower(*species);
     for (int week = 0; week < kWeeksInYear; ++week) band.weeks.push_back((weeks >> week) & 1u);
     bands.push_back(std::move(band));
   }
-  const auto start = [](const BloomBand& band) {
-    return std::find(band.weeks.begin(), band.weeks.end(), true) - band.weeks.begin();
-  };
-  std::stable_sort(bands.begin(), bands.end(),
-                   [&](const auto& a, const auto& b) { return start(a) < start(b); });
   return bands;
 }
 
@@ -173,6 +177,7 @@ void YearPanel::refresh() {
           .elidedText(QString::fromStdString(settings.name), Qt::ElideRight, kHeadWidth));
   place_->setText(placeWords(settings));
   ruler_->setFrosts(settings.lastFrost, settings.firstFrost);
+  ruler_->setHalf(document_.facts().hemisphere());
   ruler_->setBands(bandsOf(document_.yard(), document_.facts()));
 }
 

@@ -14,6 +14,7 @@
 
 #include "app/look/oklab.h"
 #include "app/look/theme.h"
+#include "core/catalog/season_weeks.h"
 
 namespace tussock {
 
@@ -29,18 +30,24 @@ double weeksTo(MonthDay day) {
   return dayOfYear(day) / 7.0;
 }
 
-bool clash(const BloomBand& a, const BloomBand& b) {
-  for (int week = 0; week < kWeeksInYear; ++week) {
-    const std::size_t w = std::size_t(week);
-    const bool near = a.weeks[w] && (b.weeks[w] || (w > 0 && b.weeks[w - 1]) ||
-                                     (w + 1 < b.weeks.size() && b.weeks[w + 1]));
+// The weeks of a band from the left.
+std::vector<bool> placesOf(const BloomBand& band, Hemisphere where) {
+  std::vector<bool> places;
+  for (int place = 0; place < kWeeksInYear; ++place)
+    places.push_back(band.weeks[std::size_t(weekAtPlace(place, where))]);
+  return places;
+}
+
+bool clash(const std::vector<bool>& a, const std::vector<bool>& b) {
+  for (std::size_t w = 0; w < a.size(); ++w) {
+    const bool near = a[w] && (b[w] || (w > 0 && b[w - 1]) || (w + 1 < b.size() && b[w + 1]));
     if (near) return true;
   }
   return false;
 }
 
 // Each band goes on the first row where it is in nobody's way.
-std::vector<int> packed(const std::vector<BloomBand>& bands) {
+std::vector<int> packed(const std::vector<std::vector<bool>>& bands) {
   std::vector<int> rows;
   for (std::size_t i = 0; i < bands.size(); ++i) {
     int row = 0;
@@ -73,9 +80,17 @@ void YearRuler::setForm(Form form) {
   update();
 }
 
+void YearRuler::setHalf(Hemisphere where) {
+  if (where == where_) return;
+  where_ = where;
+  setBands(std::move(bands_));
+}
+
 void YearRuler::setBands(std::vector<BloomBand> bands) {
   bands_ = std::move(bands);
-  rows_ = packed(bands_);
+  places_.clear();
+  for (const BloomBand& band : bands_) places_.push_back(placesOf(band, where_));
+  rows_ = packed(places_);
   rowCount_ = rows_.empty() ? 0 : *std::max_element(rows_.begin(), rows_.end()) + 1;
   update();
 }
@@ -98,13 +113,19 @@ void YearRuler::choose(std::optional<int> week) {
   emit weekChanged(week);
 }
 
+double YearRuler::xOfPlace(double place) const {
+  return kSide + (width() - 2.0 * kSide) * place / kWeeksInYear;
+}
+
 double YearRuler::xOfWeek(double week) const {
-  return kSide + (width() - 2.0 * kSide) * week / kWeeksInYear;
+  const int whole = std::min(int(week), kWeeksInYear - 1);
+  return xOfPlace(placeInYear(whole, where_) + week - whole);
 }
 
 int YearRuler::weekAt(double x) const {
   const double share = (x - kSide) / (width() - 2.0 * kSide);
-  return std::clamp(int(std::floor(share * kWeeksInYear)), 0, kWeeksInYear - 1);
+  const int place = std::clamp(int(std::floor(share * kWeeksInYear)), 0, kWeeksInYear - 1);
+  return weekAtPlace(place, where_);
 }
 
 QSize YearRuler::sizeHint() const {
@@ -128,24 +149,32 @@ void YearRuler::paintEvent(QPaintEvent*) {
   painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), kCorner, kCorner);
 }
 
+// Of the month that begins there; the year's first begins where the year does, though 1 July is
+// the last day of its week.
+double YearRuler::xOfMonth(int place) const {
+  if (place == 0) return xOfPlace(0);
+  if (place == 12) return xOfPlace(kWeeksInYear);
+  return xOfWeek(weeksTo(std::chrono::month{unsigned(monthAtPlace(place, where_))} / 1));
+}
+
 void YearRuler::paintMonths(QPainter& painter) const {
   const Theme& theme = currentTheme();
   const double foot = form_ == Form::Open ? height() - 4.0 : kMonthLine;
   painter.setFont(fontFor(TextRole::Note));
-  for (unsigned month = 1; month <= 12; ++month) {
-    const double left = xOfWeek(weeksTo(std::chrono::month{month} / 1));
-    const double right =
-        month == 12 ? xOfWeek(kWeeksInYear) : xOfWeek(weeksTo(std::chrono::month{month + 1} / 1));
+  for (int place = 0; place < 12; ++place) {
+    const int month = monthAtPlace(place, where_);
+    const double left = xOfMonth(place);
+    const double right = xOfMonth(place + 1);
     painter.setPen(QPen(theme.line, 1));
     painter.drawLine(QPointF(std::round(left) + 0.5, 4), QPointF(std::round(left) + 0.5, foot));
     painter.setPen(theme.quietInk);
     painter.drawText(QRectF(left, 2, right - left, kMonthLine - 4), Qt::AlignCenter,
-                     QLocale().standaloneMonthName(int(month), QLocale::ShortFormat));
+                     QLocale().standaloneMonthName(month, QLocale::ShortFormat));
   }
   if (form_ == Form::Folded) return;
   painter.setPen(QPen(theme.line, 1));
-  for (int week = 0; week <= kWeeksInYear; ++week) {
-    const double x = std::round(xOfWeek(week)) + 0.5;
+  for (int place = 0; place <= kWeeksInYear; ++place) {
+    const double x = std::round(xOfPlace(place)) + 0.5;
     painter.drawLine(QPointF(x, kMonthLine - 1), QPointF(x, kMonthLine + 2));
   }
 }
@@ -162,14 +191,14 @@ void YearRuler::paintBands(QPainter& painter) const {
     const bool pale = !theme.dark && toOklab(bands_[i].colour).lightness > 0.86;
     painter.setPen(pale && !folded ? QPen(theme.edge, 0.7) : QPen(Qt::NoPen));
     painter.setBrush(bands_[i].colour);
-    for (int week = 0; week < kWeeksInYear;) {
-      int end = week;
-      while (end < kWeeksInYear && bands_[i].weeks[std::size_t(end)]) ++end;
-      if (end > week)
-        painter.drawRoundedRect(QRectF(xOfWeek(week), top + rows_[i] * pitch,
-                                       xOfWeek(end) - xOfWeek(week) - 1.0, thick),
+    for (int place = 0; place < kWeeksInYear;) {
+      int end = place;
+      while (end < kWeeksInYear && places_[i][std::size_t(end)]) ++end;
+      if (end > place)
+        painter.drawRoundedRect(QRectF(xOfPlace(place), top + rows_[i] * pitch,
+                                       xOfPlace(end) - xOfPlace(place) - 1.0, thick),
                                 thick / 2, thick / 2);
-      week = std::max(end, week + 1);
+      place = std::max(end, place + 1);
     }
   }
 }
@@ -252,16 +281,17 @@ void YearRuler::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void YearRuler::keyPressEvent(QKeyEvent* event) {
-  const int now = week_.value_or(weekOf(std::chrono::July / 1));
+  const int now = week_ ? placeInYear(*week_, where_) : weekOf(std::chrono::July / 1);
+  const auto go = [this](int place) { choose(weekAtPlace(place, where_)); };
   switch (event->key()) {
     case Qt::Key_Left:
-      return choose(std::max(0, now - 1));
+      return go(std::max(0, now - 1));
     case Qt::Key_Right:
-      return choose(std::min(kWeeksInYear - 1, now + 1));
+      return go(std::min(kWeeksInYear - 1, now + 1));
     case Qt::Key_Home:
-      return choose(0);
+      return go(0);
     case Qt::Key_End:
-      return choose(kWeeksInYear - 1);
+      return go(kWeeksInYear - 1);
     case Qt::Key_Escape:
     case Qt::Key_Delete:
       return choose(std::nullopt);

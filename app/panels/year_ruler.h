@@ -9,6 +9,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "core/model/settings.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -16,7 +17,7 @@ namespace tussock {
 struct BloomBand {
   QString name;
   QColor colour;
-  std::vector<bool> weeks;  // kWeeksInYear of them
+  std::vector<bool> weeks;  // kWeeksInYear of them, from January on
 };
 
 class YearRuler : public QWidget {
@@ -27,11 +28,13 @@ class YearRuler : public QWidget {
   explicit YearRuler(QWidget* parent = nullptr);
 
   void setForm(Form form);
+  // The year that is shown runs from the winter of that half of the earth to the next.
+  void setHalf(Hemisphere where);
   void setBands(std::vector<BloomBand> bands);
   void setFrosts(std::optional<MonthDay> last, std::optional<MonthDay> first);
   void setWeek(std::optional<int> week);
   [[nodiscard]] std::optional<int> week() const { return week_; }
-  [[nodiscard]] double xOfWeek(double week) const;
+  [[nodiscard]] double xOfWeek(double week) const;  // 0 to 52, from January on
   [[nodiscard]] int weekAt(double x) const;
   [[nodiscard]] static QString weekWords(int week);  // "5 August"
 
@@ -51,6 +54,8 @@ class YearRuler : public QWidget {
 
  private:
   void choose(std::optional<int> week);
+  [[nodiscard]] double xOfPlace(double place) const;  // 0 to 52, from the left
+  [[nodiscard]] double xOfMonth(int place) const;     // 0 to 12
   void paintMonths(QPainter& painter) const;
   void paintBands(QPainter& painter) const;
   void paintFrosts(QPainter& painter) const;
@@ -59,8 +64,10 @@ class YearRuler : public QWidget {
   [[nodiscard]] QString wordsAt(int week) const;
 
   Form form_ = Form::Open;
+  Hemisphere where_ = Hemisphere::North;
   std::vector<BloomBand> bands_;
-  std::vector<int> rows_;  // of each band, 0 the topmost
+  std::vector<std::vector<bool>> places_;  // weeks of each band, from the left
+  std::vector<int> rows_;                  // of each band, 0 the topmost
   int rowCount_ = 0;
   std::optional<MonthDay> lastFrost_, firstFrost_;
   std::optional<int> week_;

@@ -86,6 +86,27 @@ TEST_F(FiguresTest, ChartAndProfileTellOfWhatIsUnderThePointer) {
   EXPECT_TRUE(words.contains(QStringLiteral("50\u00A0%"))) << qPrintable(words);
 }
 
+TEST_F(FiguresTest, ASouthernChartRunsFromJulyToJune) {
+  Settings settings = document.yard().settings;
+  settings.latitude = Angle::degrees(-38.4);
+  settings.lastFrost.reset(), settings.firstFrost.reset();
+  Draft draft(document.yard());
+  draft.put(settings);
+  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  list({{"Echinacea purpurea", 0.0}});
+  const auto* chart = shown<BloomChart>("bloom-chart");
+  ASSERT_TRUE(chart);
+  QStringList weeks;
+  for (int x = 0; x < chart->width(); ++x) {
+    const QString words = chart->wordsAt({x, chart->height() - 4});
+    if (!words.isEmpty() && (weeks.isEmpty() || weeks.back() != words)) weeks << words;
+  }
+  ASSERT_EQ(weeks.size(), 52);
+  EXPECT_EQ(weeks.front(), QStringLiteral("2 July: 0 in flower"));
+  EXPECT_EQ(weeks[26], QStringLiteral("1 January: 1 in flower"));
+  EXPECT_EQ(weeks.back(), QStringLiteral("25 June: 0 in flower"));
+}
+
 TEST_F(FiguresTest, APressAddsTheSpeciesThatFillsAGapToTheListInTheFile) {
   Bed dry = *document.yard().beds.find(bed);
   dry.moisture = Moisture::Dry;  // bluestem's: it fills the lack of grasses

@@ -84,6 +84,56 @@ TEST_F(YearTest, TheWayBackFromOneWeekIsShown) {
   EXPECT_EQ(panel.week(), std::nullopt);
 }
 
+// A southern year runs from July to June, so that its growing season lies in one piece between two
+// winters, as a northern one's does (half a year: common practice).
+TEST_F(YearTest, ASouthernYearRunsFromItsOwnWinter) {
+  Settings settings = document.yard().settings;
+  settings.latitude = Angle::degrees(-38.4);
+  settings.lastFrost = std::chrono::October / 5;
+  settings.firstFrost = std::chrono::April / 25;
+  Draft draft(document.yard());
+  draft.put(settings);
+  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  const YearRuler& ruler = *panel.ruler();
+  const auto x = [&](MonthDay day) { return ruler.xOfWeek(weekOf(day)); };
+  EXPECT_LT(x(settings.lastFrost.value()), x(std::chrono::December / 31));
+  EXPECT_LT(x(std::chrono::December / 31), x(std::chrono::January / 8));
+  EXPECT_LT(x(std::chrono::January / 8), x(settings.firstFrost.value()));
+  QTest::mouseClick(panel.ruler(), Qt::LeftButton, {}, at(weekOf(std::chrono::January / 20)));
+  EXPECT_EQ(panel.week(), weekOf(std::chrono::January / 20));
+  QTest::keyClick(panel.ruler(), Qt::Key_Home);
+  EXPECT_EQ(panel.week(), weekOf(std::chrono::July / 2));
+  QTest::keyClick(panel.ruler(), Qt::Key_End);
+  EXPECT_EQ(panel.week(), weekOf(std::chrono::June / 30));
+  QTest::mouseClick(panel.ruler(), Qt::LeftButton, {}, at(kWeeksInYear - 1));
+  QTest::keyClick(panel.ruler(), Qt::Key_Right);
+  EXPECT_EQ(panel.week(), 0) << "over New Year, in the middle of the ruler";
+}
+
+// July to September in the table, so January to March there: one band in one piece, seen on paper.
+TEST_F(YearTest, ASouthernBandIsDrawnWhereItsWeeksStand) {
+  const Id<Drift> planted = plant("Echinacea purpurea", 3, {4, 2});
+  ASSERT_TRUE(document.yard().drifts.find(planted));
+  Settings settings = document.yard().settings;
+  settings.latitude = Angle::degrees(-38.4);
+  settings.lastFrost.reset(), settings.firstFrost.reset();
+  Draft draft(document.yard());
+  draft.put(settings);
+  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  panel.unfold();
+  panel.resize(1200, 100);
+  const QImage seen = panel.ruler()->grab().toImage();
+  const auto inked = [&](MonthDay day) {
+    const int x = int(panel.ruler()->xOfWeek(weekOf(day) + 0.3) * seen.devicePixelRatio());
+    for (int y = int(26 * seen.devicePixelRatio()); y < int(32 * seen.devicePixelRatio()); ++y)
+      if (seen.pixelColor(x, y).hsvSaturationF() > 0.4) return true;
+    return false;
+  };
+  EXPECT_TRUE(inked(std::chrono::February / 15));
+  EXPECT_FALSE(inked(std::chrono::August / 15));
+  EXPECT_FALSE(inked(std::chrono::November / 15));
+}
+
 TEST_F(YearTest, AScreenReaderHearsWhatIsInFlower) {
   plant("Echinacea purpurea", 3, {4, 2});
   QTest::mouseClick(panel.ruler(), Qt::LeftButton, {}, at(30));
