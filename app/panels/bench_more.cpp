@@ -161,7 +161,7 @@ void BenchMore::offerState(const std::string& state) {
   native_->setToolTip(
       state.empty()
           ? tr("Say in which state the yard lies to filter by it")
-          : tr("Recorded as native in %1 (USDA PLANTS, a few plants from memory); a first "
+          : tr("Recorded as native in %1 (USDA PLANTS, a few plants by other lists); a first "
                "filter, no promise")
                 .arg(text(state)));
 }

@@ -58,11 +58,12 @@ bool QtPrompts::choosePrinter(QPrinter& printer) {
 void QtPrompts::tellAbout() {
   QMessageBox::about(
       window_, QObject::tr("About Tussock"),
-      QObject::tr("<h3>Tussock</h3><p>Planting plans for beds of native plants.</p>"
-                  "<p>Plant facts come from the sources named beside them; where plants are "
-                  "recorded is from USDA PLANTS. Sizes, spacings and limits are guidance: local "
-                  "codes, site conditions and licensed practice come first. Before digging, have "
-                  "buried lines marked.</p><p>MIT licence.</p>"));
+      QObject::tr(
+          "<h3>Tussock</h3><p>Planting plans for beds of native plants.</p>"
+          "<p>Plant facts come from the sources named beside them; where plants are "
+          "recorded is mostly from USDA PLANTS. Sizes, spacings and limits are guidance: local "
+          "codes, site conditions and licensed practice come first. Before digging, have "
+          "buried lines marked.</p><p>MIT licence.</p>"));
 }
 
 }  // namespace tussock

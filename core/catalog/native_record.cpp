@@ -5,6 +5,8 @@
 #include <array>
 #include <utility>
 
+#include "core/catalog/source_names.h"
+
 namespace tussock {
 
 namespace {
@@ -85,11 +87,13 @@ std::string_view stateName(std::string_view letters) {
   return at == kStates.end() ? std::string_view() : at->second;
 }
 
-std::string_view nativeRecordOf(const Species& species) {
+std::string nativeRecordOf(const Species& species) {
   const std::string_view keys = species.sourceOf("native_states");
   if (keys == "memory") return "from memory";
   if (keys == "own") return "by your own account";
-  return "USDA PLANTS";
+  const auto other = shippedSourceNames().find(keys);  // of several keys, the USDA's comes first
+  if (keys == "USDA" || other == shippedSourceNames().end()) return "USDA PLANTS";
+  return shortTitle(other->second);
 }
 
 }  // namespace tussock

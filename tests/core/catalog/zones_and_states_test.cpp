@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/support/fact_source.h"
 #include "tests/support/shipped_plant.h"
 
 namespace tussock {
@@ -108,6 +109,69 @@ INSTANTIATE_TEST_SUITE_P(
                     Native{"Rudbeckia triloba", "WI"}, Native{"Ruellia humilis", "WI"},
                     Native{"Symphyotrichum cordifolium", "WI"},
                     Native{"Symphyotrichum novae-angliae", "WI"}));
+
+struct Recorded {
+  const char* species;
+  const char* key;
+  const char* states;
+};
+
+class RecordedStates : public testing::TestWithParam<Recorded> {};
+
+TEST_P(RecordedStates, AreThoseOfTheListThatIsNamed) {
+  const Recorded& list = GetParam();
+  const Species& species = shippedPlant(list.species);
+  std::string states;
+  for (const std::string& state : species.nativeStates)
+    states += (states.empty() ? "" : " ") + state;
+  EXPECT_EQ(states, list.states);
+  EXPECT_EQ(test::sourceOf(species, "native_states"), list.key);
+}
+
+// As read in November 2026, put in order: USDA PLANTS distribution by county, in the copies of
+// github.com/ampautsc/PlantFinder; Lady Bird Johnson Wildflower Center, wildflower.org/plants;
+// wildflowerdaze.com; Plants of the World Online; nativeplanthub.com; Flora of North America. Of
+// the rue anemone Maine is left out, where it is told to be gone.
+INSTANTIATE_TEST_SUITE_P(
+    OtherLists, RecordedStates,
+    testing::Values(
+        Recorded{"Camassia scilloides", "WFC",
+                 "AL AR DC GA IA IL IN KS KY LA MD MI MO MS NC OH OK PA SC TN TX VA WI WV"},
+        Recorded{"Cardamine concatenata", "USDA PLF",
+                 "AL AR CT DC DE FL GA IA IL IN KS KY LA MA MD ME MI MN MO MS NC ND NE NH NJ NY OH "
+                 "OK PA SC SD TN TX VA VT WI WV"},
+        Recorded{"Claytonia virginica", "WFC",
+                 "AL AR CT DC DE GA IA IL IN KS KY LA MA MD MI MN MO MS NC NE NJ NY OH OK PA RI SC "
+                 "TN TX VA VT WI WV"},
+        Recorded{"Dicentra cucullaria", "WFD",
+                 "AL AR CT DE GA IA ID IL IN KS KY MA MD ME MI MN MO MS NC ND NE NH NJ NY OH OK OR "
+                 "PA RI SC SD TN VA VT WA WI WV"},
+        Recorded{
+            "Erythronium americanum", "POWO",
+            "AL CT DE GA IA IL IN KY MA MD ME MI MN MO MS NC NH NJ NY OH PA RI SC TN VA VT WI WV"},
+        Recorded{"Eurybia macrophylla", "USDA PLF",
+                 "CT GA IA IL IN KY MA MD ME MI MN MO NC NH NJ NY OH PA RI SC TN VA VT WI WV"},
+        Recorded{"Jeffersonia diphylla", "WFD",
+                 "AL GA IA IL IN KY MD MI MN NC NJ NY OH PA TN VA WI WV"},
+        Recorded{"Lindera benzoin", "NPH",
+                 "AL AR CT DC DE FL GA IL IN KS KY LA MA MD ME MI MO MS NC NH NJ NY OH OK PA RI SC "
+                 "TN TX VA VT WV"},
+        Recorded{"Podophyllum peltatum", "WFD",
+                 "AL AR CT DE FL GA IA IL IN KS KY LA MA MD ME MI MN MO MS NC NH NJ NY OH OK PA RI "
+                 "SC TN TX VA VT WI WV"},
+        Recorded{"Solidago flexicaulis", "WFD",
+                 "AL AR CT DE GA IA IL IN KS KY LA MA MD ME MI MN MO MS NC ND NE NH NJ NY OH PA RI "
+                 "SC SD TN VA VT WI WV"},
+        Recorded{"Symphyotrichum lateriflorum", "FNA",
+                 "AL AR CT DC DE FL GA IA IL IN KS KY LA MA MD ME MI MN MO MS NC NE NH NJ NY OH OK "
+                 "PA RI SC SD TN TX VA VT WI WV"},
+        Recorded{"Symphyotrichum oolentangiense", "WFC",
+                 "AL AR FL GA IA IL IN KS LA MI MN MO MS NE NY OH OK SD TN TX WI"},
+        Recorded{"Symphyotrichum shortii", "WFD",
+                 "AL AR FL GA IA IL IN KY LA MD MI MN MS NC NY OH PA TN TX VA WI WV"},
+        Recorded{"Thalictrum thalictroides", "WFD",
+                 "AL AR CT DE FL GA IA IL IN KS KY MA MD MI MN MO MS NC NH NJ NY OH OK PA RI SC TN "
+                 "TX VA VT WI WV"}));
 
 class NotNative : public testing::TestWithParam<Native> {};
 
