@@ -89,6 +89,20 @@ TEST(WhyNot, SaysEachReason) {
                                    "not recorded as native in ME (USDA PLANTS)"));
 }
 
+TEST(WhyNot, TheListThatWasReadIsNamed) {
+  Species species = prairieDropseed();
+  const auto said = [&](const char* key) {
+    species.sources = {{"native_states", key}};
+    const auto reasons = whyNot(species, {{}, {}, "ME", ""}, sunProfile("usual"));
+    return reasons.size() == 1 ? reasons.front() : std::string();
+  };
+  EXPECT_EQ(said("USDA"), "not recorded as native in ME (USDA PLANTS)");
+  EXPECT_EQ(said("USDA PLF"), "not recorded as native in ME (USDA PLANTS)");
+  EXPECT_EQ(said("WFC"), "not recorded as native in ME (Lady Bird Johnson Wildflower Center)");
+  EXPECT_EQ(said("memory"), "not recorded as native in ME (from memory)");
+  EXPECT_EQ(said("own"), "not recorded as native in ME (by your own account)");
+}
+
 TEST(WhyNot, TheZonesAtBothEndsFit) {
   for (const char* zone : {"3a", "8b"})
     EXPECT_TRUE(whyNot(prairieDropseed(), {{}, {}, "", zone}, sunProfile("usual")).empty()) << zone;
