@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "app/window/plant_commands.h"
 
+#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
+#include <QLocale>
 #include <stdexcept>
 
 #include "app/files/whole_file.h"
+#include "app/window/busy_pointer.h"
 #include "core/exchange/fault_csv.h"
 #include "core/exchange/plant_csv.h"
 
 namespace tussock {
 
 namespace {
+
+constexpr qsizetype kManyRows = 1000;  // fewer are read before words of it could be read
 
 QString namesWords(const std::vector<std::string>& names) {
   constexpr std::size_t kNamed = 3;
@@ -41,15 +46,29 @@ void PlantCommands::bringIn() {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly))
     return emit told(tr("%1 cannot be read. Check that it is still there.").arg(path));
-  const BroughtIn read =
-      bringInPlants(file.readAll().toStdString(), QFileInfo(path).fileName().toStdString(),
-                    document_.plantLayers().published, personal_.plants());
+  const QByteArray table = file.readAll();
+  const BusyPointer busy;
+  tellOfReading(table);
+  takeIn(QFileInfo(path).fileName(), table.toStdString());
+}
+
+// A long table takes seconds: the words are on the screen before it is read.
+void PlantCommands::tellOfReading(const QByteArray& table) {
+  const qsizetype rows = table.count('\n') - (table.endsWith('\n') ? 1 : 0);
+  if (rows < kManyRows) return;
+  emit told(tr("Reading %1 rows…").arg(QLocale().toString(rows)));
+  QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
+}
+
+void PlantCommands::takeIn(const QString& name, const std::string& table) {
+  const BroughtIn read = bringInPlants(table, name.toStdString(), document_.plantLayers().published,
+                                       personal_.plants());
   try {
     if (!read.taken.empty()) personal_.take(read.taken, tr("Bring in plants"));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
-  if (!read.errors.empty()) emit faultsFound(QFileInfo(path).fileName(), read.errors);
+  if (!read.errors.empty()) emit faultsFound(name, read.errors);
   QString taken = tr("Plants brought in for all your yards: %1.").arg(read.taken.size());
   if (!read.gaveWay.empty())
     taken += tr(" Values of yours gave way for %1; undo brings them back.")

@@ -30,6 +30,8 @@ class PlantCommands : public QObject {
   void faultsFound(const QString& title, const std::vector<tussock::CatalogueError>& faults);
 
  private:
+  void tellOfReading(const QByteArray& table);
+  void takeIn(const QString& name, const std::string& table);
   void write(const QString& suggested, const std::string& csv);
 
   Document& document_;
