@@ -111,7 +111,7 @@ std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading mine = readPersonalPlants(published);
-  expectReadWhole(mine);
+  expectOnlyRowsAtFault(mine);
   const std::vector<OwnSpecies>& before = mine.plants;
   const BroughtIn read = bringInPlants(readFile(path), path, published, before);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';

@@ -2,6 +2,7 @@
 #include "app/document/personal_plants.h"
 
 #include <algorithm>
+#include <optional>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -26,6 +27,13 @@ QString keepBeside(const QString& path) {
   return kept;
 }
 
+// Nothing when there is no such file, or it may not be read.
+std::optional<std::string> personalText() {
+  QFile file(personalPlantsPath());
+  if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
+  return file.readAll().toStdString();
+}
+
 }  // namespace
 
 QString personalPlantsPath() {
@@ -34,21 +42,20 @@ QString personalPlantsPath() {
 }
 
 OwnPlantsReading readPersonalPlants(const Catalogue& published) {
-  const QString path = personalPlantsPath();
-  QFile file(path);
-  if (!file.exists()) return {};
-  if (!file.open(QIODevice::ReadOnly))
-    return {{}, {}, {{path.toStdString(), 0, "", "", "leave to read the file"}}};
-  return readOwnPlants(file.readAll().toStdString(), path.toStdString(), published);
+  const std::string path = personalPlantsPath().toStdString();
+  if (!QFile::exists(personalPlantsPath())) return {};
+  const std::optional<std::string> text = personalText();
+  if (!text) return {{}, {}, {{path, 0, "", "", "leave to read the file"}}};
+  return readOwnPlants(*text, path, published);
 }
 
 QString keepPersonalPlants() {
   return keepBeside(personalPlantsPath());
 }
 
-void expectReadWhole(const OwnPlantsReading& reading) {
+void expectOnlyRowsAtFault(const OwnPlantsReading& reading) {
   constexpr std::size_t kTold = 3;
-  if (reading.errors.empty()) return;
+  if (reading.errors.empty() || reading.onlyRowsAtFault) return;
   std::string text = "Nothing was changed, for the file of your own plants cannot be read whole:";
   for (std::size_t i = 0; i < std::min(kTold, reading.errors.size()); ++i)
     text += ' ' + reading.errors[i].text();
@@ -61,8 +68,14 @@ void expectReadWhole(const OwnPlantsReading& reading) {
 void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published) {
   const QString path = personalPlantsPath();
   QDir().mkpath(QFileInfo(path).path());
-  expectReadWhole(readPersonalPlants(published));
-  saveWhole(path, QByteArray::fromStdString(ownPlantsCsv(plants)));
+  const std::optional<std::string> before = personalText();
+  const OwnPlantsReading read = before ? readOwnPlants(*before, path.toStdString(), published)
+                                       : readPersonalPlants(published);
+  expectOnlyRowsAtFault(read);
+  const std::string csv = before && !read.errors.empty()
+                              ? ownPlantsCsv(plants, *before, read.errors)
+                              : ownPlantsCsv(plants);
+  saveWhole(path, QByteArray::fromStdString(csv));
 }
 
 }  // namespace tussock

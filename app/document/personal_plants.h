@@ -13,10 +13,11 @@ namespace tussock {
 [[nodiscard]] QString personalPlantsPath();
 // Nothing, without an error, when there is no such file. One that cannot be read is an error.
 [[nodiscard]] OwnPlantsReading readPersonalPlants(const Catalogue& published);
-// Throws std::runtime_error, saying what is wrong and what to do, unless all of the file was read:
-// to write it anew would lose the rest.
-void expectReadWhole(const OwnPlantsReading& reading);
-// Puts `plants` in place of the file, if all of that can be read. Throws std::runtime_error.
+// Throws std::runtime_error, saying what is wrong and what to do, unless the file was read but for
+// single rows: to write it anew would lose the rest.
+void expectOnlyRowsAtFault(const OwnPlantsReading& reading);
+// Puts `plants` in place of those that can be read in the file. Rows that cannot be used stay in
+// it, byte for byte, after them. Throws std::runtime_error.
 void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published);
 // Keeps a copy of the file beside it; gives its path.
 QString keepPersonalPlants();

@@ -65,6 +65,7 @@ class PlantTableReader {
   // False when rows cannot be read for want of a column.
   bool readHeader(const TableRow& header) {
     columns_ = header.cells.size();
+    result_.headerLine = header.line;
     if (columns_ == 1 && header.cells.front().find(';') != std::string::npos)
       return fail(header.line, "", header.cells.front().substr(0, 40),
                   "a line of column names with commas between them"),

@@ -2,6 +2,7 @@
 // The rows of a plant table that can be read at all, before any value is looked at.
 #pragma once
 
+#include <cstddef>
 #include <string_view>
 #include <vector>
 
@@ -17,6 +18,7 @@ struct PlantTable {
   ColumnPlaces places;
   std::vector<TableRow> rows;  // as many cells as columns, in UTF-8
   std::vector<CatalogueError> errors;
+  std::size_t headerLine = 0;  // of the column names; 0 when there are none to be read
 };
 [[nodiscard]] PlantTable readPlantTable(std::string_view csv, std::string_view fileName,
                                         ColumnsAsked asked);

@@ -10,6 +10,7 @@
 #include "core/catalog/plant_table.h"
 #include "core/catalog/search.h"
 #include "core/exchange/csv.h"
+#include "core/exchange/kept_rows.h"
 
 namespace tussock {
 
@@ -47,8 +48,11 @@ class OwnPlantsReader {
     PlantTable table = readPlantTable(csv, fileName_, ColumnsAsked::NameOnly);
     result_.errors = std::move(table.errors);
     dropUnknownColumns(table);
+    const std::size_t header = table.headerLine;
     for (const TableRow& row : table.rows) readRow(row.line, cellsOf(row, table.places));
     sortByLine(result_.errors);
+    result_.onlyRowsAtFault =
+        header > 0 && !result_.errors.empty() && result_.errors.front().line > header;
     std::sort(found_.begin(), found_.end(),
               [](const Row& a, const Row& b) { return a.own.botanicalName < b.own.botanicalName; });
     for (Row& row : found_) {
@@ -142,6 +146,27 @@ std::string tableOf(const std::vector<std::string>& columns,
   return csv;
 }
 
+std::vector<PlantCells> recordsOf(const std::vector<OwnSpecies>& plants) {
+  std::vector<PlantCells> rows;
+  for (const OwnSpecies& own : plants) {
+    PlantCells cells{{std::string(kName), own.botanicalName}};
+    for (const OwnFact& fact : own.facts) cells.insert_or_assign(fact.column, fact.value);
+    rows.push_back(std::move(cells));
+  }
+  return rows;
+}
+
+// The filled ones, in the order of the plant table.
+std::vector<std::string> columnsOf(const std::vector<OwnSpecies>& plants) {
+  std::set<std::string_view> filled{kName};
+  for (const OwnSpecies& own : plants)
+    for (const OwnFact& fact : own.facts) filled.insert(fact.column);
+  std::vector<std::string> columns;
+  for (const std::string_view column : kPlantColumns)
+    if (filled.contains(column)) columns.emplace_back(column);
+  return columns;
+}
+
 }  // namespace
 
 OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
@@ -174,18 +199,17 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
-  std::vector<PlantCells> rows;
-  std::set<std::string, std::less<>> filled{std::string(kName)};
-  for (const OwnSpecies& own : plants) {
-    PlantCells cells{{std::string(kName), own.botanicalName}};
-    for (const OwnFact& fact : own.facts) cells.insert_or_assign(fact.column, fact.value);
-    for (const auto& [column, value] : cells) filled.insert(column);
-    rows.push_back(std::move(cells));
-  }
-  std::vector<std::string> columns;
-  for (const std::string_view column : kPlantColumns)
-    if (filled.contains(column)) columns.emplace_back(column);
-  return tableOf(columns, rows);
+  return tableOf(columnsOf(plants), recordsOf(plants));
+}
+
+std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants, std::string_view before,
+                         const std::vector<CatalogueError>& errors) {
+  KeptRows kept(before, errors);
+  std::vector<std::string> columns = kept.columns();
+  for (std::string& column : columnsOf(plants))
+    if (std::find(columns.begin(), columns.end(), column) == columns.end())
+      columns.push_back(std::move(column));
+  return tableOf(columns, recordsOf(plants)) + kept.text(columns.size());
 }
 
 std::string plantsCsv(const Catalogue& catalogue) {

@@ -18,6 +18,8 @@ struct OwnPlantsReading {
   // Rows with errors are left out; the rest is kept. A column that is not known is an error of the
   // first line alone, and its cells are left out.
   std::vector<CatalogueError> errors;
+  // All that is wrong is in rows of their own, so that the table can be written anew around them.
+  bool onlyRowsAtFault = false;
 };
 // A row adds to the published species of its name, or is a new one that must then be whole. Cells
 // that say what is published already are left out, so that a whole table that came from here can
@@ -40,6 +42,12 @@ struct BroughtIn {
 
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);
+// The same in place of the table `before`, where only rows were at fault. After the plants come
+// those rows, byte for byte, under the columns they had; where the plants fill further columns, an
+// empty cell is added to them for each.
+[[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants,
+                                       std::string_view before,
+                                       const std::vector<CatalogueError>& errors);
 // Every column, by name.
 [[nodiscard]] std::string plantsCsv(const Catalogue& catalogue);
 

@@ -57,15 +57,16 @@ TEST_F(PersonalPlants, AreAFileInTheDataFolder) {
 }
 
 TEST_F(PersonalPlants, AFileThatCannotBeReadWholeIsNotWrittenOver) {
-  const QByteArray text = "botanical_name,spacing_cm\nEchinacea purpurea,wide\n";
+  const QByteArray text = "botanical_name,spacing\nEchinacea purpurea,60\n";
   writeFile(text);
   EXPECT_EQ(readPersonalPlants(published_).errors.size(), 1u);
   try {
     savePersonalPlants({{{}, kName, {{"spacing_cm", "61"}}}}, published_);
     ADD_FAILURE() << "written over";
   } catch (const std::runtime_error& refusal) {
-    EXPECT_NE(std::string(refusal.what()).find("line 2, spacing_cm: 'wide' is not a number"),
-              std::string::npos)
+    EXPECT_NE(
+        std::string(refusal.what()).find("line 1: 'spacing' is not a column of the plant table"),
+        std::string::npos)
         << refusal.what();
   }
   EXPECT_EQ(fileText(), text);

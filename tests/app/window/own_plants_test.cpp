@@ -5,7 +5,9 @@
 
 #include <QClipboard>
 #include <QComboBox>
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -96,6 +98,7 @@ class OwnPlants : public test::WindowTest {
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
   }
   void writeFile(const QString& at, const QByteArray& bytes) const {
+    QDir().mkpath(QFileInfo(at).path());
     QFile file(at);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(bytes);
@@ -252,6 +255,25 @@ TEST_F(OwnPlants, AChangeMadeElsewhereIsTakenInAndNotOverwritten) {
   EXPECT_TRUE(shown<QLabel>(QStringLiteral("plant-spread_cm-wrong")));
   EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.66, 1e-12);
   EXPECT_EQ(fileText(personalPlantsPath()), "botanical_name,spacing_cm\nMonarda fistulosa,66\n");
+}
+
+// A row that cannot be used does not hold up the others, and is still there to be mended.
+TEST_F(OwnPlants, OthersAreChangedBesideARowAtFaultWhichStaysAsItWasTyped) {
+  const QByteArray faulty = "Echinacea purpurea, \"wide\" ,x\n";
+  writeFile(personalPlantsPath(),
+            "botanical_name,spacing_cm,notes\nMonarda fistulosa,66,\n" + faulty);
+  window->loadOwnPlants();
+  ASSERT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.66, 1e-12);
+  click("fault-back");
+  click("drift-facts");
+  inAllYards();
+  type("spacing_cm", QStringLiteral("75 cm"));
+  EXPECT_EQ(fileText(personalPlantsPath()),
+            "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,75,\r\n" + faulty);
+  EXPECT_NEAR(document.facts().find(kBergamot)->spacing.metres(), 0.75, 1e-12);
+  undoByKey();
+  EXPECT_EQ(fileText(personalPlantsPath()),
+            "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,66,\r\n" + faulty);
 }
 
 TEST_F(OwnPlants, BroughtInFromAFileWithTheBadRowsTold) {

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "core/exchange/kept_rows.h"
+
+#include <iterator>
+#include <map>
+#include <set>
+#include <utility>
+
+#include "core/catalog/table.h"
+
+namespace tussock {
+
+namespace {
+
+// Where each line begins, the first as line 1, and the end after the last.
+std::vector<std::size_t> lineStarts(std::string_view text) {
+  std::vector<std::size_t> starts{0, 0};
+  for (std::size_t at = 0; at < text.size(); ++at)
+    if (text[at] == '\n' || at + 1 == text.size()) starts.push_back(at + 1);
+  return starts;
+}
+
+}  // namespace
+
+KeptRows::KeptRows(std::string_view csv, const std::vector<CatalogueError>& errors) {
+  Table table = readTable(csv);
+  if (table.rows.empty()) return;
+  columns_ = std::move(table.rows.front().cells);
+  std::map<std::size_t, bool> begins;  // lines on which rows begin: whether they are in step
+  for (const TableRow& row : table.rows) begins[row.line] = row.cells.size() == columns_.size();
+  for (const std::size_t line : table.badQuotes) begins[line] = false;
+  std::set<std::size_t> faulty;
+  for (const CatalogueError& error : errors) faulty.insert(error.line);
+  const std::vector<std::size_t> starts = lineStarts(csv);
+  for (auto row = begins.begin(); row != begins.end(); ++row) {
+    if (!faulty.contains(row->first)) continue;
+    const auto next = std::next(row);
+    const std::size_t from = starts[row->first];
+    const std::size_t to = next == begins.end() ? csv.size() : starts[next->first];
+    rows_.push_back({csv.substr(from, to - from), row->second});
+  }
+}
+
+std::string KeptRows::text(std::size_t columns) const {
+  std::string all;
+  for (const Row& row : rows_) {
+    const std::size_t end = row.text.find_last_not_of("\r\n") + 1;
+    all += row.text.substr(0, end);
+    if (row.inStep && columns > columns_.size()) all.append(columns - columns_.size(), ',');
+    all += row.text.substr(end);
+  }
+  return all;
+}
+
+}  // namespace tussock

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// The rows of a table that could not be used, as they stand there.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/catalog/catalogue.h"
+
+namespace tussock {
+
+class KeptRows {
+ public:
+  // The rows of `csv` that begin on the line of an error; `csv` must have a line of column names
+  // and no error in it, and must live on.
+  KeptRows(std::string_view csv, const std::vector<CatalogueError>& errors);
+
+  [[nodiscard]] const std::vector<std::string>& columns() const { return columns_; }
+  // In their order, byte for byte. Each that has a cell for every column gets empty ones, up to as
+  // many as `columns`; one that is out of step or has an open quotation mark stays as it is.
+  [[nodiscard]] std::string text(std::size_t columns) const;
+
+ private:
+  struct Row {
+    std::string_view text;  // with its line end
+    bool inStep = false;    // as many cells as columns
+  };
+
+  std::vector<std::string> columns_;
+  std::vector<Row> rows_;
+};
+
+}  // namespace tussock
