@@ -51,6 +51,8 @@ class Item {
   virtual void paintEdge(QPainter&, const SceneMapping&, const CanvasLook&) const {}
   // What is written on the plan about it, wishes only: there may be no room.
   virtual void addLabels(std::vector<Label>&, const SceneMapping&, const CanvasLook&) const {}
+  // What no words may lie over, in pixels.
+  virtual void addTaken(std::vector<QRectF>&, const SceneMapping&) const {}
 
  protected:
   void setArea(std::vector<Polygon> area);

@@ -77,6 +77,11 @@ class Taken {
   QHash<std::uint64_t, QList<QRectF>> cells_;
 };
 
+// With the room that is left around it.
+QRectF spread(const QRectF& box, const Label& label) {
+  return box.adjusted(-kApart, -label.over, kApart, label.over);
+}
+
 // The middle first, then further off: shares of the way the label may be moved.
 constexpr std::array<std::pair<double, double>, 13> kMoves{{{0, 0},
                                                             {0, 0.5},
@@ -99,7 +104,7 @@ std::optional<QRectF> placeFor(const Label& label, const Taken& taken) {
     if ((across != 0.0 && label.aside <= 0.0) || (down != 0.0 && label.slide <= 0.0)) continue;
     QRectF box(QPointF(), size);
     box.moveCenter(label.middle + QPointF(across * label.aside, down * label.slide));
-    if (taken.meets(box.adjusted(-kApart, 0, kApart, 0))) continue;
+    if (taken.meets(spread(box, label))) continue;
     if (!label.allowed || label.allowed(box)) return box;
   }
   return std::nullopt;
@@ -113,23 +118,26 @@ std::optional<QRectF> placeAfar(const Label& label, const Taken& taken) {
       const double angle = 2.0 * std::numbers::pi * way / kWays;
       QRectF box(QPointF(), size);
       box.moveCenter(label.middle + QPointF(std::cos(angle), std::sin(angle)) * away);
-      if (!taken.meets(box.adjusted(-kApart, 0, kApart, 0))) return box;
+      if (!taken.meets(spread(box, label))) return box;
     }
   return std::nullopt;
 }
 
-// As it is, with the first line alone, in brief, or with a line from afar.
+// As it is, with the first line alone, with a line from afar, or in brief.
 std::optional<PlacedLabel> place(Label wish, const Taken& taken) {
   if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
   if (wish.lines.size() > 1) {
     wish.lines = {wish.lines.first()};
     if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
   }
-  if (wish.always)
+  const bool soonInBrief = wish.sooner && !wish.brief.isEmpty();
+  if (wish.always && !soonInBrief)
     if (const auto box = placeAfar(wish, taken)) return PlacedLabel{std::move(wish), *box, true};
   if (wish.brief.isEmpty()) return std::nullopt;
   wish.lines = {wish.brief};
   if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
+  if (wish.always && soonInBrief)
+    if (const auto box = placeAfar(wish, taken)) return PlacedLabel{std::move(wish), *box, true};
   return std::nullopt;
 }
 

@@ -26,10 +26,12 @@ struct Label {
   double room = 1e9;     // width in pixels that it may take; later lines go before the first does
   double ground = 1e9;   // square pixels of what it names: larger words would hide it
   double weight = 0;     // more goes first
+  double over = 0.0;     // pixels left free above and below
   double slide = 0.0;    // pixels it may be moved up or down to find a place
   double aside = 0.0;    // and to the left or right
   QString brief{};       // instead, where the lines have no place; none when empty
   bool always = false;   // said with a line to the middle where there is no place near it
+  bool sooner = false;   // in brief near the middle before it is said in full from afar
   std::int64_t set = 0;  // labels of one set stand together: few of many say nothing; 0 for none
   // What it is to lie in: past its edge it would seem to name what lies beside.
   std::optional<ObjectRef> within{};

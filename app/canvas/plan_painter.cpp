@@ -76,8 +76,8 @@ void PlanPainter::paintLabels(QPainter& painter, const QRectF& part, const Scene
 }
 
 std::vector<QRectF> PlanPainter::takenByLabels() const {
-  std::vector<QRectF> boxes;
-  boxes.reserve(labels_.size());
+  std::vector<QRectF> boxes = taken_;
+  boxes.reserve(taken_.size() + labels_.size());
   for (const PlacedLabel& placed : labels_) boxes.push_back(placed.box);
   return boxes;
 }
@@ -94,8 +94,12 @@ void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& 
   everywhere.include(Point{-1e9, -1e9});
   everywhere.include(Point{1e9, 1e9});
   std::vector<Label> wishes;
-  for (const Item* item : scene_.within(everywhere))
-    if (!hidden_.contains(item->ref())) item->addLabels(wishes, fromOrigin, look);
+  taken_.clear();
+  for (const Item* item : scene_.within(everywhere)) {
+    if (hidden_.contains(item->ref())) continue;
+    item->addLabels(wishes, fromOrigin, look);
+    item->addTaken(taken_, fromOrigin);
+  }
   for (Label& label : wishes) {
     const Item* around = label.within ? scene_.find(*label.within) : nullptr;
     if (around)
@@ -103,9 +107,8 @@ void PlanPainter::placeAllLabels(const SceneMapping& mapping, const CanvasLook& 
         return liesIn(*around, fromOrigin, box);
       };
   }
-  std::vector<QRectF> taken;
-  for (const FindingMark& mark : marks_.marks()) taken.push_back(marks_.boxOf(mark, fromOrigin));
-  labels_ = placeLabels(std::move(wishes), std::move(taken));
+  for (const FindingMark& mark : marks_.marks()) taken_.push_back(marks_.boxOf(mark, fromOrigin));
+  labels_ = placeLabels(std::move(wishes), taken_);
   labelScale_ = mapping.scale();
 }
 

@@ -19,6 +19,7 @@ class PlanPainter {
   [[nodiscard]] const std::set<ObjectRef>& hidden() const { return hidden_; }
   // As last painted, in pixels from the site's origin at that scale.
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
+  // And by what no words may lie over.
   [[nodiscard]] std::vector<QRectF> takenByLabels() const;
   // What the name under a point names, in pixels from the site's origin.
   [[nodiscard]] const Item* namedAt(QPointF at) const;
@@ -42,6 +43,7 @@ class PlanPainter {
   std::set<ObjectRef> hidden_;
   // Placed once for a scale, in pixels from the site's origin, so that panning moves no label.
   std::vector<PlacedLabel> labels_;
+  std::vector<QRectF> taken_;  // by what no words may lie over, likewise
   double labelScale_ = 0.0;
 };
 

@@ -12,7 +12,10 @@ namespace {
 
 constexpr Length kReach = Length::centimetres(15);  // so that it can be picked
 constexpr double kRing = 6.0;                       // pixels
+constexpr double kEdge = 2.5;                       // and of paper around it
 constexpr double kBelow = 17.0;                     // pixels from the ring to its words
+constexpr double kBeside = 34.0;                    // that they may be moved aside
+constexpr double kOver = 2.0;                       // that stay free above and below them
 
 class ReadingItem : public Item {
  public:
@@ -26,7 +29,7 @@ class ReadingItem : public Item {
     const QPointF at = mapping.toPixels(reading_.at);
     painter.setPen(Qt::NoPen);
     painter.setBrush(look.theme.paper);
-    painter.drawEllipse(at, kRing + 2.5, kRing + 2.5);
+    painter.drawEllipse(at, kRing + kEdge, kRing + kEdge);
     painter.setPen(QPen(look.theme.ink, 1.6));
     painter.setBrush(look.theme.raised);
     painter.drawEllipse(at, kRing, kRing);
@@ -43,12 +46,17 @@ class ReadingItem : public Item {
         {readingWords(reading_.hours, computed)}, fontFor(TextRole::Note), {}, look.theme.ink};
     label.middle = mapping.toPixels(reading_.at) + QPointF(0.0, kBelow);
     label.weight = 90.0;
+    label.over = kOver;
     label.slide = 2.0 * kBelow;
-    label.always = true;  // what was measured is never left out
-    const QPointF ring(kRing + 3.0, kRing + 3.0);
-    const QRectF mark(mapping.toPixels(reading_.at) - ring, mapping.toPixels(reading_.at) + ring);
-    label.allowed = [mark](const QRectF& box) { return !box.intersects(mark); };
+    label.aside = kBeside;
+    label.brief = briefReading(reading_.hours, computed);
+    label.always = label.sooner = true;  // what was measured is never left out
     labels.push_back(label);
+  }
+
+  void addTaken(std::vector<QRectF>& taken, const SceneMapping& mapping) const override {
+    const QPointF ring(kRing + kEdge, kRing + kEdge);
+    taken.emplace_back(mapping.toPixels(reading_.at) - ring, mapping.toPixels(reading_.at) + ring);
   }
 
  private:

@@ -31,4 +31,9 @@ QString readingWords(double seen, std::optional<double> computed) {
       .arg(figure(seen), figure(*computed), differenceWords(seen - *computed));
 }
 
+QString briefReading(double seen, std::optional<double> computed) {
+  if (!computed) return readingTr("%1 h").arg(figure(seen));
+  return readingTr("%1 h (%2)").arg(figure(seen), figure(*computed));
+}
+
 }  // namespace tussock

@@ -51,6 +51,46 @@ TEST_F(PlanLabels, NeverLieOverOneAnother) {
   }
 }
 
+// Five places a metre apart in each bed, where the sun was seen.
+TEST_F(PlanLabels, GiveWayToWhatWasSeenOfTheSun) {
+  std::int64_t id = 90000;
+  for (const Bed& bed : yard.beds)
+    for (const Point step : {Point{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+      SunReading reading;
+      reading.id = Id<SunReading>(++id);
+      reading.at = boundsOf(bed.outline).centre() + step;
+      reading.hours = 4.5;
+      yard.sunReadings = yard.sunReadings.with(reading);
+      look.readings.push_back({reading.id, 4.5, 7.7});
+    }
+  scene.show(yard);
+  const QString whole = QStringLiteral("4.5 h seen, 7.7 computed: −3.2 h");
+  const QString brief = QStringLiteral("4.5 h (7.7)");
+  for (const double scale : {15.0, 25.0, 40.0, 110.0}) {
+    painter.forgetLabels();
+    const auto& placed = labelsAt(scale);
+    const SceneMapping fromOrigin(Point{}, scale, QSizeF(0.0, 0.0));
+    std::vector<QRectF> rings;
+    for (const SunReading& reading : yard.sunReadings)
+      scene.find(refTo(reading.id))->addTaken(rings, fromOrigin);
+    ASSERT_EQ(rings.size(), yard.sunReadings.size());
+    std::size_t told = 0;
+    for (std::size_t i = 0; i < placed.size(); ++i) {
+      const QString words = placed[i].label.lines.first();
+      told += words == whole || words == brief;
+      for (const QRectF& ring : rings)
+        EXPECT_FALSE(placed[i].box.intersects(ring)) << words.toStdString() << " at " << scale;
+      for (std::size_t j = 0; j < i; ++j)
+        EXPECT_FALSE(placed[i].box.intersects(placed[j].box))
+            << words.toStdString() << " over " << placed[j].label.lines.first().toStdString();
+    }
+    EXPECT_EQ(told, yard.sunReadings.size()) << "at " << scale;
+    const auto kept = painter.takenByLabels();
+    for (const QRectF& ring : rings)
+      EXPECT_TRUE(std::ranges::find(kept, ring) != kept.end()) << "free of the map's own words";
+  }
+}
+
 TEST_F(PlanLabels, AllAreThereWhenAllAreAskedFor) {
   look.allNames = true;
   for (const double scale : {8.0, 15.0, 25.0, 40.0}) {

@@ -203,7 +203,9 @@ TEST_F(SurveyWindow, WhatWasSeenAndComputedStandsOnThePlan) {
   EXPECT_EQ(placeLabels(labels, {there}).size(), 1u) << "beside, with a line";
   const QPointF mark = canvas().mapping().toPixels(reading->at);
   const QRectF below(mark + QPointF(-90, 8), QSizeF(180, 18));
-  const auto moved = placeLabels(labels, {below});
+  std::vector<QRectF> taken{below};
+  canvas().scene().find(refTo(first.reading))->addTaken(taken, canvas().mapping());
+  const auto moved = placeLabels(labels, taken);
   ASSERT_EQ(moved.size(), 1u);
   EXPECT_FALSE(moved[0].box.contains(mark)) << "words do not lie over the mark";
 }
