@@ -74,19 +74,13 @@ void SunStrip::layOut() {
   auto* top = new FlowLayout(kSpace4, kSpace1);
   for (QWidget* part : {makeLooks(), makeSpans(), static_cast<QWidget*>(dayRow_), makeTrees()})
     top->addWidget(part);
-  auto* note = new QPushButton(tr("Note sun seen"));
-  note->setObjectName(QStringLiteral("sun-note"));
-  note->setFocusPolicy(Qt::TabFocus);
-  note->setToolTip(tr("Hours of sun that you have seen at a spot (Y)"));
-  top->addWidget(note);
-  connect(note, &QPushButton::clicked, this, &SunStrip::readingWanted);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(kSpace3, kSpace2, kSpace3, kSpace2);
   column->setSpacing(kSpace1);
   column->addLayout(top);
   column->addWidget(legend_);
   column->addWidget(makeDials());
-  column->addWidget(words_);
+  column->addWidget(makeFoot());
 }
 
 void SunStrip::follow() {
@@ -178,6 +172,20 @@ QWidget* SunStrip::makeDials() {
   return dials_;
 }
 
+// Beside the words, which may be short, so that the choices above stay on one line.
+QWidget* SunStrip::makeFoot() {
+  note_ = new QPushButton(tr("Note sun seen"));
+  note_->setObjectName(QStringLiteral("sun-note"));
+  note_->setFocusPolicy(Qt::TabFocus);
+  note_->setToolTip(tr("Hours of sun that you have seen at a spot (Y)"));
+  connect(note_, &QPushButton::clicked, this, &SunStrip::readingWanted);
+  auto* box = new QWidget;
+  QHBoxLayout* row = rowIn(box);
+  row->addWidget(words_, 1);
+  row->addWidget(note_);
+  return box;
+}
+
 void SunStrip::toggle(SunLook look) {
   choose([look](SunChoice& c) { c.look = c.look == look ? SunLook::Off : look; });
 }
@@ -259,7 +267,8 @@ void SunStrip::showWords() {
   const QString words = !trouble_.isEmpty()        ? trouble_
                         : !pointerWords_.isEmpty() ? pointerWords_
                                                    : wordsOfChoice();
-  words_->setText(words_->fontMetrics().elidedText(words, Qt::ElideRight, width() - 2 * kSpace3));
+  const int room = width() - 2 * kSpace3 - kSpace2 - note_->sizeHint().width();
+  words_->setText(words_->fontMetrics().elidedText(words, Qt::ElideRight, room));
   words_->setToolTip(words);
 }
 

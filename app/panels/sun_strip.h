@@ -41,6 +41,7 @@ class SunStrip : public QFrame {
   QWidget* makeSpans();
   QWidget* makeTrees();
   QWidget* makeDials();
+  QWidget* makeFoot();
   void layOut();
   void follow();
   QPushButton* chip(const QString& name, const QString& words);
@@ -69,6 +70,7 @@ class SunStrip : public QFrame {
   DayRibbon* day_ = nullptr;
   YearDial* year_ = nullptr;
   QLabel* words_ = nullptr;
+  QPushButton* note_ = nullptr;
   QString trouble_;
   QStringList spanWords_;
   std::optional<Point> pointer_;  // where it is on the ground

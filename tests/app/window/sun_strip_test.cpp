@@ -190,6 +190,26 @@ TEST_F(SunInTheWindow, DraggingATreeCarriesItsShadeAlong) {
   EXPECT_EQ(view().map(), document.sunMap());
 }
 
+// The smallest screens that laptops have had for long (common practice).
+TEST_F(SunInTheWindow, TheChoicesTakeOneLineOnASmallScreen) {
+  startShaded();
+  window->resize(1280, 800);
+  for (const Qt::KeyboardModifiers look : {Qt::NoModifier, Qt::ShiftModifier}) {
+    key(Qt::Key_U, look);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window->width() == 1280 && strip()->isVisible(); }));
+    QTest::qWait(0);
+    const auto middle = [&](const char* name) {
+      auto* button = part<QPushButton>(name);
+      return button->mapTo(strip(), button->rect().center()).y();
+    };
+    EXPECT_NEAR(middle("sun-years-15"), middle("sun-hours"), 4);
+  }
+  window->resize(1024, 720);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return canvas().width() < 800; }));
+  QTest::qWait(0);
+  EXPECT_LT(strip()->height() * 2, canvas().height()) << "the plan keeps most of the ground";
+}
+
 TEST_F(SunInTheWindow, TheStripStaysWithinANarrowWindow) {
   startShaded();
   key(Qt::Key_U);
