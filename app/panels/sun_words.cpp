@@ -157,17 +157,24 @@ QString hiddenWords(const CivilDay& day, const Settings& settings, const Dayligh
   return times.isEmpty() ? QString() : sunTr("%1 %2").arg(where, times.join(QStringLiteral(", ")));
 }
 
+QString riseAndSetWords(const CivilDay& day, const Daylight& light) {
+  const QString zone = day.zone(light.transit);
+  if (light.sunrise && light.sunset)
+    return sunTr("Sunrise %1, sunset %2 %3")
+        .arg(day.clock(*light.sunrise), day.clock(*light.sunset), zone);
+  if (light.sunrise)
+    return sunTr("Sunrise %1 %2, and no sunset on this day").arg(day.clock(*light.sunrise), zone);
+  if (light.sunset)
+    return sunTr("Sunset %1 %2, and no sunrise on this day").arg(day.clock(*light.sunset), zone);
+  return sunTr("Midnight sun: it does not set on this day");
+}
+
 }  // namespace
 
 QString daylightWords(const CivilDay& day, const Settings& settings) {
   const Daylight light = daylight(day.date(), settings.latitude, settings.longitude);
-  if (!light.sunrise && light.hours < 12.0)
-    return sunTr("Polar night: the sun does not rise on this day");
-  const QString words =
-      light.sunrise && light.sunset
-          ? sunTr("Sunrise %1, sunset %2 %3")
-                .arg(day.clock(*light.sunrise), day.clock(*light.sunset), day.zone(light.transit))
-          : sunTr("Midnight sun: it does not set on this day");
+  if (light.hours <= 0.0) return sunTr("Polar night: the sun does not rise on this day");
+  const QString words = riseAndSetWords(day, light);
   const Daylight up = timeAbove(Angle(), day.date(), settings.latitude, settings.longitude);
   const QString hidden = up.hours > 0.0
                              ? hiddenWords(day, settings, up)

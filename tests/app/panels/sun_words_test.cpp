@@ -62,5 +62,23 @@ TEST(SunWords, BedsThatAloneAreMappedAreToldOf) {
   EXPECT_TRUE(groundWords(builder.build()).contains("hours are on the beds"));
 }
 
+// At the pole the sun's altitude is its declination, which grows by 0.4 degrees a day in March and
+// is none at 14:46 UTC on 20 March 2026: it is -0.833 degrees some 2.1 days earlier.
+TEST(SunWords, TheDayOnWhichThePoleSeesTheSunComeUpHasNoSunset) {
+  using std::chrono::March;
+  Settings settings;
+  settings.latitude = Angle::degrees(90);
+  settings.longitude = Angle();
+  settings.timeZone = "UTC";
+  const auto on = [&](unsigned day) {
+    const Date date(std::chrono::year(2026), March, std::chrono::day(day));
+    return daylightWords(CivilDay(date, settings), settings).toStdString();
+  };
+  EXPECT_TRUE(on(17).starts_with("Polar night")) << on(17);
+  EXPECT_TRUE(on(18).starts_with("Sunrise 1")) << on(18);
+  EXPECT_NE(on(18).find("no sunset on this day"), std::string::npos) << on(18);
+  EXPECT_TRUE(on(19).starts_with("Midnight sun")) << on(19);
+}
+
 }  // namespace
 }  // namespace tussock::test
