@@ -36,8 +36,7 @@ const Drift* Wording::drift(ObjectRef ref) const {
 
 std::string Wording::species(std::string_view botanicalName) const {
   const Species* known = facts_.find(botanicalName);
-  return known != nullptr && !known->commonName.empty() ? known->commonName
-                                                        : std::string(botanicalName);
+  return known != nullptr ? facts_.nameApart(*known) : std::string(botanicalName);
 }
 
 std::string Wording::plant(ObjectRef ref) const {

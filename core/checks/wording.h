@@ -19,7 +19,7 @@ class Wording {
   [[nodiscard]] const Catalogue& facts() const { return facts_; }
   [[nodiscard]] const Drift* drift(ObjectRef ref) const;  // null when it is none, or has left
 
-  [[nodiscard]] std::string species(std::string_view botanicalName) const;  // the common name
+  [[nodiscard]] std::string species(std::string_view botanicalName) const;  // see nameApart
   [[nodiscard]] std::string plant(ObjectRef drift) const;                   // "wild bergamot"
   [[nodiscard]] std::string inBed(ObjectRef drift) const;   // " in “Walk”", or nothing
   [[nodiscard]] std::string bedName(ObjectRef bed) const;   // "“Walk”" or "the bed"

@@ -22,10 +22,6 @@ namespace {
 
 constexpr double kUsualSpacing = 0.45;  // metres, of a catalogue of perennials
 
-std::string nameOf(const Species& species) {
-  return species.commonName.empty() ? species.botanicalName : species.commonName;
-}
-
 std::string joined(const std::vector<std::string>& names) {
   constexpr std::size_t kMost = 6;
   std::string text;
@@ -203,7 +199,7 @@ class ListMaker {
       ListedSpecies& entry = entries[static_cast<std::size_t>(same - species.begin())];
       entry.share += listed.share;
       entry.matrix = entry.matrix || listed.matrix;
-      twice.insert(nameOf(*known));
+      twice.insert(request_.catalogue.nameApart(*known));
     }
     if (!twice.empty())
       note(fmt::format("{} {} on the list more than once; the shares were added.",
@@ -232,7 +228,7 @@ class ListMaker {
         good.push_back(kind);
         continue;
       }
-      out.push_back(nameOf(*kind.species));
+      out.push_back(request_.catalogue.nameApart(*kind.species));
       if (leastHoursOff(kind, ground_.cells()) <= kNearEnough) near.push_back(kind);
     }
     if (good.empty() && !near.empty()) {
@@ -255,7 +251,7 @@ class ListMaker {
   void leaveOutTheWide(std::vector<FillKind>& kinds) {
     std::vector<std::string> wide;
     for (const FillKind& kind : kinds)
-      if (tooWide(kind)) wide.push_back(nameOf(*kind.species));
+      if (tooWide(kind)) wide.push_back(request_.catalogue.nameApart(*kind.species));
     std::erase_if(kinds, [&](const FillKind& kind) { return tooWide(kind); });
     if (wide.empty()) return;
     note(fmt::format("{} {} left out: the bed is nowhere as wide as the spacing {}.", joined(wide),

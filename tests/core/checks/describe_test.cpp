@@ -57,6 +57,19 @@ TEST(Describe, NeverPartsANumberFromItsUnit) {
   EXPECT_THAT(text.text, HasSubstr("hides 100\u00a0% of"));
 }
 
+// A common name that two species have tells neither from the other.
+TEST(Describe, TellsSpeciesOfOneCommonNameApart) {
+  std::vector<Species> species = tinyCatalogue().species();
+  Species other = *tinyCatalogue().find(kConeflower);
+  other.botanicalName = "Rudbeckia altera";
+  species.push_back(other);
+  const YardBuilder builder = hiddenConeflower();
+  const FindingText text = describe(found(CheckId::HeightOrder, builder, nullptr).at(0),
+                                    builder.build(), Catalogue(species), nullptr);
+  EXPECT_THAT(text.text, HasSubstr("orange coneflower (" + std::string(kConeflower) + ")"));
+  EXPECT_THAT(text.text, HasSubstr("Wild bergamot in"));
+}
+
 TEST(Describe, UsesTheYardsUnits) {
   const FindingText text =
       first(CheckId::HeightOrder, hiddenConeflower().units(UnitSystem::FeetInches));
