@@ -2,6 +2,7 @@
 // A document on a fresh file, with a few species and one bed, for tests of the window's parts.
 #pragma once
 
+#include <optional>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -86,6 +87,13 @@ class OpenYard : public testing::Test {
     Draft draft(document.yard());
     draft.put(std::move(object));
     return draft.finish(label);
+  }
+  // As far south of the equator, with no frosts told unless they are given.
+  void moveSouth(std::optional<MonthDay> lastFrost = {}, std::optional<MonthDay> firstFrost = {}) {
+    Settings settings = document.yard().settings;
+    settings.latitude = -settings.latitude;
+    settings.lastFrost = lastFrost, settings.firstFrost = firstFrost;
+    ASSERT_TRUE(document.commit(put(settings, "Move south")));
   }
   [[nodiscard]] ChangeSet renamed(const char* name) const {
     Bed changed = *document.yard().beds.find(bed);

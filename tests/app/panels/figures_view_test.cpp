@@ -87,12 +87,7 @@ TEST_F(FiguresTest, ChartAndProfileTellOfWhatIsUnderThePointer) {
 }
 
 TEST_F(FiguresTest, ASouthernChartRunsFromJulyToJune) {
-  Settings settings = document.yard().settings;
-  settings.latitude = Angle::degrees(-38.4);
-  settings.lastFrost.reset(), settings.firstFrost.reset();
-  Draft draft(document.yard());
-  draft.put(settings);
-  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  moveSouth();
   list({{"Echinacea purpurea", 0.0}});
   const auto* chart = shown<BloomChart>("bloom-chart");
   ASSERT_TRUE(chart);

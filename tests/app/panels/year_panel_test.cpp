@@ -87,18 +87,13 @@ TEST_F(YearTest, TheWayBackFromOneWeekIsShown) {
 // A southern year runs from July to June, so that its growing season lies in one piece between two
 // winters, as a northern one's does (half a year: common practice).
 TEST_F(YearTest, ASouthernYearRunsFromItsOwnWinter) {
-  Settings settings = document.yard().settings;
-  settings.latitude = Angle::degrees(-38.4);
-  settings.lastFrost = std::chrono::October / 5;
-  settings.firstFrost = std::chrono::April / 25;
-  Draft draft(document.yard());
-  draft.put(settings);
-  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  const MonthDay lastFrost = std::chrono::October / 5, firstFrost = std::chrono::April / 25;
+  moveSouth(lastFrost, firstFrost);
   const YearRuler& ruler = *panel.ruler();
   const auto x = [&](MonthDay day) { return ruler.xOfWeek(weekOf(day)); };
-  EXPECT_LT(x(settings.lastFrost.value()), x(std::chrono::December / 31));
+  EXPECT_LT(x(lastFrost), x(std::chrono::December / 31));
   EXPECT_LT(x(std::chrono::December / 31), x(std::chrono::January / 8));
-  EXPECT_LT(x(std::chrono::January / 8), x(settings.firstFrost.value()));
+  EXPECT_LT(x(std::chrono::January / 8), x(firstFrost));
   QTest::mouseClick(panel.ruler(), Qt::LeftButton, {}, at(weekOf(std::chrono::January / 20)));
   EXPECT_EQ(panel.week(), weekOf(std::chrono::January / 20));
   QTest::keyClick(panel.ruler(), Qt::Key_Home);
@@ -114,12 +109,7 @@ TEST_F(YearTest, ASouthernYearRunsFromItsOwnWinter) {
 TEST_F(YearTest, ASouthernBandIsDrawnWhereItsWeeksStand) {
   const Id<Drift> planted = plant("Echinacea purpurea", 3, {4, 2});
   ASSERT_TRUE(document.yard().drifts.find(planted));
-  Settings settings = document.yard().settings;
-  settings.latitude = Angle::degrees(-38.4);
-  settings.lastFrost.reset(), settings.firstFrost.reset();
-  Draft draft(document.yard());
-  draft.put(settings);
-  ASSERT_TRUE(document.commit(draft.finish("Move south")));
+  moveSouth();
   panel.unfold();
   panel.resize(1200, 100);
   const QImage seen = panel.ruler()->grab().toImage();

@@ -42,6 +42,14 @@ class MessagesTest : public test::WindowTest {
     EXPECT_FALSE(document.isOpen());
     EXPECT_EQ(bytesOf(name), before);
   }
+  void endABedAfterTwoCorners() {
+    start();
+    trigger("toolBed");
+    click({0.0, 0.0}, Qt::ShiftModifier);
+    click({2.0, 0.0}, Qt::ShiftModifier);
+    key(Qt::Key_Return);
+    ASSERT_TRUE(bar()->isVisible()) << "two corners make no bed";
+  }
   // Sets SQLite's user_version of a whole yard file.
   void makeNewer(const QString& name) const {
     sqlite3* file = nullptr;
@@ -109,12 +117,7 @@ TEST_F(MessagesTest, AFailedEditIsPutAwayByTheNextThatIsMade) {
 }
 
 TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByTheNextEdit) {
-  start();
-  trigger("toolBed");
-  click({0.0, 0.0}, Qt::ShiftModifier);
-  click({2.0, 0.0}, Qt::ShiftModifier);
-  key(Qt::Key_Return);
-  EXPECT_TRUE(bar()->isVisible()) << "two corners make no bed";
+  endABedAfterTwoCorners();
   click({2.0, 2.0}, Qt::ShiftModifier);
   key(Qt::Key_Return);
   EXPECT_EQ(inFile().beds.size(), 1u);
@@ -122,12 +125,7 @@ TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByTheNextEdit) {
 }
 
 TEST_F(MessagesTest, WhatAToolCouldNotDoIsPutAwayByEscape) {
-  start();
-  trigger("toolBed");
-  click({0.0, 0.0}, Qt::ShiftModifier);
-  click({2.0, 0.0}, Qt::ShiftModifier);
-  key(Qt::Key_Return);
-  ASSERT_TRUE(bar()->isVisible()) << "two corners make no bed";
+  endABedAfterTwoCorners();
   key(Qt::Key_Escape);
   EXPECT_FALSE(bar()->isVisible());
   EXPECT_EQ(inFile().beds.size(), 0u);
