@@ -78,9 +78,7 @@ bool SunView::documentsMapDoes() const {
 SunWorker::Job SunView::job() const {
   if (!preview_) return {shown_, seasonRequest(shown_), SunWorker::Way::Whole};
   SunWorker::Job job{shown_, previewRequest(document_.yard()), SunWorker::Way::Follow};
-  if (choice_.span == SunSpan::Season) return job;
-  job.request.detail = SunDetail::Months;
-  job.way = SunWorker::Way::Whole;
+  if (choice_.span != SunSpan::Season) job.request.detail = SunDetail::Months;
   return job;
 }
 

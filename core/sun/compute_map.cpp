@@ -31,15 +31,15 @@ class Worker {
   Worker(const SunWork& work, Sums& sums) : work_(work), sums_(sums), tally_(work.grid) {}
 
   void take(const DayClass& days, std::stop_token stop) {
-    const std::vector<Part> parts = work_.partsOf(days);
-    const bool single = parts.size() == 1;
-    if (held_ && (!single || *held_ != parts[0].mean)) finish();
-    count(days, single ? parts[0].days : 1, stop);
+    const Counting counting = work_.countingOf(days);
+    const bool single = counting.parts.size() == 1;
+    if (held_ && (!single || *held_ != counting.parts[0].mean)) finish();
+    count(days, counting.atOnce, stop);
     if (single) {
-      held_ = parts[0].mean;
+      held_ = counting.parts[0].mean;
       return;
     }
-    for (const Part& part : parts) sums_.add(tally_.count(), part.mean, part.days);
+    for (const Part& part : counting.parts) sums_.add(tally_.count(), part.mean, part.days);
     tally_.clear();
   }
   void finish() {

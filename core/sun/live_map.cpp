@@ -44,9 +44,10 @@ struct LiveSunMap::State {
   std::optional<Settings> settings;  // of the last yard; nothing before it, or when it was not kept
   SunWork work;
   std::vector<SeasonStep> steps;
+  std::vector<std::vector<Part>> parts;  // by class of days
   std::vector<Caster> casters;
   std::vector<ShadeTrack> tracks;
-  std::vector<SunCount> sums;
+  std::vector<SunCount> sums;  // by mean
   Pen pen;
   std::vector<Columns> touched;  // by row
 
@@ -63,12 +64,14 @@ struct LiveSunMap::State {
 
   // The light along some columns of a row, added or taken back. What lies outside of them is left
   // as it is, since each span is cut off at the same columns both times.
-  void addRow(std::size_t step, int row, Columns within, double sign, Pen& with,
-              SunCount& sum) const {
+  void addRow(std::size_t step, int row, Columns within, int sign, Pen& with,
+              std::vector<SunCount>& to) const {
     with.spans.clear();
     for (const ShadeTrack& track : tracks) track.spansIn(step, row, within, with.spans);
     const SeasonStep& at = steps[step];
-    with.light.add(with.spans, sign * at.hours * kUnitsPerHour, sum.changesOf(at.half, row));
+    for (const Part& part : parts[at.dayClass])
+      with.light.add(with.spans, at.hours * kUnitsPerHour, to[part.mean].changesOf(at.half, row),
+                     sign * part.days);
   }
 
   // False when the tracks would take too much room, or when stopped.
@@ -90,26 +93,31 @@ struct LiveSunMap::State {
     settings.reset();
     work = workOf(yard, request);
     steps = seasonStepsOf(work);
+    parts.clear();
+    for (const DayClass& days : work.classes) parts.push_back(work.countingOf(days).parts);
     casters = castersOf(work.solids);
-    sums.assign(1, SunCount(work.grid));
+    sums.assign(work.spans.days.size(), SunCount(work.grid));
   }
 
-  void countStep(std::size_t step, Pen& with, SunCount& sum) const {
-    sum.open[static_cast<int>(steps[step].half)] += wholeUnits(steps[step].hours * kUnitsPerHour);
+  void countStep(std::size_t step, Pen& with, std::vector<SunCount>& to) const {
+    const SeasonStep& at = steps[step];
+    for (const Part& part : parts[at.dayClass])
+      to[part.mean].open[static_cast<int>(at.half)] +=
+          part.days * wholeUnits(at.hours * kUnitsPerHour);
     for (int row = 0; row < work.grid.rows; ++row)
-      addRow(step, row, {0, work.grid.columns}, 1.0, with, sum);
+      addRow(step, row, {0, work.grid.columns}, 1, with, to);
   }
 
   bool countAll(std::stop_token stop) {
-    SunCount others(work.grid);
+    std::vector<SunCount> others(sums.size(), SunCount(work.grid));
     inHalves(steps.size(), [&](Share share) {
       Pen own;
-      SunCount& sum = share.first == 0 ? sums[0] : others;
+      std::vector<SunCount>& to = share.first == 0 ? sums : others;
       for (std::size_t i = share.first; i < steps.size() && !stop.stop_requested();
            i += share.stride)
-        countStep(i, own, sum);
+        countStep(i, own, to);
     });
-    sums[0].add(others, 1);
+    for (std::size_t mean = 0; mean < sums.size(); ++mean) sums[mean].add(others[mean], 1);
     return !stop.stop_requested();
   }
 
@@ -135,19 +143,19 @@ struct LiveSunMap::State {
   void swapTracks(std::vector<Change>& changes) {
     for (Change& change : changes) std::swap(tracks[change.caster], change.track);
   }
-  void addTouched(std::size_t step, double sign) {
+  void addTouched(std::size_t step, int sign) {
     for (int row = 0; row < work.grid.rows; ++row)
       if (const Columns within = touched[static_cast<std::size_t>(row)]; within.from < within.to)
-        addRow(step, row, within, sign, pen, sums[0]);
+        addRow(step, row, within, sign, pen, sums);
   }
 
   // Counts what is touched out as it was, and in as it is.
   void recount(std::vector<Change>& changes, std::stop_token stop) {
     for (std::size_t step = 0; step < steps.size() && !stop.stop_requested(); ++step) {
       findTouched(changes, step);
-      addTouched(step, -1.0);
+      addTouched(step, -1);
       swapTracks(changes);
-      addTouched(step, 1.0);
+      addTouched(step, 1);
       swapTracks(changes);
     }
     swapTracks(changes);
@@ -177,7 +185,6 @@ SunMapRequest previewRequest(const Yard& yard) {
 }
 
 LiveSunMap::LiveSunMap(SunMapRequest request) : state_(std::make_unique<State>()) {
-  request.detail = SunDetail::Season;
   state_->request = std::move(request);
 }
 LiveSunMap::~LiveSunMap() = default;

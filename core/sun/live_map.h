@@ -11,13 +11,12 @@
 
 namespace tussock {
 
-// Coarse enough to follow the pointer: the season over the same ground as seasonRequest, cells of
-// 0.25 m or more, 15 minutes.
+// Coarse enough to follow the pointer: the season, without its months, over the same ground as
+// seasonRequest, cells of 0.25 m or more, 15 minutes.
 [[nodiscard]] SunMapRequest previewRequest(const Yard& yard);
 
 class LiveSunMap {
  public:
-  // Months are not kept, whatever the request says.
   explicit LiveSunMap(SunMapRequest request);
   ~LiveSunMap();
   LiveSunMap(LiveSunMap&&) noexcept;

@@ -45,11 +45,12 @@ void RowLight::enter(std::span<const Span> spans) {
   }
 }
 
-void RowLight::add(std::span<const Span> spans, double units, std::int64_t* changes) {
+void RowLight::add(std::span<const Span> spans, double units, std::int64_t* changes,
+                   std::int64_t times) {
   if (spans.empty()) return;
   if (spans.size() == 1) {
     const Span& span = spans.front();
-    const std::int64_t kept = wholeUnits(units * keeping_.off(span.density));
+    const std::int64_t kept = times * wholeUnits(units * keeping_.off(span.density));
     changes[span.columns.from] += kept;
     changes[span.columns.to] -= kept;
     return;
@@ -65,7 +66,7 @@ void RowLight::add(std::span<const Span> spans, double units, std::int64_t* chan
   std::int64_t before = 0;
   places_.each([&](int column) {
     density += std::exchange(denser_[static_cast<std::size_t>(column)], 0);
-    const std::int64_t kept = wholeUnits(units * keeping_.off(density));
+    const std::int64_t kept = times * wholeUnits(units * keeping_.off(density));
     changes[column] += kept - before;
     before = kept;
   });

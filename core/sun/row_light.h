@@ -27,10 +27,11 @@ struct Span {
 
 class RowLight {
  public:
-  // `units` of sun, less what gets through the spans, added to the changes of the row (one more
-  // than its columns); taken back with `units` below 0, to the last unit. Spans are in order of
-  // group; those of one group have one density, and count once where they overlap.
-  void add(std::span<const Span> spans, double units, std::int64_t* changes);
+  // `units` of sun, less what gets through the spans, added so many times to the changes of the
+  // row (one more than its columns); taken back with `times` below 0, to the last unit. Spans are
+  // in order of group; those of one group have one density, and count once where they overlap.
+  void add(std::span<const Span> spans, double units, std::int64_t* changes,
+           std::int64_t times = 1);
 
  private:
   void enter(std::span<const Span> spans);

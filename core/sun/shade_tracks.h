@@ -12,12 +12,13 @@
 
 namespace tussock {
 
-// A step of the season with the day that it belongs to and the hours of all days it stands for.
+// A step of the season with the day that it belongs to and the hours that are counted at once.
 struct SeasonStep {
   SunPosition sun;
   MonthDay day{};
   double hours = 0.0;
   HalfDay half = HalfDay::BeforeNoon;
+  std::size_t dayClass = 0;  // by place among the work's
 };
 [[nodiscard]] std::vector<SeasonStep> seasonStepsOf(const SunWork& work);
 

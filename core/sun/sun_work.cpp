@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -192,13 +193,14 @@ class RowMeans {
 
 }  // namespace
 
-std::vector<Part> SunWork::partsOf(const DayClass& days) const {
-  if (spans.months.empty()) return {{0, days.days}};
-  std::vector<Part> parts;
+Counting SunWork::countingOf(const DayClass& days) const {
+  if (spans.months.empty()) return {days.days, {{0, 1}}};
+  Counting counting;
   for (std::size_t i = 0; i < spans.months.size(); ++i)
     if (const int count = days.inMonth[static_cast<unsigned>(spans.months[i]) - 1u]; count > 0)
-      parts.push_back({i, count});
-  return parts;
+      counting.parts.push_back({i, count});
+  if (counting.parts.size() == 1) std::swap(counting.atOnce, counting.parts[0].days);
+  return counting;
 }
 
 std::vector<SunStep> SunWork::stepsOf(const DayClass& days) const {

@@ -22,6 +22,12 @@ struct Part {
   std::size_t mean = 0;  // which
   int days = 0;
 };
+// How the steps of a class of days are counted, so that rounding is the same wherever they are:
+// some days at once where all count towards one mean, otherwise one day, times the days of each.
+struct Counting {
+  int atOnce = 1;
+  std::vector<Part> parts;  // days: how many times what was counted at once
+};
 
 struct SunWork {
   SunMapRequest request;
@@ -31,8 +37,7 @@ struct SunWork {
   Spans spans;
   Angle latitude, longitude;
 
-  // Of a class's days, how many count towards which mean.
-  [[nodiscard]] std::vector<Part> partsOf(const DayClass& days) const;
+  [[nodiscard]] Counting countingOf(const DayClass& days) const;
   [[nodiscard]] std::vector<SunStep> stepsOf(const DayClass& days) const;
 };
 // Throws as computeSunMap does.

@@ -43,10 +43,10 @@ void SunMapLargeAsDense(benchmark::State& state) {
 }
 
 // A tree carried a hand's breadth at a time, the map following.
-void SunMapDrag(benchmark::State& state) {
+void dragATree(benchmark::State& state, const SunMapRequest& request) {
   Yard yard = bench::referenceYard();
   const bench::OneCore oneCore;
-  LiveSunMap live(bench::requestOf(40, 25, 0.25, 15));
+  LiveSunMap live(request);
   benchmark::DoNotOptimize(live.update(yard));
   Tree tree = *yard.trees.begin();
   double step = 0.1;
@@ -56,6 +56,15 @@ void SunMapDrag(benchmark::State& state) {
     yard.trees = yard.trees.with(tree);
     benchmark::DoNotOptimize(live.update(yard));
   }
+}
+void SunMapDrag(benchmark::State& state) {
+  dragATree(state, bench::requestOf(40, 25, 0.25, 15));
+}
+// While one month, or the worst, is looked at.
+void SunMapDragMonths(benchmark::State& state) {
+  SunMapRequest request = bench::requestOf(40, 25, 0.25, 15);
+  request.detail = SunDetail::Months;
+  dragATree(state, request);
 }
 // The window's shared map: months kept.
 void SunMapMonths(benchmark::State& state) {
@@ -86,6 +95,7 @@ BENCHMARK(SunMapLarge)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapLargeAsDense)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapFourDays)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapDrag)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
+BENCHMARK(SunMapDragMonths)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 BENCHMARK(SunMapMonths)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime();
 
 }  // namespace

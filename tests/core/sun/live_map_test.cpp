@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/sun/month_map.h"
 #include "tests/core/sun/ray_scene.h"
 
 namespace tussock {
@@ -23,6 +24,13 @@ void expectSame(const SunMap& a, const SunMap& b) {
       ASSERT_EQ(a.at(column, row).afterNoon, b.at(column, row).afterNoon) << column << ' ' << row;
       ASSERT_EQ(a.underBuilding(column, row), b.underBuilding(column, row));
     }
+}
+
+void expectSameMonths(const SunMap& a, const SunMap& b) {
+  ASSERT_FALSE(a.months().empty());
+  ASSERT_EQ(a.months(), b.months());
+  for (std::size_t month = 0; month < a.months().size(); ++month)
+    expectSame(monthMapOf(a, a.months()[month]), monthMapOf(b, b.months()[month]));
 }
 
 SunMapRequest small() {
@@ -75,6 +83,22 @@ TEST_P(Following, EqualsTheWholeMapAfterEachChange) {
     ASSERT_TRUE(followed && whole);
     EXPECT_EQ(live.lastWork() == LiveSunMap::Work::Whole, edit == 0);
     expectSame(*followed, *whole);
+    changeOne();
+  }
+}
+
+TEST_P(Following, KeepsTheMonthsToo) {
+  yard.settings.latitude = Angle::degrees(uniform(-55, 65));
+  SunMapRequest request = small();
+  request.detail = SunDetail::Months;
+  LiveSunMap live(request);
+  for (int edit = 0; edit < 3; ++edit) {
+    const auto followed = live.update(yard);
+    const auto whole = computeSunMap(yard, request);
+    ASSERT_TRUE(followed && whole);
+    EXPECT_EQ(live.lastWork() == LiveSunMap::Work::Whole, edit == 0);
+    expectSame(*followed, *whole);
+    expectSameMonths(*followed, *whole);
     changeOne();
   }
 }
