@@ -126,17 +126,16 @@ const std::vector<SunProfile>& sunProfiles() {
        6.0, 3.0},
       {"two-to-six",
        "Lady Bird Johnson Wildflower Center: sun 6 hours or more, part shade 2 to 6, shade less "
-       "than 2 (NC State Extension alike; Penn State and Nebraska Extension too, when their "
-       "partial "
-       "sun, 4 to 6, and partial shade, 2 to 4, are taken together)",
+       "than 2 (NC State Extension alike, as others quote it; Penn State and Nebraska Extension "
+       "too, when their partial sun, 4 to 6, and partial shade, 2 to 4, are taken together)",
        6.0, 2.0},
       {"four-to-six",
        "Penn State Extension and Nebraska Extension, partial sun: 4 to 6 hours; their partial "
        "shade, 2 to 4, and shade, less than 2, counted as shade",
        6.0, 4.0},
       {"one-and-a-half",
-       "Huddleston and Crawford, Easy Gardens for North Central Texas: part from more than one and "
-       "a half hours to less than six",
+       "Huddleston and Crawford, Easy Gardens for North Central Texas, as told by the Abilene "
+       "Reporter-News: part from more than one and a half hours to less than six",
        6.0, 1.5},
   };
   return profiles;

@@ -5,8 +5,9 @@
 # UTM zone 31 on its central meridian, so that the grid's north is true north; the scene's origin
 # is at 40 degrees north, 3 degrees east. Times are by local solar time, in steps of 0.1 h, looking
 # along the light every half cell.
-# "sh insolation.sh 0.25 1" has steps of 0.25 h and looks once a cell. The times told at the end are
-# of this shell and of what it ran: to be set beside the benchmark SunMapFourDays.
+# "sh insolation.sh 0.25 0.5 > reference_quarter_hour.csv" has steps of 0.25 h instead; with 0.25 1
+# it looks once a cell. The times told at the end are of this shell and of what it ran: to be set
+# beside the benchmark SunMapFourDays.
 set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 if [ -z "${GISRC:-}" ]; then
