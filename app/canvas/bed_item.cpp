@@ -77,8 +77,9 @@ class BedItem : public Item {
       font.setWeight(QFont::DemiBold);
       Label label{{name_}, font, {}, look.theme.ink};
       label.middle = mapping.toPixels(Point{bounds().centre().x, bounds().high.y}) - QPointF(0, 14);
-      // A bed too small for its name is still told, beside its marks.
-      label.room = room < kNamedFrom ? 0.0 : std::max(room * 1.6, kRoomForName);
+      // A bed too small for its name is still told, beside its marks; so is a narrow one.
+      const double longest = std::max(room, mapping.pixels(bounds().height()));
+      label.room = longest < kNamedFrom ? 0.0 : std::max(room * 1.6, kRoomForName);
       label.aside = room * 0.5;
       label.slide = kNameSlide;
       label.always = look.allNames;

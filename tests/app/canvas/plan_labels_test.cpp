@@ -91,6 +91,14 @@ TEST_F(PlanLabels, GiveWayToWhatWasSeenOfTheSun) {
   }
 }
 
+// As small as where the plan shares a small window with the sun's strip.
+TEST_F(PlanLabels, EachBedIsNamedWhereTheWholeYardIsSmall) {
+  QStringList told;
+  for (const PlacedLabel& placed : labelsAt(9.0)) told << placed.label.lines.first();
+  for (const Bed& bed : yard.beds)
+    EXPECT_TRUE(told.contains(QString::fromStdString(bed.name))) << bed.name;
+}
+
 TEST_F(PlanLabels, AllAreThereWhenAllAreAskedFor) {
   look.allNames = true;
   for (const double scale : {8.0, 15.0, 25.0, 40.0}) {
