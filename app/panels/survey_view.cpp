@@ -12,6 +12,7 @@
 #include "app/look/theme.h"
 #include "app/panels/field_text.h"
 #include "app/panels/scrolled.h"
+#include "core/planting/grow.h"
 #include "core/sun/survey_reading.h"
 
 namespace tussock {
@@ -23,6 +24,13 @@ QLabel* cell(const QString& words, const char* look, Qt::Alignment at = Qt::Alig
   label->setProperty("look", QLatin1String(look));
   label->setAlignment(at | Qt::AlignVCenter);
   return label;
+}
+
+// What was noted with a reading, or else the bed that it was taken in.
+QString whereWords(const SunReading& reading, const Yard& yard) {
+  if (!reading.note.empty()) return QString::fromStdString(reading.note);
+  const Bed* bed = bedAt(yard, reading.at);
+  return bed ? QString::fromStdString(bed->name) : QString();
 }
 
 // Heights are held between 0.3 and 3 times that drawn, light between none and all.
@@ -132,10 +140,17 @@ void SurveyView::addRow(int row, const ReadingCompared& compared) {
   auto* day = new QPushButton(QString::fromStdString(formatDate(reading->day)));
   day->setObjectName(QStringLiteral("survey-reading-%1").arg(compared.reading.value()));
   day->setProperty("look", QStringLiteral("link"));
-  day->setToolTip(QString::fromStdString(reading->note));
   connect(day, &QPushButton::clicked, this,
           [this, ref = refTo(compared.reading)] { document_.select({ref}); });
-  grid->addWidget(day, row, 0, Qt::AlignLeft);
+  auto* first = new QVBoxLayout;
+  first->setSpacing(0);
+  first->addWidget(day, 0, Qt::AlignLeft);
+  if (const QString where = whereWords(*reading, document_.yard()); !where.isEmpty()) {
+    QLabel* place = cell(where, "note");
+    place->setWordWrap(true);
+    first->addWidget(place);
+  }
+  grid->addLayout(first, row, 0);
   grid->addWidget(cell(hoursText(compared.observed), "body", Qt::AlignRight), row, 1);
   grid->addWidget(cell(hoursText(compared.computed), "body", Qt::AlignRight), row, 2);
   grid->addWidget(cell(differenceWords(compared.residual()), "strong", Qt::AlignRight), row, 3);

@@ -87,6 +87,35 @@ TEST_F(SurveyWindow, HoursSeenAreNotedWhereOneClicks) {
   EXPECT_TRUE(inFile().sunReadings.empty());
 }
 
+TEST_F(SurveyWindow, ARowTellsWhereItWasSeen) {
+  startSurveyed();
+  const SunReading first = *inFile().sunReadings.begin();
+  const auto rowWords = [&] {
+    QStringList words;
+    for (const QLabel* label :
+         window->findChild<QWidget*>(QStringLiteral("survey"))->findChildren<QLabel*>())
+      if (label->isVisible()) words << label->text();
+    return words;
+  };
+  ASSERT_TRUE(QTest::qWaitFor([&] { return rowWords().count(QStringLiteral("Walk")) == 6; }));
+  document.select({refTo(first.id)});
+  auto* note = [&]() -> QLineEdit* {
+    QLineEdit* found = nullptr;
+    (void)QTest::qWaitFor([&] { return (found = shown<QLineEdit>("reading-note")) != nullptr; });
+    return found;
+  }();
+  ASSERT_TRUE(note);
+  note->setFocus();
+  QTest::keyClicks(note, QStringLiteral("By the gate"));
+  QTest::keyClick(note, Qt::Key_Return);
+  EXPECT_EQ(inFile().sunReadings.find(first.id)->note, "By the gate");
+  document.select({});
+  EXPECT_TRUE(QTest::qWaitFor([&] {
+    return rowWords().contains(QStringLiteral("By the gate")) &&
+           rowWords().count(QStringLiteral("Walk")) == 5;
+  }));
+}
+
 TEST_F(SurveyWindow, ItsDayLiesWhereTheSunIsKnownWell) {
   startSurveyed();
   const SunReading before = *inFile().sunReadings.begin();
