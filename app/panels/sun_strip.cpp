@@ -2,6 +2,7 @@
 #include "app/panels/sun_strip.h"
 
 #include <array>
+#include <QApplication>
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QEvent>
@@ -274,6 +275,8 @@ void SunStrip::showWords() {
 
 void SunStrip::place() {
   const bool shown = view().choice().look != SunLook::Off;
+  // Keys go back to the plan, not to what happens to be next.
+  if (!shown && isAncestorOf(QApplication::focusWidget())) canvas_.setFocus();
   setVisible(shown);
   if (!shown) return canvas_.setFoot(0);
   const int wide = std::clamp(canvas_.width() - 2 * kSpace3, kNarrowest, kWidest);

@@ -57,6 +57,18 @@ TEST_F(SunInTheWindow, ArrowKeysStepTheDateAndTheTime) {
   EXPECT_EQ(view().choice().minute, 12 * 60 + 55);
 }
 
+// The keys would otherwise go on to whatever comes after the dial, such as the search for plants.
+TEST_F(SunInTheWindow, PutAwayFromItsDialItLeavesTheKeysToThePlan) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  auto* year = part<YearDial>("sun-year");
+  year->setFocus();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return year->hasFocus(); }));
+  QTest::keyClick(year, Qt::Key_U, Qt::ShiftModifier);
+  EXPECT_FALSE(strip()->isVisible());
+  EXPECT_TRUE(canvas().hasFocus());
+}
+
 TEST_F(SunInTheWindow, TheSunIsDraggedThroughTheDay) {
   startShaded();
   key(Qt::Key_U, Qt::ShiftModifier);
