@@ -92,7 +92,7 @@ void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions&
     return;
   }
   ensurePainting();
-  const SunPictureText text{yard.settings.name, sunSpan(yard, request, mean), notes,
+  const SunPictureText text{yard.settings.name, sunHeading(yard, request, mean), notes,
                             sunProfile(yard.settings.sunProfile), options.bedsOnly};
   writeSunPicture(map, yard, text, QString::fromStdString(options.out));
 }

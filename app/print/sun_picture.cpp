@@ -32,9 +32,8 @@ void paintHeader(QPainter& painter, const SunPictureText& text, int width, const
       painter.fontMetrics().elidedText(QString::fromStdString(text.title), Qt::ElideRight, width));
   painter.setFont(fontFor(TextRole::Body));
   painter.setPen(theme.quietInk);
-  painter.drawText(
-      QRect(kSpace5, 34, width, 20), Qt::AlignVCenter,
-      QObject::tr("Mean hours of direct sun a day, %1").arg(QString::fromStdString(text.span)));
+  painter.drawText(QRect(kSpace5, 34, width, 20), Qt::AlignVCenter,
+                   QString::fromStdString(text.heading));
 }
 
 // A round length in the yard's units that takes up no more than kBarPixels.

@@ -14,7 +14,7 @@ namespace tussock {
 
 struct SunPictureText {
   std::string title;
-  std::string span;            // the day or the season
+  std::string heading;         // what the hours are
   std::vector<SunNote> notes;  // printed below the legend
   SunProfile classes;          // marked on the legend
   bool bedsOnly = false;       // the map tells of the beds' ground only

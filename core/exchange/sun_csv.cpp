@@ -16,11 +16,12 @@ struct Column {
   const char* name;
   const char* description;
 };
-constexpr std::array<Column, 5> kColumns{{{"x_m", "Cell centre, metres east of the site's origin"},
-                                          {"y_m", "Cell centre, metres north of the site's origin"},
-                                          {"hours", "Mean hours of direct sun a day"},
-                                          {"before_noon", "Those before solar noon"},
-                                          {"after_noon", "Those after solar noon"}}};
+constexpr std::array<Column, 5> kColumns{
+    {{"x_m", "Cell centre, metres east of the site's origin"},
+     {"y_m", "Cell centre, metres north of the site's origin"},
+     {"hours", "Hours of direct sun a day, the mean of the days told in the notes"},
+     {"before_noon", "Those before solar noon"},
+     {"after_noon", "Those after solar noon"}}};
 
 }  // namespace
 

@@ -104,8 +104,8 @@ std::string grownText(const Yard& yard, double years) {
                      years == 1.0 ? "year" : "years", rated, yard.trees.size());
 }
 
-}  // namespace
-
+// The day, or the season's first and last with the year, and whether it is a guess; the month,
+// where the mean is of one.
 std::string sunSpan(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
   if (request.day) return dated(*request.day);
   const GrowingSeason season = growingSeason(yard.settings);
@@ -122,6 +122,13 @@ std::string sunSpan(const Yard& yard, const SunMapRequest& request, const SunMea
       break;
   }
   return all;
+}
+
+}  // namespace
+
+std::string sunHeading(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
+  const std::string span = sunSpan(yard, request, mean);
+  return request.day ? "Hours of direct sun on " + span : "Mean hours of direct sun a day, " + span;
 }
 
 std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {

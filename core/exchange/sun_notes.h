@@ -19,10 +19,9 @@ struct SunMean {
   std::chrono::month month = std::chrono::June;  // where the span is a month
   double years = 0.0;
 };
-// "20 June 2027", or the season's first and last day with the year, and whether it is a guess; the
-// month, where the mean is of one.
-[[nodiscard]] std::string sunSpan(const Yard& yard, const SunMapRequest& request,
-                                  const SunMean& mean);
+// What the hours are: "Hours of direct sun on 20 June 2027", or the mean of which days.
+[[nodiscard]] std::string sunHeading(const Yard& yard, const SunMapRequest& request,
+                                     const SunMean& mean);
 // Days, place, ground, skyline, cells, steps, trees and their leaf dates, the source of the sun
 // classes, and where shade is missing or doubtful; figures in the yard's units.
 [[nodiscard]] std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request,
