@@ -17,8 +17,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr std::size_t kDates = 4;
-const std::array<Date, kDates> kDays{2026y / 3 / 21, 2026y / 6 / 21, 2026y / 9 / 23,
+constexpr std::size_t kDates = 5;
+const std::array<Date, kDates> kDays{2026y / 3 / 21, 2026y / 6 / 21, 2026y / 7 / 18, 2026y / 9 / 23,
                                      2026y / 12 / 21};
 
 const std::string kFolder = std::string(TUSSOCK_TEST_DATA) + "/insolation";
@@ -42,8 +42,8 @@ std::vector<Reading> readings(const std::string& name = "reference.csv") {
   std::vector<Reading> result;
   for (std::string line; std::getline(file, line);) {
     Reading r;
-    if (std::sscanf(line.c_str(), "%lf,%lf,%lf,%lf,%lf,%lf", &r.at.x, &r.at.y, &r.hours[0],
-                    &r.hours[1], &r.hours[2], &r.hours[3]) == 6)
+    if (std::sscanf(line.c_str(), "%lf,%lf,%lf,%lf,%lf,%lf,%lf", &r.at.x, &r.at.y, &r.hours[0],
+                    &r.hours[1], &r.hours[2], &r.hours[3], &r.hours[4]) == 7)
       result.push_back(r);
   }
   return result;
@@ -56,23 +56,47 @@ class Insolation : public testing::TestWithParam<std::size_t> {
   [[nodiscard]] static double ours(const SunMap& map, const Reading& cell) {
     return map.hoursAt(cell.at).value().total();
   }
+
+  struct Agreement {
+    double withinHalfAnHour = 0.0;  // share of the ground
+    double mean = 0.0;              // hours, ours less theirs
+    double openDay = 0.0;           // of the cell with the most sun, alike
+  };
+  [[nodiscard]] Agreement agreement(const std::vector<Reading>& with) {
+    EXPECT_EQ(with.size(), 1511u);
+    const SunMap map = mapOn(kDays[GetParam()], 0.0);
+    double close = 0.0, sum = 0.0, theirDay = 0.0, ourDay = 0.0;
+    for (const Reading& cell : with) {
+      theirDay = std::max(theirDay, theirs(cell));
+      ourDay = std::max(ourDay, ours(map, cell));
+      const double gap = ours(map, cell) - theirs(cell);
+      close += std::abs(gap) <= 0.5 ? 1.0 : 0.0;
+      sum += gap;
+    }
+    const auto count = static_cast<double>(with.size());
+    const Agreement found{close / count, sum / count, ourDay - theirDay};
+    RecordProperty("share_within_half_an_hour", std::to_string(found.withinHalfAnHour));
+    RecordProperty("mean_hours_apart", std::to_string(found.mean));
+    RecordProperty("open_day_apart", std::to_string(found.openDay));
+    return found;
+  }
 };
 
-TEST_P(Insolation, AgreesOnTheGround) {
-  ASSERT_EQ(cells.size(), 1511u);
-  const SunMap map = mapOn(kDays[GetParam()], 0.0);
-  int close = 0;
-  double sum = 0.0;
-  for (const Reading& cell : cells) {
-    const double gap = ours(map, cell) - theirs(cell);
-    close += std::abs(gap) <= 0.5;
-    sum += gap;
-  }
-  const auto count = static_cast<double>(cells.size());
-  RecordProperty("share_within_half_an_hour", std::to_string(close / count));
-  RecordProperty("mean_hours_apart", std::to_string(sum / count));
-  EXPECT_GE(close / count, 0.97);
-  EXPECT_LE(std::abs(sum / count), 0.1);
+// r.sun's day on open ground is a whole number of its steps, and where that is not near its length
+// all its hours are as much too long: by 0.15 h in steps of a quarter of an hour on 21 June, by
+// 0.10 h in steps of 0.1 h on 18 July. On the other dates the means are held to a tenth of an hour.
+TEST_P(Insolation, AgreesInStepsOfAQuarterOfAnHour) {
+  const Agreement found = agreement(readings("reference_quarter_hour.csv"));
+  EXPECT_GE(found.withinHalfAnHour, 0.97) << "two of its steps";
+  EXPECT_LE(std::abs(found.mean), kDays[GetParam()] == Date(2026y / 6 / 21) ? 0.25 : 0.1);
+  EXPECT_LE(std::abs(found.openDay), 0.25);
+}
+
+TEST_P(Insolation, AgreesInStepsOfATenthOfAnHour) {
+  const Agreement found = agreement(cells);
+  EXPECT_GE(found.withinHalfAnHour, 0.97);
+  EXPECT_LE(std::abs(found.mean), kDays[GetParam()] == Date(2026y / 7 / 18) ? 0.2 : 0.1);
+  EXPECT_LE(std::abs(found.openDay), 0.1 + 1e-9);
 }
 
 // What is left over. r.sun takes a cell's height as that of its centre, so an edge may lie up to
@@ -89,31 +113,7 @@ TEST_P(Insolation, TheRestIsTheRastersEdges) {
   EXPECT_EQ(explained, static_cast<int>(cells.size()));
 }
 
-// In steps of a quarter of an hour, r.sun's day on open ground is a whole number of them: on
-// 21 June 15.00 h, 0.15 h too long. By so much its mean may be further from ours.
-TEST_P(Insolation, AgreesInStepsOfAQuarterOfAnHour) {
-  const std::vector<Reading> coarse = readings("reference_quarter_hour.csv");
-  ASSERT_EQ(coarse.size(), cells.size());
-  const SunMap map = mapOn(kDays[GetParam()], 0.0);
-  int close = 0;
-  double sum = 0.0, theirDay = 0.0, ourDay = 0.0;
-  for (const Reading& cell : coarse) {
-    theirDay = std::max(theirDay, theirs(cell));
-    ourDay = std::max(ourDay, ours(map, cell));
-    const double gap = ours(map, cell) - theirs(cell);
-    close += std::abs(gap) <= 0.5;
-    sum += gap;
-  }
-  const auto count = static_cast<double>(coarse.size());
-  RecordProperty("open_day_apart", std::to_string(ourDay - theirDay));
-  RecordProperty("share_within_half_an_hour", std::to_string(close / count));
-  RecordProperty("mean_hours_apart", std::to_string(sum / count));
-  EXPECT_LE(std::abs(ourDay - theirDay), 0.25);
-  EXPECT_GE(close / count, 0.97);
-  EXPECT_LE(std::abs(sum / count), 0.1 + std::abs(ourDay - theirDay));
-}
-
-INSTANTIATE_TEST_SUITE_P(FourDates, Insolation, testing::Range(std::size_t{0}, kDates));
+INSTANTIATE_TEST_SUITE_P(FiveDates, Insolation, testing::Range(std::size_t{0}, kDates));
 
 }  // namespace
 }  // namespace tussock

@@ -22,14 +22,14 @@ while IFS=, read -r what x0 y0 x1 y1 height; do
   heights="max($heights,if(x()>$east+$x0&&x()<$east+$x1&&y()>$north+$y0&&y()<$north+$y1,$height,0))"
 done < "$here/scene.csv"
 r.mapcalc --quiet "elevation = double($heights)"
-for day in 80 172 266 355; do # 21 March, 21 June, 23 September, 21 December
+for day in 80 172 199 266 355; do # 21 March, 21 June, 18 July, 23 September, 21 December
   r.sun --quiet elevation=elevation day=$day step="${1:-0.1}" distance_step="${2:-0.5}" insol_time=hours_$day
 done
 times >&2
-# Every third cell each way, ground only: x, y, hours on the four days.
-echo x_m,y_m,march_h,june_h,september_h,december_h >&3
-r.out.xyz --quiet input=elevation,hours_80,hours_172,hours_266,hours_355 separator=comma |
+# Every third cell each way, ground only: x, y, hours on the five days.
+echo x_m,y_m,march_h,june_h,july_h,september_h,december_h >&3
+r.out.xyz --quiet input=elevation,hours_80,hours_172,hours_199,hours_266,hours_355 separator=comma |
   awk -F, -v e=$east -v n=$north '$3 == 0 {
     x = $1 - e; y = $2 - n
-    if (int(x * 4) % 3 == 0 && int(y * 4) % 3 == 0) printf "%.3f,%.3f,%g,%g,%g,%g\n", x, y, $4, $5, $6, $7
+    if (int(x * 4) % 3 == 0 && int(y * 4) % 3 == 0) printf "%.3f,%.3f,%g,%g,%g,%g,%g\n", x, y, $4, $5, $6, $7, $8
   }' >&3
