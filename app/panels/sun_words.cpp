@@ -37,7 +37,8 @@ const MonthHours* monthShown(const SunChoice& choice, const SunYear& year) {
 // A cell is covered as a whole where its middle is.
 Cover coverHere(const SunView& view, Point at) {
   const Cover cover = coverAt(view.yard(), at);
-  const bool cellCovered = !view.grid().empty() && !view.grid().hoursAt(at);
+  const auto map = view.map();
+  const bool cellCovered = map && map->underBuildingAt(at);
   return cover == Cover::Open && cellCovered ? Cover::Roof : cover;
 }
 
@@ -111,8 +112,12 @@ QString sunWordsAt(const SunView& view, Point at) {
 }
 
 std::optional<double> hoursShownAt(const SunView& view, Point at) {
-  if (coverHere(view, at) != Cover::Open) return std::nullopt;
-  return view.grid().hoursAt(at);
+  const auto map = view.map();
+  const auto year = map ? map->yearAt(at) : std::nullopt;
+  if (!year || coverHere(view, at) != Cover::Open) return std::nullopt;
+  if (view.choice().span == SunSpan::Season) return year->mean.total();
+  const MonthHours* month = monthShown(view.choice(), *year);
+  return month ? std::optional(month->hours.total()) : std::nullopt;
 }
 
 QString briefSunWordsAt(const SunView& view, Point at) {

@@ -31,7 +31,7 @@ std::string sunMapToCsv(const SunMap& map) {
   for (const Column& column : kColumns) header.emplace_back(column.name);
   csv += csvRecord(header);
   for (int row = 0; row < map.rows(); ++row)
-    for (int column = 0; column < map.columns(); ++column) {
+    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
       const Point p = map.centreOf(column, row);
       if (map.underBuilding(column, row) || !map.known(column, row) || !map.area().contains(p))
         continue;

@@ -13,13 +13,11 @@
 
 namespace tussock {
 
-// Columns given are within the grid's and never none.
+// Columns given are within those asked for and never none.
 class DarkRows {
  public:
   explicit DarkRows(const Grid& grid)
-      : words_(static_cast<std::size_t>(grid.columns) / 64u + 1u),
-        bits_(words_ * static_cast<std::size_t>(grid.rows)),
-        around_(static_cast<std::size_t>(grid.rows), kNone) {}
+      : words_(wordsOf(grid.asked)), bits_(words_.size()), around_(grid.asked.size(), kNone) {}
 
   void darken(int row, Columns columns) {
     Columns& around = around_[static_cast<std::size_t>(row)];
@@ -81,12 +79,16 @@ class DarkRows {
     std::size_t first, last;
     std::uint64_t firstMask, lastMask;
   };
-  std::uint64_t* bitsOf(int row) { return bits_.data() + words_ * static_cast<std::size_t>(row); }
-  [[nodiscard]] const std::uint64_t* bitsOf(int row) const {
-    return bits_.data() + words_ * static_cast<std::size_t>(row);
+  // The bit past the last column is there too and never set, so that every run ends.
+  static std::vector<Columns> wordsOf(std::vector<Columns> rows) {
+    for (Columns& row : rows)
+      row = row.empty() ? Columns() : Columns{row.from / 64, row.to / 64 + 1};
+    return rows;
   }
+  std::uint64_t* bitsOf(int row) { return bits_.data() + words_.of(row); }
+  [[nodiscard]] const std::uint64_t* bitsOf(int row) const { return bits_.data() + words_.of(row); }
 
-  std::size_t words_;  // to a row; the last bit is never set, so that every run ends
+  RaggedRows words_;
   std::vector<std::uint64_t> bits_;
   std::vector<Columns> around_;  // by row, all that is dark
 };

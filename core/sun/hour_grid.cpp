@@ -9,19 +9,31 @@ namespace tussock {
 
 namespace {
 
+constexpr double kMostDrawn = 1.6e6;  // cells; of more, one out of several is drawn
+
+int strideOf(const SunMap& map) {
+  const double cells = static_cast<double>(map.columns()) * static_cast<double>(map.rows());
+  return std::max(1, static_cast<int>(std::ceil(std::sqrt(cells / kMostDrawn))));
+}
+
 template <class Hours>
 HourGrid gridOf(const SunMap& map, Hours hoursAt) {
   HourGrid grid;
   if (map.empty()) return grid;
-  grid.cell = map.cell().metres();
-  grid.columns = map.columns();
-  grid.rows = map.rows();
+  const int stride = strideOf(map);
+  grid.cell = map.cell().metres() * stride;
+  grid.columns = (map.columns() + stride - 1) / stride;
+  grid.rows = (map.rows() + stride - 1) / stride;
   // The cells may end a little beyond the area asked for.
   grid.area = {map.area().low,
                map.area().low + Point{grid.columns * grid.cell, grid.rows * grid.cell}};
   grid.hours.reserve(static_cast<std::size_t>(grid.columns) * static_cast<std::size_t>(grid.rows));
-  for (int row = 0; row < grid.rows; ++row)
-    for (int column = 0; column < grid.columns; ++column) {
+  const auto drawn = [stride](int place, int end) {
+    return std::min(place * stride + stride / 2, end - 1);
+  };
+  for (int y = 0; y < grid.rows; ++y)
+    for (int x = 0; x < grid.columns; ++x) {
+      const int row = drawn(y, map.rows()), column = drawn(x, map.columns());
       const bool told = !map.underBuilding(column, row) && map.known(column, row);
       grid.hours.push_back(told ? static_cast<float>(hoursAt(column, row))
                                 : std::numeric_limits<float>::quiet_NaN());

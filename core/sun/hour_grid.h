@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// One figure for each cell of a sun map, ready to be drawn: hours a day, whole or of a month.
+// One figure for each cell of a sun map, ready to be drawn: hours a day, whole or of a month. Of
+// ground too wide for that, for one cell out of several.
 #pragma once
 
 #include <optional>

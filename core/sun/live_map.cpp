@@ -49,6 +49,7 @@ struct LiveSunMap::State {
   std::vector<ShadeTrack> tracks;
   std::vector<SunCount> sums;  // by mean
   Pen pen;
+  std::vector<int> rows;         // of which anything is asked
   std::vector<Columns> touched;  // by row
 
   [[nodiscard]] bool canFollow(const Settings& now, const Solids& solids,
@@ -95,6 +96,9 @@ struct LiveSunMap::State {
     steps = seasonStepsOf(work);
     parts.clear();
     for (const DayClass& days : work.classes) parts.push_back(work.countingOf(days).parts);
+    rows.clear();
+    for (int row = 0; row < work.grid.rows; ++row)
+      if (!work.grid.asked[static_cast<std::size_t>(row)].empty()) rows.push_back(row);
     casters = castersOf(work.solids);
     sums.assign(work.spans.days.size(), SunCount(work.grid));
   }
@@ -104,8 +108,7 @@ struct LiveSunMap::State {
     for (const Part& part : parts[at.dayClass])
       to[part.mean].open[static_cast<int>(at.half)] +=
           part.days * wholeUnits(at.hours * kUnitsPerHour);
-    for (int row = 0; row < work.grid.rows; ++row)
-      addRow(step, row, {0, work.grid.columns}, 1, with, to);
+    for (const int row : rows) addRow(step, row, {0, work.grid.columns}, 1, with, to);
   }
 
   bool countAll(std::stop_token stop) {
@@ -144,7 +147,7 @@ struct LiveSunMap::State {
     for (Change& change : changes) std::swap(tracks[change.caster], change.track);
   }
   void addTouched(std::size_t step, int sign) {
-    for (int row = 0; row < work.grid.rows; ++row)
+    for (const int row : rows)
       if (const Columns within = touched[static_cast<std::size_t>(row)]; within.from < within.to)
         addRow(step, row, within, sign, pen, sums);
   }

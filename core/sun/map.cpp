@@ -31,8 +31,19 @@ const MonthHours* SunYear::worst() const {
 }
 
 SunMap::SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months)
-    : area_(area), cell_(cell), columns_(columns), rows_(rows), months_(std::move(months)) {
-  const std::size_t size = static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows);
+    : SunMap(area, cell, columns,
+             std::vector<Columns>(static_cast<std::size_t>(rows), Columns{0, columns}),
+             std::move(months)) {}
+
+SunMap::SunMap(Box area, Length cell, int columns, std::vector<Columns> asked,
+               std::vector<std::chrono::month> months)
+    : area_(area),
+      cell_(cell),
+      columns_(columns),
+      asked_(std::move(asked)),
+      places_(asked_),
+      months_(std::move(months)) {
+  const std::size_t size = places_.size();
   before_.resize(size);
   after_.resize(size);
   monthly_.resize(size * months_.size() * 2);
@@ -41,8 +52,7 @@ SunMap::SunMap(Box area, Length cell, int columns, int rows, std::vector<std::ch
 }
 
 std::size_t SunMap::index(int column, int row) const {
-  return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
-         static_cast<std::size_t>(column);
+  return places_.of(row) + static_cast<std::size_t>(column);
 }
 
 Point SunMap::centreOf(int column, int row) const {
@@ -72,7 +82,7 @@ void SunMap::setMonth(std::size_t month, int column, int row, SunHours hours) {
 }
 
 bool SunMap::known(int column, int row) const {
-  return unknown_[index(column, row)] == 0;
+  return columnsOf(row).contains(column) && unknown_[index(column, row)] == 0;
 }
 
 void SunMap::setUnknown(int column, int row) {
@@ -80,7 +90,7 @@ void SunMap::setUnknown(int column, int row) {
 }
 
 bool SunMap::underBuilding(int column, int row) const {
-  return covered_[index(column, row)] != 0;
+  return columnsOf(row).contains(column) && covered_[index(column, row)] != 0;
 }
 
 void SunMap::setUnderBuilding(int column, int row) {
@@ -90,10 +100,15 @@ void SunMap::setUnderBuilding(int column, int row) {
 std::optional<SunMap::Cell> SunMap::cellAt(Point p) const {
   if (empty() || !isFinite(p)) return std::nullopt;
   const Point cells = (p - area_.low) * (1.0 / cell_.metres());
-  if (cells.x < 0.0 || cells.y < 0.0 || cells.x > columns_ || cells.y > rows_) return std::nullopt;
+  if (cells.x < 0.0 || cells.y < 0.0 || cells.x > columns_ || cells.y > rows()) return std::nullopt;
   const Cell cell{std::min(static_cast<int>(cells.x), columns_ - 1),
-                  std::min(static_cast<int>(cells.y), rows_ - 1)};
+                  std::min(static_cast<int>(cells.y), rows() - 1)};
   return known(cell.column, cell.row) ? std::optional(cell) : std::nullopt;
+}
+
+bool SunMap::underBuildingAt(Point p) const {
+  const auto cell = cellAt(p);
+  return cell && underBuilding(cell->column, cell->row);
 }
 
 std::optional<SunHours> SunMap::hoursAt(Point p) const {
@@ -114,7 +129,7 @@ std::optional<double> SunMap::meanHours(const Polygon& polygon) const {
   if (empty() || polygon.empty()) return std::nullopt;
   const Box box = boundsOf(polygon);
   const Range across = centresIn(box.low.x, box.high.x, area_.low.x, cell_.metres(), columns_);
-  const Range up = centresIn(box.low.y, box.high.y, area_.low.y, cell_.metres(), rows_);
+  const Range up = centresIn(box.low.y, box.high.y, area_.low.y, cell_.metres(), rows());
   double sum = 0.0;
   int count = 0;
   for (int row = up.first; row < up.end; ++row)

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/model/yard.h"
+#include "core/sun/ragged_rows.h"
 
 namespace tussock {
 
@@ -51,13 +52,20 @@ class SunMap {
  public:
   SunMap() = default;
   SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months = {});
+  // With only some columns of each row.
+  SunMap(Box area, Length cell, int columns, std::vector<Columns> asked,
+         std::vector<std::chrono::month> months = {});
 
   [[nodiscard]] bool empty() const { return columns_ == 0; }
   [[nodiscard]] int columns() const { return columns_; }
-  [[nodiscard]] int rows() const { return rows_; }
+  [[nodiscard]] int rows() const { return static_cast<int>(asked_.size()); }
+  // Around all that is known of a row; nothing is kept of the others.
+  [[nodiscard]] Columns columnsOf(int row) const { return asked_[static_cast<std::size_t>(row)]; }
   [[nodiscard]] Length cell() const { return cell_; }
   [[nodiscard]] const Box& area() const { return area_; }
   [[nodiscard]] Point centreOf(int column, int row) const;  // row 0 is the southernmost
+  // Of a column of the row, as all that follows but known and underBuilding, which are false
+  // elsewhere.
   [[nodiscard]] SunHours at(int column, int row) const;
   void set(int column, int row, SunHours hours);
   // In the season's order; empty unless they were asked for.
@@ -70,6 +78,7 @@ class SunMap {
   void setUnknown(int column, int row);
   [[nodiscard]] bool underBuilding(int column, int row) const;
   void setUnderBuilding(int column, int row);
+  [[nodiscard]] bool underBuildingAt(Point p) const;  // false outside the map
   // Mean hours a day at a point; nothing outside the map, or where it is not known.
   [[nodiscard]] std::optional<SunHours> hoursAt(Point p) const;
   [[nodiscard]] std::optional<SunYear> yearAt(Point p) const;
@@ -84,7 +93,9 @@ class SunMap {
   [[nodiscard]] std::optional<Cell> cellAt(Point p) const;
   Box area_;
   Length cell_;
-  int columns_ = 0, rows_ = 0;
+  int columns_ = 0;
+  std::vector<Columns> asked_;
+  RaggedRows places_;
   std::vector<float> before_, after_;
   std::vector<std::chrono::month> months_;
   std::vector<float> monthly_;  // by month and cell: before and after noon

@@ -10,9 +10,11 @@ namespace {
 // The same ground with other hours.
 template <class Hours>
 SunMap copyWith(const SunMap& map, Hours hoursAt) {
-  SunMap copy(map.area(), map.cell(), map.columns(), map.rows());
+  std::vector<Columns> asked;
+  for (int row = 0; row < map.rows(); ++row) asked.push_back(map.columnsOf(row));
+  SunMap copy(map.area(), map.cell(), map.columns(), std::move(asked));
   for (int row = 0; row < map.rows(); ++row)
-    for (int column = 0; column < map.columns(); ++column) {
+    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
       if (!map.known(column, row)) {
         copy.setUnknown(column, row);
         continue;

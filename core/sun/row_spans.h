@@ -5,22 +5,15 @@
 #include <vector>
 
 #include "core/sun/outline.h"
+#include "core/sun/ragged_rows.h"
 
 namespace tussock {
-
-struct Columns {
-  int from = 0, to = 0;  // `to` is past the last
-};
 
 struct Grid {
   Point low;          // south-western corner
   double cell = 0.0;  // metres
   int columns = 0, rows = 0;
-  std::vector<Columns> asked;  // by row: outside of these nothing is counted
-
-  [[nodiscard]] std::size_t cells() const {
-    return static_cast<std::size_t>(columns) * static_cast<std::size_t>(rows);
-  }
+  std::vector<Columns> asked;  // by row: outside of these nothing is counted or kept
 };
 
 class RowSpans {

@@ -4,6 +4,7 @@
 
 #include "core/sun/horizon.h"
 #include "core/sun/map.h"
+#include "core/sun/sun_work.h"
 
 namespace tussock {
 
@@ -33,11 +34,9 @@ Box siteOf(const Yard& yard) {
   return inWholeMetres(area);
 }
 
-Length cellFor(const Box& area) {
-  Length cell = SunMapRequest().cell;
-  while (area.width() / cell.metres() * area.height() / cell.metres() > kMostCells)
-    cell = cell * 2.0;
-  return cell;
+void fitCell(SunMapRequest& request) {
+  request.cell = SunMapRequest().cell;
+  while (cellsAsked(request) > kMostCells) request.cell = request.cell * 2.0;
 }
 
 void askForBedsOnly(const Yard& yard, SunMapRequest& request) {
@@ -85,9 +84,10 @@ SunMapRequest seasonRequest(const Yard& yard) {
   SunMapRequest request;
   request.area = siteOf(yard);
   request.detail = SunDetail::Months;
-  if (cellFor(request.area).metres() > kCoarsestSite && !yard.beds.empty())
-    askForBedsOnly(yard, request);
-  request.cell = cellFor(request.area);
+  fitCell(request);
+  if (request.cell.metres() <= kCoarsestSite || yard.beds.empty()) return request;
+  askForBedsOnly(yard, request);
+  fitCell(request);
   return request;
 }
 

@@ -5,10 +5,16 @@
 
 namespace tussock {
 
-SunCount::SunCount(const Grid& grid) : columns(grid.columns) {
-  const std::size_t size =
-      (static_cast<std::size_t>(grid.columns) + 1) * static_cast<std::size_t>(grid.rows);
-  for (auto& half : changes) half.resize(size);
+namespace {
+std::vector<Columns> withEnds(std::vector<Columns> rows) {
+  for (Columns& row : rows)
+    if (!row.empty()) ++row.to;
+  return rows;
+}
+}  // namespace
+
+SunCount::SunCount(const Grid& grid) : asked(grid.asked), rows(withEnds(grid.asked)) {
+  for (auto& half : changes) half.resize(rows.size());
 }
 
 void SunCount::clear() {
@@ -29,9 +35,9 @@ void SunCount::add(const SunCount& other, std::int64_t times) {
 }
 
 void SunCount::row(HalfDay half, int row, std::vector<double>& hours) const {
-  const std::int64_t* change =
-      changes[static_cast<int>(half)].data() + static_cast<std::ptrdiff_t>(row) * (columns + 1);
-  hours.resize(static_cast<std::size_t>(columns));
+  const Columns columns = asked[static_cast<std::size_t>(row)];
+  const std::int64_t* change = changes[static_cast<int>(half)].data() + rows.of(row) + columns.from;
+  hours.resize(static_cast<std::size_t>(columns.to - columns.from));
   std::int64_t left = open[static_cast<int>(half)];
   for (std::size_t i = 0; i < hours.size(); ++i) {
     left -= change[i];
@@ -40,7 +46,7 @@ void SunCount::row(HalfDay half, int row, std::vector<double>& hours) const {
 }
 
 std::int64_t* SunCount::changesOf(HalfDay half, int row) {
-  return changes[static_cast<int>(half)].data() + static_cast<std::ptrdiff_t>(row) * (columns + 1);
+  return changes[static_cast<int>(half)].data() + rows.of(row);
 }
 
 namespace {

@@ -19,13 +19,15 @@ struct SunCount {
   explicit SunCount(const Grid& grid);
   void clear();
   void add(const SunCount& other, std::int64_t times);
-  // Hours had, cell by cell along a row.
+  // Hours had, cell by cell along what is asked of a row.
   void row(HalfDay half, int row, std::vector<double>& hours) const;
+  // By column; of those asked for, and one past the last.
   [[nodiscard]] std::int64_t* changesOf(HalfDay half, int row);
 
-  int columns = 0;
+  std::vector<Columns> asked;
+  RaggedRows rows;  // one more to each that has any
   std::int64_t open[2] = {0, 0};
-  std::vector<std::int64_t> changes[2];  // columns + 1 to a row
+  std::vector<std::int64_t> changes[2];
 };
 
 class SunTally {

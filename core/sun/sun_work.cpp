@@ -17,6 +17,7 @@ constexpr double kMostBytes = 256e6;
 // the map for each month.
 constexpr double kBytesPerCell = 42.0;
 constexpr double kBytesPerMean = 24.0;
+constexpr double kBytesPerRow = 300.0;  // where it starts and ends in each of these, and more
 
 bool isFinite(const Box& box) {
   return tussock::isFinite(box.low) && tussock::isFinite(box.high);
@@ -41,38 +42,19 @@ double cellsAlong(double metres, double cell) {
   return std::max(1.0, std::ceil(metres / cell - 1e-9));
 }
 
-double bytesOf(const Box& area, double cell, std::size_t means) {
-  return cellsAlong(area.width(), cell) * cellsAlong(area.height(), cell) *
-         (kBytesPerCell + kBytesPerMean * static_cast<double>(means));
-}
-
-// In whole centimetres.
-double fittingCell(const SunMapRequest& request, std::size_t means) {
-  const double cell = request.cell.metres();
-  const double excess = bytesOf(request.area, cell, means) / kMostBytes;
-  if (excess <= 1.0) return cell;
-  double centimetres = std::ceil(cell * std::sqrt(excess) * 100.0) - 1.0;
-  while (centimetres < 1.0 || bytesOf(request.area, centimetres / 100.0, means) > kMostBytes)
-    centimetres += 1.0;
-  return centimetres / 100.0;
-}
-
-void refuseHugeGrid(const SunMapRequest& request, std::size_t means) {
-  const double bytes = bytesOf(request.area, request.cell.metres(), means);
-  if (bytes <= kMostBytes) return;
-  throw std::invalid_argument(fmt::format(
-      "A sun map of {:.0f} m by {:.0f} m in cells of {:g} m would need {:.0f} MB, and 256 "
-      "MB is the most. Choose larger cells, of {:.2f} m or more, or a smaller area.",
-      request.area.width(), request.area.height(), request.cell.metres(), std::ceil(bytes / 1e6),
-      fittingCell(request, means)));
-}
-
 Columns centresWithin(const Box& box, const Grid& grid) {
   const auto held = [&](double place) {
     return static_cast<int>(std::clamp(place, 0.0, static_cast<double>(grid.columns)));
   };
   return {held(std::ceil((box.low.x - grid.low.x) / grid.cell - 0.5)),
           held(std::floor((box.high.x - grid.low.x) / grid.cell - 0.5) + 1.0)};
+}
+std::pair<std::size_t, std::size_t> rowsWithin(const Box& box, const Grid& grid) {
+  const auto held = [&](double place) {
+    return static_cast<std::size_t>(std::clamp(place, 0.0, static_cast<double>(grid.rows)));
+  };
+  return {held(std::ceil((box.low.y - grid.low.y) / grid.cell - 0.5)),
+          held(std::floor((box.high.y - grid.low.y) / grid.cell - 0.5) + 1.0)};
 }
 
 // Row by row, the columns around all that is asked for.
@@ -84,26 +66,67 @@ std::vector<Columns> askedOf(const std::vector<Polygon>& only, const Grid& grid)
     const Box box = boundsOf(polygon);
     if (box.empty() || !isFinite(box)) continue;
     const Columns columns = centresWithin(box, grid);
-    for (std::size_t row = 0; row < rows; ++row) {
-      const double y = grid.low.y + (static_cast<double>(row) + 0.5) * grid.cell;
-      if (y < box.low.y || y > box.high.y) continue;
-      asked[row].from = std::min(asked[row].from, columns.from);
-      asked[row].to = std::max(asked[row].to, columns.to);
-    }
+    const auto [first, end] = rowsWithin(box, grid);
+    for (std::size_t row = first; row < end; ++row)
+      asked[row] = {std::min(asked[row].from, columns.from), std::max(asked[row].to, columns.to)};
   }
   for (Columns& columns : asked)
-    if (columns.from >= columns.to) columns = {};
+    if (columns.empty()) columns = {};
   return asked;
 }
 
-Grid gridOf(const SunMapRequest& request, std::size_t means) {
-  refuseHugeGrid(request, means);
-  const double cell = request.cell.metres();
+// Rows and columns that can be counted one by one; with more, nothing fits anyway.
+constexpr double kMostRows = 2e6, kMostColumns = 2e9;
+
+Grid gridWith(const SunMapRequest& request, double cell) {
   const double columns = cellsAlong(request.area.width(), cell);
   const double rows = cellsAlong(request.area.height(), cell);
   Grid grid{request.area.low, cell, static_cast<int>(columns), static_cast<int>(rows), {}};
   grid.asked = askedOf(request.only, grid);
   return grid;
+}
+
+double cellsWith(const SunMapRequest& request, double cell) {
+  const double columns = cellsAlong(request.area.width(), cell);
+  const double rows = cellsAlong(request.area.height(), cell);
+  if (request.only.empty() || rows > kMostRows || columns > kMostColumns) return columns * rows;
+  double cells = 0.0;
+  for (const Columns& row : gridWith(request, cell).asked) cells += row.to - row.from;
+  return cells;
+}
+
+double bytesOf(const SunMapRequest& request, double cell, std::size_t means) {
+  return cellsWith(request, cell) * (kBytesPerCell + kBytesPerMean * static_cast<double>(means)) +
+         cellsAlong(request.area.height(), cell) * kBytesPerRow;
+}
+
+// The least in whole centimetres.
+double fittingCell(const SunMapRequest& request, std::size_t means) {
+  const auto fits = [&](double cell) { return bytesOf(request, cell, means) <= kMostBytes; };
+  const double cell = request.cell.metres();
+  if (fits(cell)) return cell;
+  double tooSmall = std::floor(cell * 100.0), fitting = std::max(1.0, 2.0 * tooSmall);
+  for (; !fits(fitting / 100.0); fitting *= 2.0) tooSmall = fitting;
+  while (fitting - tooSmall > 1.0) {
+    const double middle = std::floor((tooSmall + fitting) / 2.0);
+    (fits(middle / 100.0) ? fitting : tooSmall) = middle;
+  }
+  return fitting / 100.0;
+}
+
+void refuseHugeGrid(const SunMapRequest& request, std::size_t means) {
+  const double bytes = bytesOf(request, request.cell.metres(), means);
+  if (bytes <= kMostBytes) return;
+  throw std::invalid_argument(fmt::format(
+      "A sun map of {:.0f} m by {:.0f} m in cells of {:g} m would need {:.0f} MB, and 256 "
+      "MB is the most. Choose larger cells, of {:.2f} m or more, or a smaller area.",
+      request.area.width(), request.area.height(), request.cell.metres(), std::ceil(bytes / 1e6),
+      fittingCell(request, means)));
+}
+
+Grid gridOf(const SunMapRequest& request, std::size_t means) {
+  refuseHugeGrid(request, means);
+  return gridWith(request, request.cell.metres());
 }
 
 Spans spansOf(const std::vector<Date>& days, SunDetail detail) {
@@ -132,7 +155,7 @@ std::vector<Date> daysAsked(const Yard& yard, const SunMapRequest& request) {
 void markUnknown(const SunWork& work, SunMap& map) {
   if (work.request.only.empty()) return;
   for (int row = 0; row < map.rows(); ++row)
-    for (int column = 0; column < map.columns(); ++column) {
+    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
       const Point p = map.centreOf(column, row);
       const auto& only = work.request.only;
       if (std::none_of(only.begin(), only.end(), [p](const Polygon& polygon) {
@@ -154,7 +177,8 @@ void coverUnder(const Polygon& footprint, const Grid& grid, SunMap& map) {
   const int endRow = std::min(grid.rows, cellBelow(high.y, grid.cell, grid.rows) + 1);
   const int endColumn = std::min(grid.columns, cellBelow(high.x, grid.cell, grid.columns) + 1);
   for (int row = cellBelow(low.y, grid.cell, grid.rows); row < endRow; ++row)
-    for (int column = cellBelow(low.x, grid.cell, grid.columns); column < endColumn; ++column)
+    for (int column = std::max(map.columnsOf(row).from, cellBelow(low.x, grid.cell, grid.columns));
+         column < std::min(map.columnsOf(row).to, endColumn); ++column)
       if (contains(footprint, map.centreOf(column, row))) map.setUnderBuilding(column, row);
 }
 
@@ -164,7 +188,9 @@ class RowMeans {
   RowMeans(const SunWork& work, const std::vector<SunCount>& sums) : work_(work), sums_(sums) {}
 
   void set(int row, SunMap& map) {
-    const auto columns = static_cast<std::size_t>(map.columns());
+    const Columns asked = map.columnsOf(row);
+    if (asked.empty()) return;
+    const auto columns = static_cast<std::size_t>(asked.to - asked.from);
     for (auto& total : totals_) total.assign(columns, 0.0);
     int days = 0;
     for (std::size_t mean = 0; mean < sums_.size(); ++mean) {
@@ -176,14 +202,15 @@ class RowMeans {
         for (std::size_t i = 0; i < columns; ++i) totals_[half][i] += halves_[half][i];
     }
     for (std::size_t i = 0; i < columns; ++i)
-      map.set(static_cast<int>(i), row, {totals_[0][i] / days, totals_[1][i] / days});
+      map.set(asked.from + static_cast<int>(i), row, {totals_[0][i] / days, totals_[1][i] / days});
   }
 
  private:
   void setMonth(std::size_t month, int row, SunMap& map) {
     const double days = work_.spans.days[month];
     for (std::size_t i = 0; i < halves_[0].size(); ++i)
-      map.setMonth(month, static_cast<int>(i), row, {halves_[0][i] / days, halves_[1][i] / days});
+      map.setMonth(month, map.columnsOf(row).from + static_cast<int>(i), row,
+                   {halves_[0][i] / days, halves_[1][i] / days});
   }
 
   const SunWork& work_;
@@ -205,6 +232,10 @@ Counting SunWork::countingOf(const DayClass& days) const {
 
 std::vector<SunStep> SunWork::stepsOf(const DayClass& days) const {
   return tussock::stepsOf(days.day, latitude, longitude, request.stepMinutes, solids.horizon);
+}
+
+double cellsAsked(const SunMapRequest& request) {
+  return cellsWith(request, request.cell.metres());
 }
 
 Length finestCell(const Yard& yard, const SunMapRequest& request) {
@@ -229,7 +260,7 @@ SunWork workOf(const Yard& yard, const SunMapRequest& request) {
 
 SunMap mapOf(const SunWork& work, const std::vector<SunCount>& sums, const Yard& yard) {
   const Grid& grid = work.grid;
-  SunMap map(work.request.area, work.request.cell, grid.columns, grid.rows, work.spans.months);
+  SunMap map(work.request.area, work.request.cell, grid.columns, grid.asked, work.spans.months);
   RowMeans means(work, sums);
   for (int row = 0; row < grid.rows; ++row) means.set(row, map);
   markUnknown(work, map);

@@ -40,6 +40,8 @@ struct SunWork {
   [[nodiscard]] Counting countingOf(const DayClass& days) const;
   [[nodiscard]] std::vector<SunStep> stepsOf(const DayClass& days) const;
 };
+// Cells that a map of the request keeps. Its area and cell must be finite.
+[[nodiscard]] double cellsAsked(const SunMapRequest& request);
 // Throws as computeSunMap does.
 [[nodiscard]] SunWork workOf(const Yard& yard, const SunMapRequest& request);
 // Sums of hours over all days, one count for each mean, as the map.

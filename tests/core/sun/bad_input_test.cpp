@@ -82,14 +82,51 @@ TEST_F(BadInput, SoundYardHasNoProblem) {
   EXPECT_TRUE(shadeProblems(yard).empty());
 }
 
-TEST_F(BadInput, BedsKilometresApart) {
+Yard withBedsApart(Yard yard, double metres) {
   Bed bed;
-  for (const double east : {0.0, 4000.0}) {
-    bed.id = Id<Bed>(10 + static_cast<int>(east));
-    bed.name = east > 0.0 ? "Far" : "Near";
-    bed.outline = rectangle({east, 2.0 + east}, {east + 5.0, 4.0 + east});
+  for (const double away : {0.0, metres}) {
+    bed.id = Id<Bed>(away > 0.0 ? 11 : 10);
+    bed.name = away > 0.0 ? "Far" : "Near";
+    bed.outline = rectangle({away, 8.0 + away}, {away + 5.0, 10.0 + away});
     yard.beds = yard.beds.with(bed);
   }
+  return yard;
+}
+
+// A bed keeps its hours, and the cells that they are counted in, however far away another lies.
+TEST_F(BadInput, BedsKilometresApart) {
+  yard.buildings = yard.buildings.with(shed());
+  Tree tree;
+  tree.id = Id<Tree>(4);
+  tree.at = {5.0, 6.5};
+  yard.trees = yard.trees.with(tree);
+  const Yard alone = withBedsApart(yard, 0.0);
+  yard = withBedsApart(yard, 5000.0);
+  EXPECT_TRUE(shadeProblems(yard).empty());
+  const SunMapRequest request = seasonRequest(yard);
+  EXPECT_EQ(request.cell, seasonRequest(alone).cell);
+  const auto whole = computeSunMap(alone, seasonRequest(alone));
+  const auto apart = computeSunMap(yard, request);
+  ASSERT_TRUE(whole && apart);
+  const Polygon bed = yard.beds.find(Id<Bed>(10))->outline;
+  EXPECT_LT(*whole->meanHours(bed), 11.0) << "in some shade";
+  EXPECT_DOUBLE_EQ(*apart->meanHours(bed), *whole->meanHours(bed));
+  EXPECT_GT(*apart->meanHours(yard.beds.find(Id<Bed>(11))->outline), 11.5);
+  EXPECT_FALSE(apart->hoursAt({2500, 2500}));
+}
+
+TEST_F(BadInput, BedsOnlyInSmallCellsTakeNoMemoryForWhatLiesBetween) {
+  yard = withBedsApart(yard, 5000.0);
+  SunMapRequest request = overview(5000, 0.1);
+  EXPECT_THAT(refusalOf(yard, request), HasSubstr("256 MB is the most"));
+  request = onlyBeds(yard, request);
+  const auto map = computeSunMap(yard, request);
+  ASSERT_TRUE(map);
+  for (const Bed& bed : yard.beds) EXPECT_GT(*map->meanHours(bed.outline), 14.0);
+}
+
+TEST_F(BadInput, BedsThousandsOfKilometresApart) {
+  yard = withBedsApart(yard, 4e6);
   const auto problems = shadeProblems(yard);
   ASSERT_EQ(problems.size(), 2u);
   EXPECT_EQ(problems[1].subject, "the bed “Far”");

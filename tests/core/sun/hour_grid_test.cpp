@@ -45,6 +45,20 @@ TEST(HourGridTest, HasNothingOfMonthsThatTheMapDoesNotTell) {
   EXPECT_TRUE(worstHourGridOf(threeByThree()).empty());
 }
 
+TEST(HourGridTest, TakesOneCellOutOfSeveralOfWideGround) {
+  SunMap map({{0, 0}, {2000, 1000}}, Length::metres(1), 2000, 1000);
+  for (int row = 0; row < map.rows(); ++row)
+    for (int column = 0; column < map.columns(); ++column)
+      map.set(column, row, {column < 900 ? 2.0 : 8.0, 0.0});
+  const HourGrid grid = hourGridOf(map);
+  EXPECT_EQ(grid.columns, 1000);
+  EXPECT_EQ(grid.rows, 500);
+  EXPECT_EQ(grid.at(445, 250), 2.0f) << "at 890 m east";
+  EXPECT_EQ(grid.at(455, 250), 8.0f) << "at 910 m";
+  EXPECT_EQ(grid.at(999, 499), 8.0f);
+  EXPECT_NEAR(grid.area.high.x, 2000.0, 1e-9);
+}
+
 TEST(HourGridTest, ReadsTheCellUnderAPoint) {
   SunMap map = threeByThree();
   map.set(2, 0, {1.0, 1.5});
