@@ -5,6 +5,8 @@
 #include <map>
 #include <set>
 
+#include <fmt/format.h>
+
 #include "core/catalog/edit_plants.h"
 #include "core/catalog/entry_checks.h"
 #include "core/catalog/plant_table.h"
@@ -39,6 +41,35 @@ std::vector<CatalogueError> faultsWith(const Catalogue& published, const OwnSpec
   return errors;
 }
 
+// Columns that rows of new plants would need and the table does not have: told of the table, once
+// each, not of its rows.
+class ColumnsWanted {
+ public:
+  // Whether the fault is for want of a column; it is then kept here.
+  bool take(const CatalogueError& fault, const ColumnPlaces& places) {
+    if (!fault.value.empty() || places.contains(fault.column)) return false;
+    const auto [at, isNew] = wanted_.try_emplace(fault.column, Rows{fault.line, 0});
+    ++at->second.count;
+    return true;
+  }
+  void tell(std::string_view fileName, std::size_t headerLine,
+            std::vector<CatalogueError>& errors) const {
+    for (const auto& [column, rows] : wanted_)
+      errors.push_back(
+          {std::string(fileName), headerLine, column, "",
+           fmt::format("a column of this name, which a new plant needs ({} left out "
+                       "for want of it, the first on line {}),",
+                       rows.count == 1 ? "one row is" : fmt::format("{} rows are", rows.count),
+                       rows.first)});
+  }
+
+ private:
+  struct Rows {
+    std::size_t first, count;
+  };
+  std::map<std::string, Rows, std::less<>> wanted_;
+};
+
 class OwnPlantsReader {
  public:
   OwnPlantsReader(std::string_view fileName, const Catalogue& published)
@@ -48,11 +79,9 @@ class OwnPlantsReader {
     PlantTable table = readPlantTable(csv, fileName_, ColumnsAsked::NameOnly);
     result_.errors = std::move(table.errors);
     dropUnknownColumns(table);
-    const std::size_t header = table.headerLine;
+    places_ = table.places;
     for (const TableRow& row : table.rows) readRow(row.line, cellsOf(row, table.places));
-    sortByLine(result_.errors);
-    result_.onlyRowsAtFault =
-        header > 0 && !result_.errors.empty() && result_.errors.front().line > header;
+    finish(table.headerLine);
     std::sort(found_.begin(), found_.end(),
               [](const Row& a, const Row& b) { return a.own.botanicalName < b.own.botanicalName; });
     for (Row& row : found_) {
@@ -71,6 +100,16 @@ class OwnPlantsReader {
   void fail(std::size_t line, std::string_view column, std::string value, std::string expected) {
     result_.errors.push_back(
         {std::string(fileName_), line, std::string(column), std::move(value), std::move(expected)});
+  }
+
+  void finish(std::size_t header) {
+    sortByLine(result_.errors);
+    for (const CatalogueError& error : result_.errors)
+      if (error.line > header) result_.rowsLeft.insert(error.line);
+    result_.onlyRowsAtFault = header > 0 && !result_.rowsLeft.empty() &&
+                              (result_.errors.empty() || result_.errors.front().line > header);
+    columnsWanted_.tell(fileName_, header, result_.errors);
+    sortByLine(result_.errors);
   }
 
   void dropUnknownColumns(PlantTable& table) {
@@ -120,13 +159,17 @@ class OwnPlantsReader {
   }
 
   bool isWhole(std::size_t line, const OwnSpecies& own) {
-    auto errors = faultsAlone(published_, own, fileName_, line);
-    result_.errors.insert(result_.errors.end(), errors.begin(), errors.end());
+    const auto errors = faultsAlone(published_, own, fileName_, line);
+    for (const CatalogueError& error : errors)
+      if (!columnsWanted_.take(error, places_)) result_.errors.push_back(error);
+    if (!errors.empty()) result_.rowsLeft.insert(line);
     return errors.empty();
   }
 
   std::string_view fileName_;
   const Catalogue& published_;
+  ColumnPlaces places_;
+  ColumnsWanted columnsWanted_;
   std::set<std::string> names_;
   std::vector<Row> found_;
   OwnPlantsReading result_;
@@ -177,7 +220,7 @@ OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
 BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const Catalogue& published,
                         const std::vector<OwnSpecies>& personal) {
   OwnPlantsReading read = readOwnPlants(csv, fileName, published);
-  BroughtIn result{{}, {}, std::move(read.errors)};
+  BroughtIn result{{}, {}, std::move(read.errors), std::move(read.rowsLeft)};
   const Yard none;
   EntryChecks checks({published, personal, none});
   std::map<std::string_view, const OwnSpecies*> byName;
@@ -189,7 +232,10 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
     if (errors.empty() && old != byName.end())
       errors = faultsWith(published, *old->second, own, fileName, read.lines[i]);
     result.errors.insert(result.errors.end(), errors.begin(), errors.end());
-    if (!errors.empty()) continue;
+    if (!errors.empty()) {
+      result.rowsLeft.insert(read.lines[i]);
+      continue;
+    }
     checks.take(own);
     result.taken.push_back(std::move(own));
   }
@@ -203,8 +249,8 @@ std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants, std::string_view before,
-                         const std::vector<CatalogueError>& errors) {
-  KeptRows kept(before, errors);
+                         const std::set<std::size_t>& rowsLeft) {
+  KeptRows kept(before, rowsLeft);
   std::vector<std::string> columns = kept.columns();
   for (std::string& column : columnsOf(plants))
     if (std::find(columns.begin(), columns.end(), column) == columns.end())

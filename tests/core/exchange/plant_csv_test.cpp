@@ -59,7 +59,26 @@ TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
             1u);
   const OwnPlantsReading reading = read("botanical_name,spacing_cm\nMonarda didyma,60\n");
   EXPECT_TRUE(reading.plants.empty());
-  EXPECT_THAT(textsOf(reading.errors), testing::Contains(HasSubstr("mine.csv, line 2, family")));
+  EXPECT_THAT(textsOf(reading.errors),
+              testing::Contains(HasSubstr("mine.csv, line 1, family: a column of this name")));
+}
+
+// A table of hundreds of new plants that lacks a column has one fault, not hundreds.
+TEST(OwnPlantsCsv, AColumnThatIsWantingIsToldOnceForTheTable) {
+  std::string csv = "botanical_name,spacing_cm\nMonarda fistulosa,60\n";
+  for (int i = 0; i < 300; ++i) csv += "Monarda nova" + std::to_string(i) + ",60\n";
+  csv += "Monarda lata,wide\n";
+  const OwnPlantsReading reading = read(csv);
+  EXPECT_EQ(reading.plants.size(), 1u);
+  EXPECT_EQ(reading.rowsLeft.size(), 301u) << "each is kept in the file, see ownPlantsCsv";
+  EXPECT_TRUE(reading.onlyRowsAtFault);
+  const auto texts = textsOf(reading.errors);
+  EXPECT_LT(texts.size(), kPlantColumns.size());
+  EXPECT_THAT(texts, testing::Contains("mine.csv, line 1, family: a column of this name, which a "
+                                       "new plant needs (301 rows are left out for want of it, "
+                                       "the first on line 3), is missing."));
+  EXPECT_THAT(texts, testing::Contains(HasSubstr("line 303, spacing_cm: 'wide'")));
+  EXPECT_THAT(texts, testing::Not(testing::Contains(HasSubstr("line 3,"))));
 }
 
 TEST(OwnPlantsCsv, NamesTheFaultsOfEachRowAndKeepsTheRest) {
@@ -125,10 +144,10 @@ TEST(OwnPlantsCsv, RowsAtFaultStayByteForByteWhenTheRestIsWritten) {
   ASSERT_EQ(reading.plants.size(), 1u);
   std::vector<OwnSpecies> plants = reading.plants;
   plants.front().facts = {{"spacing_cm", "75"}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.errors),
+  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
             "notes,botanical_name,spacing_cm\r\n,Monarda fistulosa,75\r\n"
             "left,Ratibida pinnata,wide \n\na,\"Acer nowhere\",\"1,200\"");
-  const OwnPlantsReading again = read(ownPlantsCsv(plants, before, reading.errors));
+  const OwnPlantsReading again = read(ownPlantsCsv(plants, before, reading.rowsLeft));
   EXPECT_EQ(again.plants, plants);
   EXPECT_EQ(again.errors.size(), reading.errors.size());
 }
@@ -139,7 +158,7 @@ TEST(OwnPlantsCsv, ARowAtFaultGetsACellForAColumnThatComes) {
   const OwnPlantsReading reading = read(before);
   ASSERT_TRUE(reading.onlyRowsAtFault);
   const std::vector<OwnSpecies> plants{{{}, "Monarda fistulosa", {{"notes", "here"}}}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.errors),
+  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
             "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,,here\r\n"
             "Ratibida pinnata,wide,\nAcer nowhere,1,2\n\"open,3\n")
       << "a row that is out of step stays so";
