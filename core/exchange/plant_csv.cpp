@@ -31,13 +31,21 @@ std::vector<CatalogueError> faultsAlone(const Catalogue& published, const OwnSpe
   return errors;
 }
 
-// The same of the personal plant that it would make of an old one.
+bool isAmong(const std::vector<CatalogueError>& errors, const CatalogueError& one) {
+  return std::any_of(errors.begin(), errors.end(), [&](const CatalogueError& error) {
+    return error.column == one.column && error.value == one.value && error.expected == one.expected;
+  });
+}
+
+// The same of the personal plant that it would make of an old one, which alone need not be whole.
 std::vector<CatalogueError> faultsWith(const Catalogue& published, const OwnSpecies& old,
                                        const OwnSpecies& own, std::string_view fileName,
                                        std::size_t line) {
+  const auto alone = faultsAlone(published, own, fileName, line);
   auto errors = faultsAlone(published, withTaken({old}, {own}).front(), fileName, line);
   for (CatalogueError& error : errors)
-    error.expected += ", beside your own values of " + own.botanicalName;
+    if (!isAmong(alone, error))
+      error.expected += ", beside your own values of " + own.botanicalName;
   return errors;
 }
 
@@ -72,8 +80,11 @@ class ColumnsWanted {
 
 class OwnPlantsReader {
  public:
-  OwnPlantsReader(std::string_view fileName, const Catalogue& published)
-      : fileName_(fileName), published_(published) {}
+  OwnPlantsReader(std::string_view fileName, const Catalogue& published,
+                  const std::vector<OwnSpecies>& personal)
+      : fileName_(fileName), published_(published) {
+    for (const OwnSpecies& own : personal) personal_.try_emplace(own.botanicalName, &own);
+  }
 
   OwnPlantsReading read(std::string_view csv) {
     PlantTable table = readPlantTable(csv, fileName_, ColumnsAsked::NameOnly);
@@ -159,7 +170,10 @@ class OwnPlantsReader {
   }
 
   bool isWhole(std::size_t line, const OwnSpecies& own) {
-    const auto errors = faultsAlone(published_, own, fileName_, line);
+    const auto old = personal_.find(own.botanicalName);
+    const auto errors = old == personal_.end()
+                            ? faultsAlone(published_, own, fileName_, line)
+                            : faultsWith(published_, *old->second, own, fileName_, line);
     for (const CatalogueError& error : errors)
       if (!columnsWanted_.take(error, places_)) result_.errors.push_back(error);
     if (!errors.empty()) result_.rowsLeft.insert(line);
@@ -168,6 +182,7 @@ class OwnPlantsReader {
 
   std::string_view fileName_;
   const Catalogue& published_;
+  std::map<std::string_view, const OwnSpecies*> personal_;
   ColumnPlaces places_;
   ColumnsWanted columnsWanted_;
   std::set<std::string> names_;
@@ -214,23 +229,18 @@ std::vector<std::string> columnsOf(const std::vector<OwnSpecies>& plants) {
 
 OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
                                const Catalogue& published) {
-  return OwnPlantsReader(fileName, published).read(csv);
+  return OwnPlantsReader(fileName, published, {}).read(csv);
 }
 
 BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const Catalogue& published,
                         const std::vector<OwnSpecies>& personal) {
-  OwnPlantsReading read = readOwnPlants(csv, fileName, published);
+  OwnPlantsReading read = OwnPlantsReader(fileName, published, personal).read(csv);
   BroughtIn result{{}, {}, std::move(read.errors), std::move(read.rowsLeft)};
   const Yard none;
   EntryChecks checks({published, personal, none});
-  std::map<std::string_view, const OwnSpecies*> byName;
-  for (const OwnSpecies& own : personal) byName[own.botanicalName] = &own;
   for (std::size_t i = 0; i < read.plants.size(); ++i) {
     OwnSpecies& own = read.plants[i];
-    auto errors = checks.of(own, fileName, read.lines[i]);
-    const auto old = byName.find(own.botanicalName);
-    if (errors.empty() && old != byName.end())
-      errors = faultsWith(published, *old->second, own, fileName, read.lines[i]);
+    const auto errors = checks.of(own, fileName, read.lines[i]);
     result.errors.insert(result.errors.end(), errors.begin(), errors.end());
     if (!errors.empty()) {
       result.rowsLeft.insert(read.lines[i]);

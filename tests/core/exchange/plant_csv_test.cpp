@@ -228,7 +228,6 @@ TEST(BringingIn, LeavesOutWhatNobodyCanHaveMeant) {
   EXPECT_EQ(given.taken.front().botanicalName, "Monarda 'Claire Grace'");
 }
 
-// Each is sound over the published values (75 to 120 cm); together they are not.
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
 // Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
 // (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
@@ -254,6 +253,25 @@ TEST(BringingIn, KnowsStatesAndTheFamiliesOfPublishedGenera) {
   EXPECT_EQ(given.taken.size(), 3u);
 }
 
+TEST(BringingIn, ARowOfAPersonalPlantNeedsOnlyWhatItChanges) {
+  const std::string mine =
+      test::plantHeader() +
+      test::plantRow(
+          {{"botanical_name", "Monarda media"}, {"usda_symbol", ""}, {"spacing_cm", "45"}});
+  const std::vector<OwnSpecies> personal = bringIn(mine).taken;
+  ASSERT_EQ(personal.size(), 1u);
+  const BroughtIn given = bringIn("botanical_name,spacing_cm\nMonarda media,50\n", personal);
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  ASSERT_EQ(given.taken.size(), 1u);
+  EXPECT_THAT(given.taken.front().facts, ElementsAre(OwnFact{"spacing_cm", "50"}));
+  EXPECT_EQ(withTaken(personal, given.taken).front().facts.size(), personal.front().facts.size());
+  const BroughtIn bad = bringIn("botanical_name,spacing_cm\nMonarda media,wide\n", personal);
+  EXPECT_THAT(textsOf(bad.errors),
+              ElementsAre(AllOf(HasSubstr("line 2, spacing_cm: 'wide' is not a number"),
+                                testing::Not(HasSubstr("beside")))));
+}
+
+// Each is sound over the published values (75 to 120 cm); together they are not.
 TEST(BringingIn, LeavesOutARowThatThePersonalValuesBesideItWouldSpoil) {
   const std::vector<OwnSpecies> personal{{{}, "Monarda fistulosa", {{"height_min_cm", "110"}}},
                                          {{}, "Penstemon digitalis", {{"notes", "mine"}}}};
