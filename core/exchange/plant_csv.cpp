@@ -131,17 +131,25 @@ class OwnPlantsReader {
     });
   }
 
-  void readRow(std::size_t line, const PlantCells& cells) {
+  void readRow(std::size_t line, PlantCells cells) {
     const auto at = cells.find(kName);
     if (at == cells.end()) return fail(line, kName, "", "some text");
     const Species* published = publishedAs(at->second);
     const std::string name = published != nullptr ? published->botanicalName : at->second;
+    if (published != nullptr) dropOlderGenus(cells, at->second);
     if (names_.contains(name))
       return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
     OwnSpecies own = differing(name, cells, published);
     if (!own.facts.empty() && !isWhole(line, own)) return;
     names_.insert(name);  // a row that cannot be used does not stand in the way of another
     if (!own.facts.empty()) found_.push_back({std::move(own), line});
+  }
+
+  // The genus says what the name says already; that of an older name is not the plant's.
+  static void dropOlderGenus(PlantCells& cells, const std::string& name) {
+    const auto genus = cells.find("genus");
+    if (genus != cells.end() && searchWords(genus->second) == searchWords(genusOf(name)))
+      cells.erase(genus);
   }
 
   // By its botanical name or a synonym, in whatever case; not by a common name.

@@ -53,6 +53,24 @@ TEST(OwnPlantsCsv, AnotherFormOfAPublishedNameIsThatPlant) {
                                           "name of its own, for an earlier row has it")));
 }
 
+// Aster laevis L. is the basionym of Symphyotrichum laeve (USDA PLANTS: SYLA3).
+TEST(OwnPlantsCsv, AnOlderNameMayComeWithItsOwnGenus) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const auto reading = [&](const char* genus) {
+    return readOwnPlants(
+        std::string("botanical_name,genus,notes\nAster laevis,") + genus + ",by the gate\n",
+        "mine.csv", published);
+  };
+  const OwnPlantsReading older = reading("Aster");
+  EXPECT_THAT(textsOf(older.errors), IsEmpty());
+  ASSERT_EQ(older.plants.size(), 1u);
+  EXPECT_EQ(older.plants.front().botanicalName, "Symphyotrichum laeve");
+  EXPECT_THAT(older.plants.front().facts, ElementsAre(OwnFact{"notes", "by the gate"}));
+  EXPECT_TRUE(reading("Symphyotrichum").errors.empty());
+  EXPECT_THAT(textsOf(reading("Solidago").errors),
+              ElementsAre(HasSubstr("line 2, genus: 'Solidago' is not the first word of")));
+}
+
 TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
   EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
                 .plants.size(),
