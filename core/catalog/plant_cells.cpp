@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/formula_guard.h"
+#include "core/catalog/source_list.h"
 #include "core/catalog/species_row.h"
 
 namespace tussock {
@@ -129,21 +130,6 @@ void writeNotes(CellWriter& to, const Species& s) {
   to.text("regulated", s.regulated);
   to.parts("native_states", s.nativeStates, " ");
   to.text("notes", s.notes);
-}
-
-// "USDA: family genus; memory: spacing_cm", the keys in the order they first come.
-std::string sourcesText(const std::vector<FactSource>& sources) {
-  std::vector<std::pair<std::string, std::string>> groups;
-  for (const FactSource& source : sources) {
-    auto at = std::find_if(groups.begin(), groups.end(),
-                           [&](const auto& group) { return group.first == source.keys; });
-    if (at == groups.end()) at = groups.insert(groups.end(), {source.keys, ""});
-    at->second.append(" ").append(source.field);
-  }
-  std::string text;
-  for (const auto& [keys, fields] : groups)
-    text.append(text.empty() ? "" : "; ").append(keys).append(":").append(fields);
-  return text;
 }
 
 }  // namespace

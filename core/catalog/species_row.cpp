@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
 
 #include "core/catalog/row_cells.h"
+#include "core/catalog/source_list.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -45,7 +47,8 @@ void readFoliage(RowCells& cells, Species& species) {
   species.foliageHigh = readLength(cells, "foliage_height_max_cm");
   checkEnds(cells, "foliage_height_min_cm", species.foliageLow, "foliage_height_max_cm",
             species.foliageHigh);
-  if (cells.sound("foliage_height_max_cm", "height_max_cm") && species.foliageHigh && *species.foliageHigh > species.heightHigh)
+  if (cells.sound("foliage_height_max_cm", "height_max_cm") && species.foliageHigh &&
+      *species.foliageHigh > species.heightHigh)
     cells.fail("foliage_height_max_cm", "no more than height_max_cm");
 }
 
@@ -137,19 +140,11 @@ void readSowing(RowCells& cells, Species& species) {
             sowing.germinationHigh);
 }
 
-// "USDA: family genus; memory: spacing_cm".
 void readSources(RowCells& cells, Species& species) {
-  for (const std::string& group : cells.parts("sources", ';')) {
-    const std::size_t colon = group.find(':');
-    if (colon == std::string::npos || colon == 0)
-      return cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
-    std::string_view fields = std::string_view(group).substr(colon + 1);
-    while (!fields.empty()) {
-      const std::string_view field = fields.substr(0, fields.find(' '));
-      fields.remove_prefix(std::min(fields.size(), field.size() + 1));
-      if (!field.empty()) species.sources.push_back({std::string(field), group.substr(0, colon)});
-    }
-  }
+  if (auto sources = sourcesFrom(cells.text("sources")))
+    species.sources = std::move(*sources);
+  else
+    cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
 }
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include "core/catalog/entry_checks.h"
 #include "core/catalog/plant_table.h"
 #include "core/catalog/search.h"
+#include "core/catalog/source_list.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/kept_rows.h"
 
@@ -174,7 +175,26 @@ class OwnPlantsReader {
       if (column != kName && column != kSources && (same == there.end() || same->second != value))
         own.facts.push_back({column, value});
     }
+    if (const auto sources = cells.find(kSources); sources != cells.end() && !own.facts.empty())
+      keepSources(own, sources->second, published);
     return own;
+  }
+
+  // Those of the values kept, but for a key that the published value has: it does not tell of
+  // another one. What cannot be read is left to be told of.
+  static void keepSources(OwnSpecies& own, const std::string& cell, const Species* published) {
+    auto all = sourcesFrom(cell);
+    std::vector<FactSource> kept;
+    for (const OwnFact& fact : own.facts) {
+      const std::string_view keys = all ? withoutOwn(keysOf(*all, fact.column)) : "";
+      if (!keys.empty() && (published == nullptr || published->sourceOf(fact.column) != keys))
+        kept.push_back({fact.column, std::string(keys)});
+    }
+    std::string text = all ? sourcesText(kept) : cell;
+    if (text.empty()) return;
+    const auto at = std::find_if(own.facts.begin(), own.facts.end(),
+                                 [](const OwnFact& fact) { return fact.column > kSources; });
+    own.facts.insert(at, {std::string(kSources), std::move(text)});
   }
 
   bool isWhole(std::size_t line, const OwnSpecies& own) {

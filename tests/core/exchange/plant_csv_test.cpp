@@ -271,6 +271,33 @@ TEST(BringingIn, KnowsStatesAndTheFamiliesOfPublishedGenera) {
   EXPECT_EQ(given.taken.size(), 3u);
 }
 
+// Kept when they are stored and written again, but never for a value that they do not tell of.
+TEST(BringingIn, KeepsTheSourcesThatValuesCameWith) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const BroughtIn given =
+      bringIn(test::plantHeader() +
+              test::plantRow({{"botanical_name", "Monarda media"},
+                              {"usda_symbol", ""},
+                              {"sources", "FNA: spacing_cm spread_cm; memory: sun"}}));
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  const std::string stored = ownPlantsCsv(given.taken);
+  EXPECT_THAT(stored, HasSubstr("FNA: spacing_cm spread_cm; memory: sun"));
+  const OwnPlantsReading again = readOwnPlants(stored, "plants.csv", published);
+  EXPECT_EQ(again.plants, given.taken);
+  const BroughtIn changed =
+      bringIn("botanical_name,spacing_cm,spread_cm,sources\nMonarda media,41,42,BOOK: spread_cm\n",
+              again.plants);
+  EXPECT_THAT(textsOf(changed.errors), IsEmpty());
+  EXPECT_THAT(ownPlantsCsv(withTaken(again.plants, changed.taken)),
+              HasSubstr("memory: sun; BOOK: spread_cm\r\n"));
+}
+
+TEST(BringingIn, TellsOfSourcesThatCannotBeRead) {
+  EXPECT_THAT(
+      textsOf(bringIn("botanical_name,spacing_cm,sources\nMonarda fistulosa,66,FNA\n").errors),
+      ElementsAre(HasSubstr("line 2, sources: 'FNA' is not source keys, a colon and")));
+}
+
 TEST(BringingIn, ARowOfAPersonalPlantNeedsOnlyWhatItChanges) {
   const std::string mine =
       test::plantHeader() +
