@@ -201,9 +201,16 @@ bool isBetter(const Ranked& a, const Ranked& b) {
 }
 
 std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request) {
+  std::vector<const Species*> all;
+  for (const Species& species : catalogue.species()) all.push_back(&species);
+  return rankAmong(all, request);
+}
+
+std::vector<Ranked> rankAmong(const std::vector<const Species*>& species,
+                              const RankRequest& request) {
   const Against against(request);
   std::vector<Ranked> all;
-  for (const Species& species : catalogue.species()) all.push_back(ranked(species, against));
+  for (const Species* one : species) all.push_back(ranked(*one, against));
   std::stable_sort(all.begin(), all.end(), isBetter);  // species come in order of names
   tellTies(all);
   return all;
