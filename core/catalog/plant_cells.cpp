@@ -61,6 +61,7 @@ void writeNames(CellWriter& to, const Species& s) {
   to.text("family", s.family);
   to.text("genus", s.genus);
   to.text("common_name", s.commonName);
+  to.parts("other_names", s.otherNames, ";");
   to.text("common_name_es", s.spanishName);
   to.text("usda_symbol", s.usdaSymbol);
   to.text("layer_form", wordOf(s.habit));

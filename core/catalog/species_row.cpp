@@ -19,6 +19,7 @@ void readNames(RowCells& cells, Species& species) {
   species.genus = cells.name("genus");
   species.synonyms = cells.parts("synonyms", ';');
   species.commonName = cells.text("common_name");
+  species.otherNames = cells.parts("other_names", ';');
   species.spanishName = cells.text("common_name_es");
   species.usdaSymbol = cells.text("usda_symbol");
   if (!species.botanicalName.empty() && species.genus != genusOf(species.botanicalName))
