@@ -165,6 +165,19 @@ TEST_F(ShippedPlants, AreEachFoundByWhatElseTheyAreCalled) {
   EXPECT_GE(known, 130u);
 }
 
+// Slow to raise and easy to dig: woodland plants that have been sold from the wild (common practice
+// among native plant societies to ask for nursery-grown ones; which they are is from memory).
+TEST_F(ShippedPlants, WarnOfPlantsDugInTheWild) {
+  for (const char* name :
+       {"Trillium grandiflorum", "Sanguinaria canadensis", "Hepatica acutiloba",
+        "Erythronium americanum", "Arisaema triphyllum", "Lilium superbum", "Dodecatheon meadia",
+        "Podophyllum peltatum", "Actaea racemosa", "Polystichum acrostichoides"}) {
+    const std::string& caution = at(name).cautionNote;
+    EXPECT_NE(caution.find("uy nursery-grown plants"), std::string::npos) << name << caution;
+    EXPECT_EQ(test::sourceOf(at(name), "caution_note"), "memory") << name;
+  }
+}
+
 TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
   for (const Species& s : facts().species()) {
     SCOPED_TRACE(s.botanicalName);
