@@ -178,6 +178,13 @@ TEST_F(ShippedPlants, WarnOfPlantsDugInTheWild) {
   }
 }
 
+// The iris borer, Macronoctua onusta, is "the most serious pest of the iris" (extension services; its
+// caterpillars hollow out the rhizomes): no reason to plant one.
+TEST_F(ShippedPlants, CountNoPestAsAGuest) {
+  EXPECT_EQ(at("Iris versicolor").hostNote, "");
+  EXPECT_NE(at("Iris versicolor").pestNote.find("Iris borer"), std::string::npos);
+}
+
 TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
   for (const Species& s : facts().species()) {
     SCOPED_TRACE(s.botanicalName);
