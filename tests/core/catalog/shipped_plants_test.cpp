@@ -178,11 +178,17 @@ TEST_F(ShippedPlants, WarnOfPlantsDugInTheWild) {
   }
 }
 
-// The iris borer, Macronoctua onusta, is "the most serious pest of the iris" (extension services; its
-// caterpillars hollow out the rhizomes): no reason to plant one.
+// The iris borer, Macronoctua onusta, is "the most serious pest of the iris" (extension services;
+// its caterpillars hollow out the rhizomes): no reason to plant one.
 TEST_F(ShippedPlants, CountNoPestAsAGuest) {
   EXPECT_EQ(at("Iris versicolor").hostNote, "");
   EXPECT_NE(at("Iris versicolor").pestNote.find("Iris borer"), std::string::npos);
+}
+
+// "Blank where leaves stay" (plants-sources.md).
+TEST_F(ShippedPlants, ComeUpInAWeekOnlyWhereTheyWereGone) {
+  for (const Species& s : facts().species())
+    EXPECT_FALSE(s.winterLeaf == WinterLeaf::Evergreen && s.upByWeek) << s.botanicalName;
 }
 
 TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
