@@ -322,9 +322,10 @@ TEST(BringingIn, LeavesOutARowThatThePersonalValuesBesideItWouldSpoil) {
                                          {{}, "Penstemon digitalis", {{"notes", "mine"}}}};
   const BroughtIn given = bringIn(
       "botanical_name,height_max_cm\nMonarda fistulosa,100\nPenstemon digitalis,95\n", personal);
-  EXPECT_THAT(textsOf(given.errors),
-              ElementsAre(HasSubstr("mine.csv, line 2, height_max_cm: '100' is not height_min_cm "
-                                    "or more, beside your own values of Monarda fistulosa")));
+  EXPECT_THAT(
+      textsOf(given.errors),
+      ElementsAre(HasSubstr("mine.csv, line 2, height_max_cm: '100' is not height_min_cm "
+                            "(110 cm) or more, beside your own values of Monarda fistulosa")));
   ASSERT_EQ(given.taken.size(), 1u);
   const Catalogue published = readShippedCatalogue().catalogue;
   const std::string kept = ownPlantsCsv(withTaken(personal, given.taken));
