@@ -36,9 +36,9 @@ struct BroughtIn {
   std::vector<CatalogueError> errors;
   std::set<std::size_t> rowsLeft;  // lines of the rows left out
 };
-// As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either; it
-// is left out where the personal values that stay beside it would not go with it, for the two would
-// be refused when they are next read. So is what a person cannot have meant (EntryChecks).
+// As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either;
+// it is left out where the personal values that stay beside it would not go with it, for the two
+// would be refused when they are next read. So is what a person cannot have meant (EntryChecks).
 [[nodiscard]] BroughtIn bringInPlants(std::string_view csv, std::string_view fileName,
                                       const Catalogue& published,
                                       const std::vector<OwnSpecies>& personal);
