@@ -32,8 +32,12 @@ Json subjectsOf(const Finding& finding) {
   return subjects;
 }
 
-Json toJson(const Finding& finding, const Yard& yard, const Catalogue& facts) {
-  const FindingText text = describe(finding, yard, facts);
+FindingText textOf(const Finding& finding, const CheckInput& input) {
+  return describe(finding, input.yard, input.facts, input.sun);
+}
+
+Json toJson(const Finding& finding, const CheckInput& input) {
+  const FindingText text = textOf(finding, input);
   const Threshold* threshold = findThreshold(finding.thresholdId);
   Json place = Json::array();
   for (const Polygon& polygon : finding.place) place.push_back(toWkt(polygon));
@@ -46,25 +50,23 @@ Json toJson(const Finding& finding, const Yard& yard, const Catalogue& facts) {
           {"unit", wordOf(finding.unit)},
           {"source", threshold != nullptr ? threshold->source : ""},
           {"text", text.title + ". " + text.text},
-          {"accepted", acceptanceOf(yard, finding) != nullptr}};
+          {"accepted", acceptanceOf(input.yard, finding) != nullptr}};
 }
 
-void printJson(const std::vector<Finding>& findings, const Yard& yard, const Catalogue& facts,
-               std::ostream& out) {
+void printJson(const std::vector<Finding>& findings, const CheckInput& input, std::ostream& out) {
   Json list = Json::array();
-  for (const Finding& finding : findings) list.push_back(toJson(finding, yard, facts));
+  for (const Finding& finding : findings) list.push_back(toJson(finding, input));
   out << Json{{"findings", list}}.dump(2) << '\n';
 }
 
-void printText(const std::vector<Finding>& findings, const Yard& yard, const Catalogue& facts,
-               std::ostream& out) {
+void printText(const std::vector<Finding>& findings, const CheckInput& input, std::ostream& out) {
   std::size_t accepted = 0;
   for (const Finding& finding : findings) {
-    const FindingText text = describe(finding, yard, facts);
+    const FindingText text = textOf(finding, input);
     out << wordOf(finding.severity) << ": " << text.title << '\n'
         << "  " << text.text << '\n'
         << "  " << text.limit << '\n';
-    if (const Acceptance* acceptance = acceptanceOf(yard, finding)) {
+    if (const Acceptance* acceptance = acceptanceOf(input.yard, finding)) {
       ++accepted;
       out << "  Accepted: " << acceptance->reason << '\n';
     }
@@ -77,11 +79,12 @@ ExitCode runCheck(const CheckOptions& options, Console& console) {
   const Yard& yard = file.yard();
   const Catalogue facts = factsFor(file.yard(), console);
   const auto sun = computeSunMap(yard, seasonRequest(yard));
-  const auto findings = runChecks({yard, facts, sun ? &*sun : nullptr}).value();
+  const CheckInput input{yard, facts, sun ? &*sun : nullptr};
+  const auto findings = runChecks(input).value();
   if (options.json) {
-    printJson(findings, yard, facts, console.out);
+    printJson(findings, input, console.out);
   } else {
-    printText(findings, yard, facts, console.out);
+    printText(findings, input, console.out);
   }
   const bool open = std::any_of(findings.begin(), findings.end(), [&](const Finding& finding) {
     return acceptanceOf(yard, finding) == nullptr;

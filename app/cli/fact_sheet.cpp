@@ -21,6 +21,7 @@ std::string lineOf(const PlantValue& one) {
   std::string line = fmt::format("{:<32}{}", one.column, one.value);
   if (one.origin != Origin::Published)
     line += one.origin == Origin::Yard ? "  (your own, in the yard)" : "  (your own)";
+  if (!one.ownSources.empty()) line += "  [" + one.ownSources + "]";
   if (one.origin != Origin::Published && !one.published.empty())
     line += "; published: " + one.published;
   if (!one.sources.empty()) line += "  [" + one.sources + "]";
@@ -43,7 +44,7 @@ void tellBloom(const Species& species, Hemisphere where, Console& console) {
 void tellSources(const std::vector<PlantValue>& values, Console& console) {
   std::set<std::string> keys;
   for (const PlantValue& one : values) {
-    std::istringstream words(one.sources);
+    std::istringstream words(one.sources + ' ' + one.ownSources);
     keys.insert(std::istream_iterator<std::string>(words), {});
   }
   if (!keys.empty()) console.out << "\nSources\n";
@@ -51,7 +52,7 @@ void tellSources(const std::vector<PlantValue>& values, Console& console) {
     const auto known = shippedSourceNames().find(key);
     console.out << fmt::format("{:<10}{}\n", key,
                                key == "memory" ? "general knowledge, not read in a source"
-                               : known == shippedSourceNames().end() ? ""
+                               : known == shippedSourceNames().end() ? "a key of your own table"
                                                                      : known->second);
   }
 }

@@ -8,6 +8,7 @@
 
 #include "app/cli/commands.h"
 #include "core/catalog/fact_words.h"
+#include "core/catalog/native_record.h"
 
 namespace tussock {
 
@@ -95,11 +96,15 @@ std::optional<Length> heightFrom(const std::string& typed, const char* option, U
   return height;
 }
 
+// By its letters or its name, in whatever case.
 std::string stateFrom(const std::string& typed, const Catalogue& facts) {
   if (typed.empty()) return {};
   std::set<std::string> known;
   for (const Species& species : facts.species())
     known.insert(species.nativeStates.begin(), species.nativeStates.end());
+  for (const std::string& letters : known)
+    if (CLI::detail::to_lower(std::string(stateName(letters))) == CLI::detail::to_lower(typed))
+      return letters;
   return wordAmong(known, typed, "--recorded-in");
 }
 
@@ -117,8 +122,9 @@ void addPlantFilters(CLI::App& command, PlantFilterOptions& options) {
                      "In flower in this month, or in one of several: August, 8 or 8-9");
   command.add_option("--lowest", options.lowest, "Least height in flower, such as '2 ft' or 60cm");
   command.add_option("--highest", options.highest, "Greatest height in flower");
-  command.add_option("--recorded-in", options.recordedIn,
-                     "State that it is recorded in as native (USDA PLANTS), a first filter");
+  command.add_option(
+      "--recorded-in", options.recordedIn,
+      "State that it is recorded in as native (USDA PLANTS), such as IA or Iowa: a first filter");
   command.add_option("--order", options.order, "What comes first")
       ->check(CLI::IsMember(wordsOf<RankOrder>()));
 }

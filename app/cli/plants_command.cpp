@@ -5,7 +5,6 @@
 #include <filesystem>
 #include <memory>
 #include <ostream>
-#include <set>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -101,12 +100,6 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
   }
 }
 
-std::size_t rowsWith(const std::vector<CatalogueError>& errors) {
-  std::set<std::size_t> lines;
-  for (const CatalogueError& error : errors) lines.insert(error.line);
-  return lines.size();
-}
-
 // 1 when some of it could not be used, as the findings of a check are told; 3 when it gave nothing.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
@@ -120,7 +113,7 @@ ExitCode bringIn(const std::string& path, Console& console) {
                                fmt::join(read.gaveWay, ", "), keepPersonalPlants().toStdString());
   if (!read.taken.empty()) savePersonalPlants(withTaken(before, read.taken), published);
   console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
-              << "; rows with something that could not be used: " << rowsWith(read.errors) << ".\n";
+              << "; rows left out: " << read.rowsLeft.size() << ".\n";
   if (read.taken.empty() && read.errors.empty())
     console.err << path << " has no rows, or says only what is published already.\n";
   if (read.taken.empty()) return ExitCode::File;

@@ -45,7 +45,11 @@ OwnPlantsReading readPersonalPlants(const Catalogue& published) {
   const std::string path = personalPlantsPath().toStdString();
   if (!QFile::exists(personalPlantsPath())) return {};
   const std::optional<std::string> text = personalText();
-  if (!text) return {{}, {}, {{path, 0, "", "", "leave to read the file"}}};
+  if (!text) {
+    OwnPlantsReading none;
+    none.errors = {{path, 0, "", "", "leave to read the file"}};
+    return none;
+  }
   return readOwnPlants(*text, path, published);
 }
 
@@ -72,8 +76,8 @@ void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& 
   const OwnPlantsReading read = before ? readOwnPlants(*before, path.toStdString(), published)
                                        : readPersonalPlants(published);
   expectOnlyRowsAtFault(read);
-  const std::string csv = before && !read.errors.empty()
-                              ? ownPlantsCsv(plants, *before, read.errors)
+  const std::string csv = before && !read.rowsLeft.empty()
+                              ? ownPlantsCsv(plants, *before, read.rowsLeft)
                               : ownPlantsCsv(plants);
   saveWhole(path, QByteArray::fromStdString(csv));
 }

@@ -84,9 +84,12 @@ QWidget* BenchFilters::makeChips(QWidget* bar) {
                    {Habit::Sedge, "chip-sedge", tr("Sedges")},
                    {Habit::Fern, "chip-fern", tr("Ferns")},
                    {Habit::Shrub, "chip-shrub", tr("Shrubs")},
-                   {Habit::Vine, "chip-vine", tr("Vines")}},
+                   {Habit::Vine, "chip-vine", tr("Vines")},
+                   {Habit::Bulb, "chip-bulb", tr("Bulbs")}},
                   told);
   chips->findChild<QPushButton*>(QStringLiteral("chip-sedge"))->setToolTip(tr("Sedges and rushes"));
+  chips->findChild<QPushButton*>(QStringLiteral("chip-bulb"))
+      ->setToolTip(tr("Bulbs, and spring ephemerals that are gone by summer"));
   return chips;
 }
 

@@ -63,8 +63,8 @@ void BenchMore::makeTraitChips(QWidget* row) {
   const auto told = [this] { emit changed(); };
   addChips<Layer>(row, layers_,
                   {{Layer::Main, "chip-main", tr("Main layer")},
-                   {Layer::Ground, "chip-ground", tr("Ground")},
-                   {Layer::Bulbs, "chip-bulbs", tr("Bulbs")}},
+                   {Layer::Ground, "chip-ground", tr("Ground layer")},
+                   {Layer::Bulbs, "chip-bulbs", tr("Bulb layer")}},
                   told);
   addChips<Trait>(row, traits_,
                   {{Trait::DeerResistant, "chip-deer", tr("Deer leave it")},

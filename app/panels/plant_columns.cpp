@@ -9,8 +9,9 @@ namespace tussock {
 
 namespace {
 
-constexpr std::array<PlantColumn, 7> kNames{{
+constexpr std::array<PlantColumn, 8> kNames{{
     {"common_name", QT_TRANSLATE_NOOP("PlantColumns", "Common name")},
+    {"other_names", QT_TRANSLATE_NOOP("PlantColumns", "Also called"), false, true},
     {"common_name_es", QT_TRANSLATE_NOOP("PlantColumns", "In Spanish")},
     {"synonyms", QT_TRANSLATE_NOOP("PlantColumns", "Synonyms"), false, true},
     {"family", QT_TRANSLATE_NOOP("PlantColumns", "Family"), true},

@@ -40,6 +40,7 @@ QString sourceTip(const std::string& keys) {
 
 // The first source by its title; the tip has them all.
 QString sourceWords(const std::string& keys) {
+  if (keys == "memory") return PlantFields::tr("general knowledge");
   const QStringList all = text(keys).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   if (all.isEmpty()) return {};
   const auto known = shippedSourceNames().find(all.front().toStdString());
@@ -131,7 +132,7 @@ void PlantFields::refresh() {
     QString note = noteFor(value);
     if (one.column == "regulated") note = withRuleCaution(note);
     one.note->setText(note);
-    one.note->setToolTip(sourceTip(value.sources));
+    one.note->setToolTip(sourceTip(value.ownSources.empty() ? value.sources : value.ownSources));
     one.note->setVisible(!note.isEmpty());
   }
 }
@@ -147,22 +148,28 @@ QString PlantFields::withRuleCaution(const QString& note) const {
 // South of the equator the sources tell of another month than what is shown.
 QString PlantFields::sourceFor(const PlantValue& value) const {
   if (value.sources.empty()) return {};
-  const QString source =
-      value.sources == "memory" ? tr("general knowledge") : sourceWords(value.sources);
+  const QString source = sourceWords(value.sources);
   return desk_.isMoved(value.column) ? tr("%1, half a year on").arg(source) : source;
 }
 
-// What is published stays to be seen beside the user's own; general knowledge is not a source.
+// Where it is from; general knowledge is not a source.
 QString PlantFields::noteFor(const PlantValue& value) const {
   if (desk_.writing()) return {};
-  const QString source = sourceFor(value);
   if (value.value.empty()) return desk_.impliedBy(value.column);
-  if (value.origin == Origin::Published) return source;
+  if (value.origin == Origin::Published) return sourceFor(value);
   const QString own =
       value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");
+  return withPublished(
+      value.ownSources.empty() ? own : tr("%1 (%2)").arg(own, sourceWords(value.ownSources)),
+      value);
+}
+
+// The published one stays to be seen beside the user's own.
+QString PlantFields::withPublished(const QString& own, const PlantValue& value) const {
   if (value.published.empty()) return own;
   const QString published =
       tr("%1; published: %2").arg(own, desk_.shown(value.column, value.published));
+  const QString source = sourceFor(value);
   return source.isEmpty() ? published : tr("%1 (%2)").arg(published, source);
 }
 

@@ -35,6 +35,7 @@ class PlantFields : public QWidget {
   [[nodiscard]] InlineEdit* makeField(QWidget* box, const PlantColumn& column);
   [[nodiscard]] QString sourceFor(const PlantValue& value) const;
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
+  [[nodiscard]] QString withPublished(const QString& own, const PlantValue& value) const;
   [[nodiscard]] QString withRuleCaution(const QString& note) const;
 
   PlantDesk& desk_;

@@ -115,7 +115,8 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
   const QString name = QString::fromStdString(entry.species);
   auto* label = new QLabel(botanicalHtml(name), row);
   label->setTextFormat(Qt::RichText);
-  label->setMinimumWidth(40);
+  label->setObjectName(QStringLiteral("plant-list-name"));
+  label->setWordWrap(true);  // a long name takes a second line rather than lose its end
   line->addWidget(label, 1);
   auto* share = new InlineField(
       [this, index] {

@@ -25,6 +25,12 @@ RankRequest requestFor(const Yard& yard, const Catalogue& catalogue, const Bed& 
   return request;
 }
 
+RankRequest requestFor(const Yard& yard, const Catalogue& catalogue) {
+  RankRequest request = requestOf(yard, placeOf(yard));
+  request.planted = portionsOf(yard, catalogue);
+  return request;
+}
+
 RankRequest requestAt(const Yard& yard, const Catalogue& catalogue, Point at,
                       std::optional<double> sunHours) {
   RankRequest request = requestOf(yard, placeAt(yard, at, sunHours));

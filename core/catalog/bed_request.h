@@ -13,6 +13,8 @@ namespace tussock {
 // catalogue, which must live on.
 [[nodiscard]] RankRequest requestFor(const Yard& yard, const Catalogue& catalogue, const Bed& bed,
                                      std::optional<double> sunHours);
+// Of the yard as a whole: its state, zone and deer, and all that grows in it.
+[[nodiscard]] RankRequest requestFor(const Yard& yard, const Catalogue& catalogue);
 // At one point; what is planted is that of the bed that holds it.
 [[nodiscard]] RankRequest requestAt(const Yard& yard, const Catalogue& catalogue, Point at,
                                     std::optional<double> sunHours);

@@ -40,6 +40,7 @@ struct Catalogue::Index {
       note(botanical, one.botanicalName, one);
       note(common, one.commonName, one);
       note(common, one.spanishName, one);
+      for (const std::string& name : one.otherNames) note(common, name, one);
       for (const std::string& synonym : one.synonyms) {
         note(botanical, synonym, one);
         if (!bySynonym.try_emplace(synonym, &one).second) bySynonym[synonym] = nullptr;

@@ -38,7 +38,7 @@ class Catalogue {
   // By botanical name or by a synonym that one species alone has.
   [[nodiscard]] const Species* resolve(std::string_view name) const;
   // Every species that goes by this name, whatever its case, accents and marks: one botanical name
-  // or synonym, else all that share the common or Spanish name.
+  // or synonym, else all that share a common name, another one, or the Spanish name.
   [[nodiscard]] std::vector<const Species*> named(std::string_view name) const;
   // Answers as one types: every word must occur in a botanical or common name, synonym, family,
   // colour, habit, or be tall/low, dry/moist/wet, sun/part/shade, spring/summer/fall. Best first.

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/catalog/entry_checks.h"
+#include "core/catalog/source_list.h"
 #include "core/edit/draft.h"
 
 namespace tussock {
@@ -16,7 +17,9 @@ namespace {
 
 constexpr std::string_view kNameColumn = "botanical_name";
 
-OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::string& value) {
+constexpr std::string_view kSourcesColumn = "sources";
+
+OwnSpecies withFact(OwnSpecies own, const std::string& column, const std::string& value) {
   const auto at = std::find_if(own.facts.begin(), own.facts.end(),
                                [&](const OwnFact& fact) { return fact.column == column; });
   if (at == own.facts.end()) {
@@ -29,12 +32,37 @@ OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::strin
   return own;
 }
 
+std::vector<FactSource> sourcesOf(const OwnSpecies& own) {
+  for (const OwnFact& fact : own.facts)
+    if (fact.column == kSourcesColumn)
+      return sourcesFrom(fact.value).value_or(std::vector<FactSource>{});
+  return {};
+}
+
+// With the value alone: where the one before was read says nothing of it.
+OwnSpecies withValue(OwnSpecies own, const std::string& column, const std::string& value) {
+  std::vector<FactSource> sources = sourcesOf(own);
+  if (std::erase_if(sources, [&](const FactSource& one) { return one.field == column; }) > 0)
+    own = withFact(std::move(own), std::string(kSourcesColumn), sourcesText(sources));
+  return withFact(std::move(own), column, value);
+}
+
+// The values of `more` in place of those that `own` has, each with where it was read.
+OwnSpecies withAll(OwnSpecies own, const OwnSpecies& more) {
+  for (const OwnFact& fact : more.facts)
+    if (fact.column != kSourcesColumn) own = withValue(std::move(own), fact.column, fact.value);
+  std::vector<FactSource> sources = sourcesOf(own);
+  const std::vector<FactSource> theirs = sourcesOf(more);
+  sources.insert(sources.end(), theirs.begin(), theirs.end());
+  return withFact(std::move(own), std::string(kSourcesColumn), sourcesText(sources));
+}
+
 OwnSpecies fromCells(const PlantCells& cells) {
   OwnSpecies own;
   for (const auto& [column, value] : cells) {
     if (column == kNameColumn)
       own.botanicalName = value;
-    else if (column != "sources" && !value.empty())
+    else if (column != kSourcesColumn && !value.empty())
       own.facts.push_back({column, value});
   }
   return own;
@@ -223,7 +251,7 @@ std::vector<OwnSpecies> withTaken(std::vector<OwnSpecies> personal,
       continue;
     }
     OwnSpecies& old = personal[at->second];
-    for (const OwnFact& fact : own.facts) old = withValue(std::move(old), fact.column, fact.value);
+    old = withAll(std::move(old), own);
   }
   sortByName(personal);
   return personal;
@@ -239,9 +267,10 @@ std::vector<std::string> overwritten(const std::vector<OwnSpecies>& personal,
     if (old == byName.end()) continue;
     const auto& facts = old->second->facts;
     const auto differs = [&](const OwnFact& fact) {
-      return std::any_of(facts.begin(), facts.end(), [&](const OwnFact& had) {
-        return had.column == fact.column && had.value != fact.value;
-      });
+      return fact.column != kSourcesColumn &&
+             std::any_of(facts.begin(), facts.end(), [&](const OwnFact& had) {
+               return had.column == fact.column && had.value != fact.value;
+             });
     };
     if (std::any_of(own.facts.begin(), own.facts.end(), differs))
       names.push_back(own.botanicalName);

@@ -22,7 +22,7 @@ struct ColumnKind {
   Kind kind;
   std::string_view counted = {};  // what the figure counts, as it is shown after it
 };
-constexpr std::array<ColumnKind, 22> kKinds{
+constexpr std::array<ColumnKind, 23> kKinds{
     {{"height_min_cm", Kind::Height},
      {"height_max_cm", Kind::Height},
      {"foliage_height_min_cm", Kind::Height},
@@ -36,6 +36,7 @@ constexpr std::array<ColumnKind, 22> kKinds{
      {"up_by_week", Kind::Week},
      {"seeds_per_gram", Kind::Seeds},
      {"synonyms", Kind::Names},
+     {"other_names", Kind::Names},
      {"native_states", Kind::States},
      {"sun_hours_min", Kind::Counted, "hours"},
      {"sun_hours_max", Kind::Counted, "hours"},

@@ -7,49 +7,31 @@
 #include <fmt/format.h>
 
 #include "core/catalog/season_weeks.h"
+#include "core/catalog/week_range.h"
 
 namespace tussock {
 
 namespace {
 
-bool has(WeekSet weeks, int week) {
-  return (weeks >> week & 1U) != 0;
-}
+struct Season {
+  explicit Season(const Settings& settings)
+      : growing(growingSeason(settings)), weeks(seasonWeeks(settings)) {}
 
-// Runs of weeks of the season that are not in `weeks`.
-std::vector<WeekRange> gapsIn(WeekSet weeks, const std::vector<int>& season) {
-  std::vector<WeekRange> gaps;
-  bool open = false;
-  for (const int week : season) {
-    if (has(weeks, week)) {
-      open = false;
-    } else if (open) {
-      gaps.back().last = week;
-    } else {
-      gaps.push_back({week, week});
-      open = true;
-    }
+  [[nodiscard]] std::string days(WeekRange range) const {
+    return "from " + daysInWords(range, growing);
   }
-  return gaps;
-}
 
-std::string days(WeekRange weeks) {
-  return fmt::format("from {} to {}", readableMonthDay(firstDayOf(weeks.first)),
-                     readableMonthDay(lastDayOf(weeks.last)));
-}
+  GrowingSeason growing;
+  std::vector<int> weeks;
+};
 
-WeekRange rangeOf(SeasonThird third, const std::vector<int>& season) {
-  const auto part = static_cast<std::size_t>(third);
-  return {season[part * season.size() / 3], season[(part + 1) * season.size() / 3 - 1]};
-}
-
-void addNectar(std::vector<Missing>& all, const PlantFigures& figures,
-               const std::vector<int>& season, SeasonThird third, Lack lack) {
-  if (season.size() < 3 || (figures.nectarWeeks & weeksOf(third, season)) != 0) return;
-  const WeekRange weeks = rangeOf(third, season);
+void addNectar(std::vector<Missing>& all, const PlantFigures& figures, const Season& season,
+               SeasonThird third, Lack lack) {
+  if (season.weeks.size() < 3 || (figures.nectarWeeks & weeksOf(third, season.weeks)) != 0) return;
+  const WeekRange weeks = rangeOf(third, season.weeks);
   all.push_back({lack, weeks,
                  fmt::format("No {} nectar: nothing that is recorded as visited is in flower {}.",
-                             lack == Lack::EarlyNectar ? "early" : "late", days(weeks))});
+                             lack == Lack::EarlyNectar ? "early" : "late", season.days(weeks))});
 }
 
 bool showsLayer(const PlantFigures& figures, Layer layer) {
@@ -83,11 +65,12 @@ int filledBy(const Species& species, const Missing& missing) {
 
 }  // namespace
 
-std::vector<Missing> missingFrom(const PlantFigures& figures, const std::vector<int>& season) {
+std::vector<Missing> missingFrom(const PlantFigures& figures, const Settings& settings) {
   std::vector<Missing> all;
   if (figures.empty()) return all;
-  for (const WeekRange gap : gapsIn(figures.bloomWeeks, season))
-    all.push_back({Lack::Flowers, gap, fmt::format("Nothing is in flower {}.", days(gap))});
+  const Season season(settings);
+  for (const WeekRange gap : gapsIn(figures.bloomWeeks, season.weeks))
+    all.push_back({Lack::Flowers, gap, fmt::format("Nothing is in flower {}.", season.days(gap))});
   addNectar(all, figures, season, SeasonThird::Early, Lack::EarlyNectar);
   addNectar(all, figures, season, SeasonThird::Late, Lack::LateNectar);
   if (!showsLayer(figures, Layer::Ground))

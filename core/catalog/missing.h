@@ -8,6 +8,7 @@
 
 #include "core/catalog/figures.h"
 #include "core/catalog/rank.h"
+#include "core/model/settings.h"
 
 namespace tussock {
 
@@ -18,10 +19,11 @@ struct Missing {
   std::optional<WeekRange> weeks;  // for flowers and nectar
   std::string text;                // "Nothing is in flower from 29 July to 25 August."
 };
-// In the order of the enumeration, weeks in the order of the season (seasonWeeks). Nothing for an
-// empty list, which lacks everything.
+// In the order of the enumeration, over the growing season of the yard and in its order; days
+// before and after it are told of no more than in the findings. Nothing for an empty list, which
+// lacks everything.
 [[nodiscard]] std::vector<Missing> missingFrom(const PlantFigures& figures,
-                                               const std::vector<int>& season);
+                                               const Settings& settings);
 
 // Up to `count` species of `ranked` (see rankFor) that suit the place, are not planted yet and fill
 // the lack: those that fill most of its weeks first, then as they are ranked.

@@ -5,6 +5,7 @@
 #include <array>
 #include <utility>
 
+#include "core/catalog/source_list.h"
 #include "core/catalog/source_names.h"
 
 namespace tussock {
@@ -90,7 +91,7 @@ std::string_view stateName(std::string_view letters) {
 std::string nativeRecordOf(const Species& species) {
   const std::string_view keys = species.sourceOf("native_states");
   if (keys == "memory") return "from memory";
-  if (keys == "own") return "by your own account";
+  if (isOwn(keys)) return "by your own account";
   const auto other = shippedSourceNames().find(keys);  // of several keys, the USDA's comes first
   if (keys == "USDA" || other == shippedSourceNames().end()) return "USDA PLANTS";
   return shortTitle(other->second);

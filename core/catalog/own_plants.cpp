@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/source_list.h"
 #include "core/catalog/species_row.h"
 
 namespace tussock {
@@ -16,14 +17,27 @@ namespace {
 
 constexpr std::string_view kName = "botanical_name";
 constexpr std::string_view kSources = "sources";
-constexpr std::string_view kOwn = "own";
 
 struct Layered {
   PlantCells cells;
   PlantCells published;
-  std::map<std::string, Origin, std::less<>> origins;  // of the cells that are not published
-  std::set<std::string, std::less<>> dropped;          // published, but void beside an own value
+  std::map<std::string, Origin, std::less<>> origins;    // of the cells that are not published
+  std::set<std::string, std::less<>> dropped;            // published, but void beside an own value
+  std::map<std::string, std::string, std::less<>> keys;  // of sources that own values came with
 };
+
+std::string_view factOf(const OwnSpecies& own, std::string_view column) {
+  for (const OwnFact& fact : own.facts)
+    if (fact.column == column) return fact.value;
+  return {};
+}
+
+void setOwn(Layered& onto, const std::string& column, const std::string& value, Origin origin,
+            std::string_view keys = {}) {
+  onto.cells.insert_or_assign(column, value);
+  onto.origins.insert_or_assign(column, origin);
+  onto.keys.insert_or_assign(column, std::string(keys));
+}
 
 // A month of one's own is not to be outdone by a week from beneath.
 void dropFinerWeeks(Layered& onto, const OwnSpecies& own) {
@@ -40,11 +54,10 @@ void dropFinerWeeks(Layered& onto, const OwnSpecies& own) {
 void overlay(Layered& onto, const OwnSpecies* own, Origin origin) {
   if (own == nullptr) return;
   dropFinerWeeks(onto, *own);
-  for (const OwnFact& fact : own->facts) {
-    if (fact.value.empty() || fact.column == kName || fact.column == kSources) continue;
-    onto.cells.insert_or_assign(fact.column, fact.value);
-    onto.origins.insert_or_assign(fact.column, origin);
-  }
+  const auto sources = sourcesFrom(factOf(*own, kSources)).value_or(std::vector<FactSource>{});
+  for (const OwnFact& fact : own->facts)
+    if (!fact.value.empty() && fact.column != kName && fact.column != kSources)
+      setOwn(onto, fact.column, fact.value, origin, keysOf(sources, fact.column));
 }
 
 // 0 for what is no number: the reader tells of it, under its own column alone.
@@ -65,10 +78,8 @@ void lowerLeaves(Layered& onto) {
     return;
   const double highest = numberIn(onto, "height_max_cm");
   for (const char* column : {"foliage_height_min_cm", "foliage_height_max_cm"})
-    if (highest >= 1.0 && numberIn(onto, column) > highest) {
-      onto.cells.insert_or_assign(column, most->second);
-      onto.origins.insert_or_assign(column, onto.origins.at("height_max_cm"));
-    }
+    if (highest >= 1.0 && numberIn(onto, column) > highest)
+      setOwn(onto, column, std::string(most->second), onto.origins.at("height_max_cm"));
 }
 
 // One plant in each layer; null where that does not have it.
@@ -97,13 +108,14 @@ Layered layered(const InLayers& in, std::string_view name) {
   return result;
 }
 
-// The published sources without those of values that are the user's own, and theirs as "own".
+// The published sources without those of values that are the user's own, and theirs as "own", with
+// the keys that they came with.
 void setSources(Species& species, const Layered& from) {
   std::erase_if(species.sources, [&](const FactSource& source) {
     return from.origins.contains(source.field) || from.dropped.contains(source.field);
   });
   for (const auto& [column, origin] : from.origins)
-    species.sources.push_back({column, std::string(kOwn)});
+    species.sources.push_back({column, asOwn(from.keys.at(column))});
 }
 
 std::optional<Species> read(const InLayers& in, std::string_view name,
@@ -115,6 +127,10 @@ std::optional<Species> read(const InLayers& in, std::string_view name,
   for (const auto& [column, origin] : from.origins)
     if (!isPlantColumn(column))
       errors.push_back({title, 0, column, column, "a column of the plant table"});
+  for (const OwnSpecies* own : {in.personal, in.yard})
+    if (own != nullptr && !sourcesFrom(factOf(*own, kSources)))
+      errors.push_back({title, 0, std::string(kSources), std::string(factOf(*own, kSources)),
+                        "source keys, a colon and column names, such as 'USDA: family'"});
   auto species = speciesFromCells(from.cells, title, errors);
   if (!species || errors.size() > before) return std::nullopt;
   setSources(*species, from);
@@ -181,6 +197,8 @@ std::vector<PlantValue> valuesOf(const PlantLayers& layers, std::string_view nam
     if (const auto there = from.published.find(column); there != from.published.end())
       value.published = there->second;
     if (in.published) value.sources = in.published->sourceOf(column);
+    if (const auto keys = from.keys.find(column); keys != from.keys.end())
+      value.ownSources = keys->second;
     values.push_back(std::move(value));
   }
   return values;

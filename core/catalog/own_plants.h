@@ -34,8 +34,8 @@ struct MergedPlants {
   std::vector<CatalogueError> errors;  // own plants that cannot be used; the published one stands
 };
 // Works through all species: call it when own plants have changed, not at each edit. Values of the
-// user's own have the source "own". Weeks and months are those of the yard's half of the earth: the
-// one place where they are moved.
+// user's own have the source "own", and after it the keys that they were brought in with. Weeks and
+// months are those of the yard's half of the earth: the one place where they are moved.
 [[nodiscard]] MergedPlants mergePlants(const PlantLayers& layers);
 
 // One value of a plant as it holds, where it is from, and the published one, which is empty when
@@ -45,7 +45,8 @@ struct PlantValue {
   std::string value;
   Origin origin = Origin::Published;
   std::string published;
-  std::string sources;  // of the published value: keys, or "memory"
+  std::string sources;          // of the published value: keys, or "memory"
+  std::string ownSources = {};  // keys that the user's own value was brought in with
 
   bool operator==(const PlantValue&) const = default;
 };

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/formula_guard.h"
+#include "core/catalog/source_list.h"
 #include "core/catalog/species_row.h"
 
 namespace tussock {
@@ -60,6 +61,7 @@ void writeNames(CellWriter& to, const Species& s) {
   to.text("family", s.family);
   to.text("genus", s.genus);
   to.text("common_name", s.commonName);
+  to.parts("other_names", s.otherNames, ";");
   to.text("common_name_es", s.spanishName);
   to.text("usda_symbol", s.usdaSymbol);
   to.text("layer_form", wordOf(s.habit));
@@ -129,21 +131,6 @@ void writeNotes(CellWriter& to, const Species& s) {
   to.text("regulated", s.regulated);
   to.parts("native_states", s.nativeStates, " ");
   to.text("notes", s.notes);
-}
-
-// "USDA: family genus; memory: spacing_cm", the keys in the order they first come.
-std::string sourcesText(const std::vector<FactSource>& sources) {
-  std::vector<std::pair<std::string, std::string>> groups;
-  for (const FactSource& source : sources) {
-    auto at = std::find_if(groups.begin(), groups.end(),
-                           [&](const auto& group) { return group.first == source.keys; });
-    if (at == groups.end()) at = groups.insert(groups.end(), {source.keys, ""});
-    at->second.append(" ").append(source.field);
-  }
-  std::string text;
-  for (const auto& [keys, fields] : groups)
-    text.append(text.empty() ? "" : "; ").append(keys).append(":").append(fields);
-  return text;
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include "core/catalog/plant_table.h"
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include <fmt/format.h>
@@ -37,6 +38,22 @@ std::string fromLatin1(std::string_view text) {
   return utf8;
 }
 
+// The column that a heading stands for but for capitals, blanks and hyphens; empty for one that is
+// written as it should be, or stands for none.
+std::string_view columnMeant(std::string_view heading) {
+  std::string plain;
+  for (const char c : heading) {
+    const bool blank = c == ' ' || c == '-';
+    const char low = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    plain += blank ? '_' : low;
+  }
+  while (plain.ends_with('_')) plain.pop_back();
+  plain.erase(0, std::min(plain.find_first_not_of('_'), plain.size()));
+  if (plain == heading) return {};
+  const auto at = std::find(kPlantColumns.begin(), kPlantColumns.end(), plain);
+  return at == kPlantColumns.end() ? std::string_view() : *at;
+}
+
 class PlantTableReader {
  public:
   PlantTableReader(std::string_view fileName, ColumnsAsked asked)
@@ -66,24 +83,46 @@ class PlantTableReader {
   bool readHeader(const TableRow& header) {
     columns_ = header.cells.size();
     result_.headerLine = header.line;
-    if (columns_ == 1 && header.cells.front().find(';') != std::string::npos)
-      return fail(header.line, "", header.cells.front().substr(0, 40),
-                  "a line of column names with commas between them"),
-             false;
-    for (std::size_t i = 0; i < columns_; ++i)
-      if (!result_.places.try_emplace(header.cells[i], i).second)
-        fail(header.line, header.cells[i], "two columns of this name", "one");
+    if (columns_ == 1 && !isSplitAtCommas(header)) return false;
+    for (std::size_t i = 0; i < columns_; ++i) placeColumn(header, i);
     return asked_ == ColumnsAsked::All ? hasAll(header.line) : hasName(header.line);
   }
 
+  bool isSplitAtCommas(const TableRow& header) {
+    const std::string& line = header.cells.front();
+    const std::size_t mark = line.find_first_of(";\t");
+    if (mark == std::string::npos) return true;
+    fail(header.line, "", line.substr(0, 40),
+         fmt::format("a line of column names with commas between them; these have {}, so save the "
+                     "table as CSV with commas",
+                     line[mark] == ';' ? "semicolons" : "tabs"));
+    return false;
+  }
+
+  void placeColumn(const TableRow& header, std::size_t at) {
+    const std::string& written = header.cells[at];
+    const std::string_view meant = columnMeant(written);
+    if (!meant.empty()) {
+      misspelt_.insert(meant);
+      fail(header.line, meant, written, fmt::format("{}, as that column is written", meant));
+    } else if (!result_.places.try_emplace(written, at).second) {
+      fail(header.line, written, "two columns of this name", "one");
+    }
+  }
+
+  // Told once: of a column written otherwise it is said what to write.
+  void wants(std::size_t line, std::string_view column) {
+    if (!has(column) && !misspelt_.contains(column))
+      fail(line, column, "", "a column of this name");
+  }
+
   bool hasAll(std::size_t line) {
-    for (const std::string_view column : kPlantColumns)
-      if (!has(column)) fail(line, column, "", "a column of this name");
+    for (const std::string_view column : kPlantColumns) wants(line, column);
     return std::all_of(kNeeded.begin(), kNeeded.end(), [&](auto column) { return has(column); });
   }
 
   bool hasName(std::size_t line) {
-    if (!has(kPlantColumns.front())) fail(line, kPlantColumns.front(), "", "a column of this name");
+    wants(line, kPlantColumns.front());
     return has(kPlantColumns.front());
   }
 
@@ -113,6 +152,7 @@ class PlantTableReader {
   std::string_view fileName_;
   ColumnsAsked asked_;
   std::size_t columns_ = 0;
+  std::set<std::string_view> misspelt_;  // columns that are there, written otherwise
   PlantTable result_;
 };
 

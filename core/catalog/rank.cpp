@@ -15,7 +15,7 @@ namespace {
 
 // Points of a species that suits, before what speaks for and against it.
 constexpr double kStart = 50.0;
-constexpr double kSunInside = 10.0;  // well inside its hours of sun
+constexpr double kSun = 10.0;        // hours of sun that it asks for
 constexpr double kRecorded = 6.0;    // recorded in the state
 constexpr double kDeerLeave = 8.0;   // where deer are about
 constexpr double kWeekFilled = 2.0;  // for each week with too little in flower
@@ -68,21 +68,32 @@ bool hasLayer(const PlantFigures& figures, Layer layer) {
   return shareOf(figures.byLayer, wordOf(layer)) > 0.0;
 }
 
-// 1 an hour or more inside the range, 0 at its edge; the open end of full sun is no edge.
-double inside(double hours, const HoursRange& wanted) {
-  const double below = wanted.least <= 0.0 ? 1.0 : hours - wanted.least;
-  const double above = wanted.most >= 24.0 ? 1.0 : wanted.most - hours;
-  return std::clamp(std::min(below, above), 0.0, 1.0);
+// How well so many hours suit what the species takes, from 0 to 1. What takes full sun does better
+// the more it has, up to where full sun begins, an hour above its least at least; for the rest any
+// hours an hour or more inside the range are alike. Never less for hours nearer to either.
+double sunShare(double hours, const HoursRange& wanted, const SunProfile& profile) {
+  constexpr double kEdge = 1.0;  // hours
+  if (wanted.most >= 24.0) {
+    const double best = std::max(profile.fullFrom, wanted.least + kEdge);
+    return std::clamp((hours - wanted.least) / (best - wanted.least), 0.0, 1.0);
+  }
+  const double below = wanted.least <= 0.0 ? kEdge : hours - wanted.least;
+  return std::clamp(std::min(below, wanted.most - hours) / kEdge, 0.0, 1.0);
+}
+
+std::string sunWords(double hours, double share, const HoursRange& wanted) {
+  const char* how = share >= 1.0          ? "are what it asks for"
+                    : wanted.most >= 24.0 ? "are within what it takes; more suits it better"
+                                          : "are just within what it takes";
+  return fmt::format("{:.1f} hours of sun {}", hours, how);
 }
 
 void addPlace(Points& points, const Species& species, const RankRequest& request) {
   const Place& place = request.place;
   if (place.sunHours) {
     const HoursRange wanted = hoursWanted(species, request.profile);
-    const double share = inside(*place.sunHours, wanted);
-    points.add(kSunInside * share, fmt::format("{:.1f} hours of sun {}", *place.sunHours,
-                                               share >= 1.0 ? "are what it asks for"
-                                                            : "are just within what it takes"));
+    const double share = sunShare(*place.sunHours, wanted, request.profile);
+    points.add(kSun * share, sunWords(*place.sunHours, share, wanted));
   }
   if (place.moisture) points.add(0.0, fmt::format("grows in {} ground", wordOf(*place.moisture)));
   const auto& states = species.nativeStates;
@@ -190,9 +201,16 @@ bool isBetter(const Ranked& a, const Ranked& b) {
 }
 
 std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request) {
+  std::vector<const Species*> all;
+  for (const Species& species : catalogue.species()) all.push_back(&species);
+  return rankAmong(all, request);
+}
+
+std::vector<Ranked> rankAmong(const std::vector<const Species*>& species,
+                              const RankRequest& request) {
   const Against against(request);
   std::vector<Ranked> all;
-  for (const Species& species : catalogue.species()) all.push_back(ranked(species, against));
+  for (const Species* one : species) all.push_back(ranked(*one, against));
   std::stable_sort(all.begin(), all.end(), isBetter);  // species come in order of names
   tellTies(all);
   return all;

@@ -51,6 +51,10 @@ struct RankRequest {
 // reasons first. They point into the catalogue, which must live on.
 [[nodiscard]] std::vector<Ranked> rankFor(const Catalogue& catalogue, const RankRequest& request);
 
+// The same of some species only.
+[[nodiscard]] std::vector<Ranked> rankAmong(const std::vector<const Species*>& species,
+                                            const RankRequest& request);
+
 // One species alone.
 [[nodiscard]] Ranked rankOf(const Species& species, const RankRequest& request);
 

@@ -133,7 +133,8 @@ struct PlacedWord {
 // The best place of a word first.
 std::vector<PlacedWord> wordsOf(const Species& species) {
   std::string names = species.botanicalName + ' ' + species.commonName + ' ' + species.spanishName;
-  for (const std::string& synonym : species.synonyms) names.append(" ").append(synonym);
+  for (const auto* others : {&species.synonyms, &species.otherNames})
+    for (const std::string& name : *others) names.append(" ").append(name);
   std::vector<PlacedWord> words;
   const auto add = [&](const std::string& text, std::uint8_t place) {
     for (std::string& word : searchWords(text)) words.push_back({std::move(word), place});

@@ -44,12 +44,33 @@ WeekSet setOf(const std::vector<int>& weeks) {
   return set;
 }
 
+std::vector<WeekRange> gapsIn(WeekSet weeks, const std::vector<int>& season) {
+  std::vector<WeekRange> gaps;
+  bool open = false;
+  for (const int week : season) {
+    if ((weeks >> week & 1U) != 0) {
+      open = false;
+    } else if (open) {
+      gaps.back().last = week;
+    } else {
+      gaps.push_back({week, week});
+      open = true;
+    }
+  }
+  return gaps;
+}
+
 WeekSet weeksOf(SeasonThird third, const std::vector<int>& season) {
   const std::size_t part = static_cast<std::size_t>(third);
   WeekSet weeks = 0;
   for (std::size_t i = part * season.size() / 3; i < (part + 1) * season.size() / 3; ++i)
     weeks |= WeekSet{1} << season[i];
   return weeks;
+}
+
+WeekRange rangeOf(SeasonThird third, const std::vector<int>& season) {
+  const auto part = static_cast<std::size_t>(third);
+  return {season[part * season.size() / 3], season[(part + 1) * season.size() / 3 - 1]};
 }
 
 int halfAYearFromMonth(int month) {

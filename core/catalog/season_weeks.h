@@ -15,6 +15,8 @@ namespace tussock {
 // In order, over New Year south of the equator.
 [[nodiscard]] std::vector<int> seasonWeeks(const Settings& settings);
 [[nodiscard]] WeekSet setOf(const std::vector<int>& weeks);
+// Runs of weeks of the season that are not in `weeks`, in its order.
+[[nodiscard]] std::vector<WeekRange> gapsIn(WeekSet weeks, const std::vector<int>& season);
 enum class SeasonThird { Early, Middle, Late };
 template <>
 struct EnumWords<SeasonThird> {
@@ -23,6 +25,8 @@ struct EnumWords<SeasonThird> {
                                                      {SeasonThird::Late, "late third"}}};
 };
 [[nodiscard]] WeekSet weeksOf(SeasonThird third, const std::vector<int>& season);
+// The same as a run; the season must have three weeks or more.
+[[nodiscard]] WeekRange rangeOf(SeasonThird third, const std::vector<int>& season);
 
 // The plant table tells weeks and months as they are north of the equator. South of it the same
 // plant flowers and comes up half a year later: six months, or 26 weeks where a week is given

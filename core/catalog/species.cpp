@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/species.h"
 
+#include "core/catalog/source_list.h"
+
 namespace tussock {
 
 namespace {
@@ -46,9 +48,7 @@ bool Species::bloomsInWeek(int week) const {
 }
 
 std::string_view Species::sourceOf(std::string_view field) const {
-  for (const FactSource& source : sources)
-    if (source.field == field) return source.keys;
-  return {};
+  return keysOf(sources, field);
 }
 
 Layer Species::usualLayer() const {

@@ -144,6 +144,7 @@ struct Species {
   std::string genus;
   std::vector<std::string> synonyms;  // other botanical names it goes by
   std::string commonName;
+  std::vector<std::string> otherNames;  // common names besides, by which people look for it
   std::string spanishName;
   std::string usdaSymbol;
   Habit habit = Habit::Forb;

@@ -3,8 +3,12 @@
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
+
+#include <fmt/format.h>
 
 #include "core/catalog/row_cells.h"
+#include "core/catalog/source_list.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -17,10 +21,23 @@ void readNames(RowCells& cells, Species& species) {
   species.genus = cells.name("genus");
   species.synonyms = cells.parts("synonyms", ';');
   species.commonName = cells.text("common_name");
+  species.otherNames = cells.parts("other_names", ';');
   species.spanishName = cells.text("common_name_es");
   species.usdaSymbol = cells.text("usda_symbol");
   if (!species.botanicalName.empty() && species.genus != genusOf(species.botanicalName))
     cells.fail("genus", "the first word of the botanical name");
+}
+
+std::string shown(double value) {
+  return fmt::format("{:.6g}", value);
+}
+std::string shown(Length value) {
+  return fmt::format("{:.6g} cm", value.metres() * 100.0);
+}
+
+// "height_min_cm (75 cm) or more": the column alone would send one looking for its value.
+std::string orMore(std::string_view column, const auto& least) {
+  return fmt::format("{} ({}) or more", column, shown(least));
 }
 
 // Both ends or neither, in order; where an end is wrong by itself that is told already.
@@ -31,7 +48,7 @@ void checkEnds(RowCells& cells, std::string_view low, const std::optional<T>& le
   if (least.has_value() != most.has_value())
     cells.fail(least ? high : low, "the other end of the range, which is given");
   else if (least && *most < *least)
-    cells.fail(high, std::string(low) + " or more");
+    cells.fail(high, orMore(low, *least));
 }
 
 std::optional<Length> readLength(RowCells& cells, std::string_view column) {
@@ -45,15 +62,17 @@ void readFoliage(RowCells& cells, Species& species) {
   species.foliageHigh = readLength(cells, "foliage_height_max_cm");
   checkEnds(cells, "foliage_height_min_cm", species.foliageLow, "foliage_height_max_cm",
             species.foliageHigh);
-  if (cells.sound("foliage_height_max_cm", "height_max_cm") && species.foliageHigh && *species.foliageHigh > species.heightHigh)
-    cells.fail("foliage_height_max_cm", "no more than height_max_cm");
+  if (cells.sound("foliage_height_max_cm", "height_max_cm") && species.foliageHigh &&
+      *species.foliageHigh > species.heightHigh)
+    cells.fail("foliage_height_max_cm",
+               fmt::format("no more than height_max_cm ({})", shown(species.heightHigh)));
 }
 
 void readSizes(RowCells& cells, Species& species) {
   species.heightLow = cells.centimetres("height_min_cm", 1.0, kTallestPlant);
   species.heightHigh = cells.centimetres("height_max_cm", 1.0, kTallestPlant);
   if (cells.sound("height_min_cm", "height_max_cm") && species.heightHigh < species.heightLow)
-    cells.fail("height_max_cm", "height_min_cm or more");
+    cells.fail("height_max_cm", orMore("height_min_cm", species.heightLow));
   species.spread = cells.centimetres("spread_cm", 1.0, kWidestPlant);
   species.spacing = cells.centimetres("spacing_cm", 1.0, kWidestPlant);
   species.body = cells.word("body", Body::Unknown);
@@ -88,7 +107,7 @@ void readNeeds(RowCells& cells, Species& species) {
   species.zoneLow = cells.whole("hardiness_zone_min", 1, 13).value_or(0);
   species.zoneHigh = cells.whole("hardiness_zone_max", 1, 13).value_or(0);
   if (cells.sound("hardiness_zone_min", "hardiness_zone_max") && species.zoneHigh < species.zoneLow)
-    cells.fail("hardiness_zone_max", "hardiness_zone_min or more");
+    cells.fail("hardiness_zone_max", orMore("hardiness_zone_min", species.zoneLow));
 }
 
 bool isState(const std::string& text) {
@@ -137,19 +156,11 @@ void readSowing(RowCells& cells, Species& species) {
             sowing.germinationHigh);
 }
 
-// "USDA: family genus; memory: spacing_cm".
 void readSources(RowCells& cells, Species& species) {
-  for (const std::string& group : cells.parts("sources", ';')) {
-    const std::size_t colon = group.find(':');
-    if (colon == std::string::npos || colon == 0)
-      return cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
-    std::string_view fields = std::string_view(group).substr(colon + 1);
-    while (!fields.empty()) {
-      const std::string_view field = fields.substr(0, fields.find(' '));
-      fields.remove_prefix(std::min(fields.size(), field.size() + 1));
-      if (!field.empty()) species.sources.push_back({std::string(field), group.substr(0, colon)});
-    }
-  }
+  if (auto sources = sourcesFrom(cells.text("sources")))
+    species.sources = std::move(*sources);
+  else
+    cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
 }
 
 }  // namespace

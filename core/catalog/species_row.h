@@ -15,11 +15,12 @@
 namespace tussock {
 
 // Every column of a plant table, in the order of the shipped one.
-inline constexpr std::array<std::string_view, 56> kPlantColumns{"botanical_name",
+inline constexpr std::array<std::string_view, 57> kPlantColumns{"botanical_name",
                                                                 "synonyms",
                                                                 "family",
                                                                 "genus",
                                                                 "common_name",
+                                                                "other_names",
                                                                 "common_name_es",
                                                                 "usda_symbol",
                                                                 "layer_form",

@@ -46,20 +46,10 @@ struct WeekLimits {
   [[nodiscard]] double lengthOf(WeekRange gap) const { return weeksLong(daysWithin(gap, growing)); }
 };
 
-// Runs of weeks without flowers that are longer than the limit, as places in the season.
-std::vector<WeekRange> gapsIn(WeekSet inFlower, const WeekLimits& limits) {
-  std::vector<WeekRange> gaps;
-  const int weeks = static_cast<int>(limits.season.size());
-  for (int from = 0, to = 0; from < weeks; from = to + 1) {
-    auto bare = [&](int i) {
-      return i < weeks && (inFlower >> limits.season[static_cast<std::size_t>(i)] & 1U) == 0;
-    };
-    for (to = from; bare(to); ++to) continue;
-    if (to == from) continue;
-    const WeekRange gap{limits.season[static_cast<std::size_t>(from)],
-                        limits.season[static_cast<std::size_t>(to - 1)]};
-    if (limits.lengthOf(gap) > limits.longestGap) gaps.push_back(gap);
-  }
+// Those that are longer than the limit.
+std::vector<WeekRange> longGaps(WeekSet inFlower, const WeekLimits& limits) {
+  std::vector<WeekRange> gaps = gapsIn(inFlower, limits.season);
+  std::erase_if(gaps, [&](WeekRange gap) { return limits.lengthOf(gap) <= limits.longestGap; });
   return gaps;
 }
 
@@ -111,7 +101,7 @@ void checkBeds(const Survey& survey, const std::vector<BedBloom>& beds, WeekSet 
   const double enough = survey.limit("bloom_bed_species");
   for (const BedBloom& bloom : beds) {
     if (bloom.species == 0 || bloom.species < enough) continue;
-    for (const WeekRange gap : gapsIn(bloom.weeks | told, limits))
+    for (const WeekRange gap : longGaps(bloom.weeks | told, limits))
       findings.push_back(gapFindingIn(*bloom.bed, gap, limits));
   }
 }
@@ -130,7 +120,7 @@ std::vector<Finding> checkBloomGap(const Survey& survey) {
   const WeekLimits limits{survey.limit("bloom_gap_weeks"), growingSeason(survey.yard.settings),
                           seasonWeeks(survey.yard.settings)};
   std::vector<Finding> findings;
-  for (const WeekRange gap : gapsIn(inFlower, limits)) {
+  for (const WeekRange gap : longGaps(inFlower, limits)) {
     findings.push_back(gapFinding(gap, limits));
     told |= weeksOf(gap);
   }

@@ -54,7 +54,7 @@ std::string remedyFor(const std::vector<Share>& shares, double limit, const Rank
 }
 
 // " Foamflower or golden alexanders would do."
-std::string proposals(WeekSet weeks, const Bed* bed, const Wording& words, const SunMap* sun) {
+std::string proposals(WeekRange weeks, const Bed* bed, const Wording& words, const SunMap* sun) {
   std::vector<std::string> names;
   for (const Species* species :
        speciesToFill(weeks, bed, words.yard(), words.facts(), sun, kProposals))
@@ -64,7 +64,7 @@ std::string proposals(WeekSet weeks, const Bed* bed, const Wording& words, const
 }
 
 FindingText describeThird(const Finding& finding, SeasonThird third, const Wording& words) {
-  const WeekSet weeks = weeksOf(third, seasonWeeks(words.yard().settings));
+  const WeekRange weeks = rangeOf(third, seasonWeeks(words.yard().settings));
   return {
       fmt::format("Few flowers in the {} of the season", finding.about),
       fmt::format("{:.0f} species {} in the {} of the growing season; at least {:.0f} are asked. "
@@ -86,7 +86,7 @@ FindingText describeGap(const Finding& finding, WeekRange gap, const Wording& wo
   return {
       fmt::format("Nothing in flower, {}", when),
       fmt::format("Nothing flowers in {} from {}, {:.0f} days. Add a species that does.{}", where,
-                  when, finding.measured * kDaysPerWeek, proposals(weeksOf(gap), bed, words, sun)),
+                  when, finding.measured * kDaysPerWeek, proposals(gap, bed, words, sun)),
       {}};
 }
 

@@ -5,14 +5,16 @@
 #include <vector>
 
 #include "core/catalog/bloom.h"
-#include "core/catalog/fit.h"
+#include "core/catalog/catalogue.h"
+#include "core/model/yard.h"
 #include "core/sun/map.h"
 
 namespace tussock {
 
-// Up to `count` species of the catalogue that suit the place, flower in these weeks and do not grow
-// in the bed yet (in the yard, without a bed): those that fill most weeks first, then by name.
-[[nodiscard]] std::vector<const Species*> speciesToFill(WeekSet weeks, const Bed* bed,
+// Up to `count` species of the catalogue that suit the bed, flower in these weeks and do not grow
+// in it yet: the same, in the same order, as the plant list proposes for the gap (bestToFill).
+// Without a bed those for the yard; where only one bed of it is planted, for that bed.
+[[nodiscard]] std::vector<const Species*> speciesToFill(WeekRange gap, const Bed* bed,
                                                         const Yard& yard, const Catalogue& facts,
                                                         const SunMap* sun, std::size_t count);
 

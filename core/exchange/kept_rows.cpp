@@ -3,7 +3,6 @@
 
 #include <iterator>
 #include <map>
-#include <set>
 #include <utility>
 
 #include "core/catalog/table.h"
@@ -22,18 +21,16 @@ std::vector<std::size_t> lineStarts(std::string_view text) {
 
 }  // namespace
 
-KeptRows::KeptRows(std::string_view csv, const std::vector<CatalogueError>& errors) {
+KeptRows::KeptRows(std::string_view csv, const std::set<std::size_t>& lines) {
   Table table = readTable(csv);
   if (table.rows.empty()) return;
   columns_ = std::move(table.rows.front().cells);
   std::map<std::size_t, bool> begins;  // lines on which rows begin: whether they are in step
   for (const TableRow& row : table.rows) begins[row.line] = row.cells.size() == columns_.size();
   for (const std::size_t line : table.badQuotes) begins[line] = false;
-  std::set<std::size_t> faulty;
-  for (const CatalogueError& error : errors) faulty.insert(error.line);
   const std::vector<std::size_t> starts = lineStarts(csv);
   for (auto row = begins.begin(); row != begins.end(); ++row) {
-    if (!faulty.contains(row->first)) continue;
+    if (!lines.contains(row->first)) continue;
     const auto next = std::next(row);
     const std::size_t from = starts[row->first];
     const std::size_t to = next == begins.end() ? csv.size() : starts[next->first];

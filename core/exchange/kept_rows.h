@@ -3,19 +3,18 @@
 #pragma once
 
 #include <cstddef>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "core/catalog/catalogue.h"
 
 namespace tussock {
 
 class KeptRows {
  public:
-  // The rows of `csv` that begin on the line of an error; `csv` must have a line of column names
-  // and no error in it, and must live on.
-  KeptRows(std::string_view csv, const std::vector<CatalogueError>& errors);
+  // The rows of `csv` that begin on one of `lines`; `csv` must have a line of column names and must
+  // live on.
+  KeptRows(std::string_view csv, const std::set<std::size_t>& lines);
 
   [[nodiscard]] const std::vector<std::string>& columns() const { return columns_; }
   // In their order, byte for byte. Each that has a cell for every column gets empty ones, up to as

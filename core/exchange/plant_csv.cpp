@@ -5,10 +5,13 @@
 #include <map>
 #include <set>
 
+#include <fmt/format.h>
+
 #include "core/catalog/edit_plants.h"
 #include "core/catalog/entry_checks.h"
 #include "core/catalog/plant_table.h"
 #include "core/catalog/search.h"
+#include "core/catalog/source_list.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/kept_rows.h"
 
@@ -29,30 +32,68 @@ std::vector<CatalogueError> faultsAlone(const Catalogue& published, const OwnSpe
   return errors;
 }
 
-// The same of the personal plant that it would make of an old one.
+bool isAmong(const std::vector<CatalogueError>& errors, const CatalogueError& one) {
+  return std::any_of(errors.begin(), errors.end(), [&](const CatalogueError& error) {
+    return error.column == one.column && error.value == one.value && error.expected == one.expected;
+  });
+}
+
+// The same of the personal plant that it would make of an old one, which alone need not be whole.
 std::vector<CatalogueError> faultsWith(const Catalogue& published, const OwnSpecies& old,
                                        const OwnSpecies& own, std::string_view fileName,
                                        std::size_t line) {
+  const auto alone = faultsAlone(published, own, fileName, line);
   auto errors = faultsAlone(published, withTaken({old}, {own}).front(), fileName, line);
   for (CatalogueError& error : errors)
-    error.expected += ", beside your own values of " + own.botanicalName;
+    if (!isAmong(alone, error))
+      error.expected += ", beside your own values of " + own.botanicalName;
   return errors;
 }
 
+// Columns that rows of new plants would need and the table does not have: told of the table, once
+// each, not of its rows.
+class ColumnsWanted {
+ public:
+  // Whether the fault is for want of a column; it is then kept here.
+  bool take(const CatalogueError& fault, const ColumnPlaces& places) {
+    if (!fault.value.empty() || places.contains(fault.column)) return false;
+    const auto [at, isNew] = wanted_.try_emplace(fault.column, Rows{fault.line, 0});
+    ++at->second.count;
+    return true;
+  }
+  void tell(std::string_view fileName, std::size_t headerLine,
+            std::vector<CatalogueError>& errors) const {
+    for (const auto& [column, rows] : wanted_)
+      errors.push_back(
+          {std::string(fileName), headerLine, column, "",
+           fmt::format("a column of this name, which a new plant needs ({} left out "
+                       "for want of it, the first on line {}),",
+                       rows.count == 1 ? "one row is" : fmt::format("{} rows are", rows.count),
+                       rows.first)});
+  }
+
+ private:
+  struct Rows {
+    std::size_t first, count;
+  };
+  std::map<std::string, Rows, std::less<>> wanted_;
+};
+
 class OwnPlantsReader {
  public:
-  OwnPlantsReader(std::string_view fileName, const Catalogue& published)
-      : fileName_(fileName), published_(published) {}
+  OwnPlantsReader(std::string_view fileName, const Catalogue& published,
+                  const std::vector<OwnSpecies>& personal)
+      : fileName_(fileName), published_(published) {
+    for (const OwnSpecies& own : personal) personal_.try_emplace(own.botanicalName, &own);
+  }
 
   OwnPlantsReading read(std::string_view csv) {
     PlantTable table = readPlantTable(csv, fileName_, ColumnsAsked::NameOnly);
     result_.errors = std::move(table.errors);
     dropUnknownColumns(table);
-    const std::size_t header = table.headerLine;
+    places_ = table.places;
     for (const TableRow& row : table.rows) readRow(row.line, cellsOf(row, table.places));
-    sortByLine(result_.errors);
-    result_.onlyRowsAtFault =
-        header > 0 && !result_.errors.empty() && result_.errors.front().line > header;
+    finish(table.headerLine);
     std::sort(found_.begin(), found_.end(),
               [](const Row& a, const Row& b) { return a.own.botanicalName < b.own.botanicalName; });
     for (Row& row : found_) {
@@ -73,6 +114,16 @@ class OwnPlantsReader {
         {std::string(fileName_), line, std::string(column), std::move(value), std::move(expected)});
   }
 
+  void finish(std::size_t header) {
+    sortByLine(result_.errors);
+    for (const CatalogueError& error : result_.errors)
+      if (error.line > header) result_.rowsLeft.insert(error.line);
+    result_.onlyRowsAtFault = header > 0 && !result_.rowsLeft.empty() &&
+                              (result_.errors.empty() || result_.errors.front().line > header);
+    columnsWanted_.tell(fileName_, header, result_.errors);
+    sortByLine(result_.errors);
+  }
+
   void dropUnknownColumns(PlantTable& table) {
     std::erase_if(table.places, [&](const auto& place) {
       const bool unknown = !isPlantColumn(place.first);
@@ -81,17 +132,25 @@ class OwnPlantsReader {
     });
   }
 
-  void readRow(std::size_t line, const PlantCells& cells) {
+  void readRow(std::size_t line, PlantCells cells) {
     const auto at = cells.find(kName);
     if (at == cells.end()) return fail(line, kName, "", "some text");
     const Species* published = publishedAs(at->second);
     const std::string name = published != nullptr ? published->botanicalName : at->second;
+    if (published != nullptr) dropOlderGenus(cells, at->second);
     if (names_.contains(name))
       return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
     OwnSpecies own = differing(name, cells, published);
     if (!own.facts.empty() && !isWhole(line, own)) return;
     names_.insert(name);  // a row that cannot be used does not stand in the way of another
     if (!own.facts.empty()) found_.push_back({std::move(own), line});
+  }
+
+  // The genus says what the name says already; that of an older name is not the plant's.
+  static void dropOlderGenus(PlantCells& cells, const std::string& name) {
+    const auto genus = cells.find("genus");
+    if (genus != cells.end() && searchWords(genus->second) == searchWords(genusOf(name)))
+      cells.erase(genus);
   }
 
   // By its botanical name or a synonym, in whatever case; not by a common name.
@@ -116,17 +175,44 @@ class OwnPlantsReader {
       if (column != kName && column != kSources && (same == there.end() || same->second != value))
         own.facts.push_back({column, value});
     }
+    if (const auto sources = cells.find(kSources); sources != cells.end() && !own.facts.empty())
+      keepSources(own, sources->second, published);
     return own;
   }
 
+  // Those of the values kept, but for a key that the published value has: it does not tell of
+  // another one. What cannot be read is left to be told of.
+  static void keepSources(OwnSpecies& own, const std::string& cell, const Species* published) {
+    auto all = sourcesFrom(cell);
+    std::vector<FactSource> kept;
+    for (const OwnFact& fact : own.facts) {
+      const std::string_view keys = all ? withoutOwn(keysOf(*all, fact.column)) : "";
+      if (!keys.empty() && (published == nullptr || published->sourceOf(fact.column) != keys))
+        kept.push_back({fact.column, std::string(keys)});
+    }
+    std::string text = all ? sourcesText(kept) : cell;
+    if (text.empty()) return;
+    const auto at = std::find_if(own.facts.begin(), own.facts.end(),
+                                 [](const OwnFact& fact) { return fact.column > kSources; });
+    own.facts.insert(at, {std::string(kSources), std::move(text)});
+  }
+
   bool isWhole(std::size_t line, const OwnSpecies& own) {
-    auto errors = faultsAlone(published_, own, fileName_, line);
-    result_.errors.insert(result_.errors.end(), errors.begin(), errors.end());
+    const auto old = personal_.find(own.botanicalName);
+    const auto errors = old == personal_.end()
+                            ? faultsAlone(published_, own, fileName_, line)
+                            : faultsWith(published_, *old->second, own, fileName_, line);
+    for (const CatalogueError& error : errors)
+      if (!columnsWanted_.take(error, places_)) result_.errors.push_back(error);
+    if (!errors.empty()) result_.rowsLeft.insert(line);
     return errors.empty();
   }
 
   std::string_view fileName_;
   const Catalogue& published_;
+  std::map<std::string_view, const OwnSpecies*> personal_;
+  ColumnPlaces places_;
+  ColumnsWanted columnsWanted_;
   std::set<std::string> names_;
   std::vector<Row> found_;
   OwnPlantsReading result_;
@@ -171,25 +257,23 @@ std::vector<std::string> columnsOf(const std::vector<OwnSpecies>& plants) {
 
 OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
                                const Catalogue& published) {
-  return OwnPlantsReader(fileName, published).read(csv);
+  return OwnPlantsReader(fileName, published, {}).read(csv);
 }
 
 BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const Catalogue& published,
                         const std::vector<OwnSpecies>& personal) {
-  OwnPlantsReading read = readOwnPlants(csv, fileName, published);
-  BroughtIn result{{}, {}, std::move(read.errors)};
+  OwnPlantsReading read = OwnPlantsReader(fileName, published, personal).read(csv);
+  BroughtIn result{{}, {}, std::move(read.errors), std::move(read.rowsLeft)};
   const Yard none;
   EntryChecks checks({published, personal, none});
-  std::map<std::string_view, const OwnSpecies*> byName;
-  for (const OwnSpecies& own : personal) byName[own.botanicalName] = &own;
   for (std::size_t i = 0; i < read.plants.size(); ++i) {
     OwnSpecies& own = read.plants[i];
-    auto errors = checks.of(own, fileName, read.lines[i]);
-    const auto old = byName.find(own.botanicalName);
-    if (errors.empty() && old != byName.end())
-      errors = faultsWith(published, *old->second, own, fileName, read.lines[i]);
+    const auto errors = checks.of(own, fileName, read.lines[i]);
     result.errors.insert(result.errors.end(), errors.begin(), errors.end());
-    if (!errors.empty()) continue;
+    if (!errors.empty()) {
+      result.rowsLeft.insert(read.lines[i]);
+      continue;
+    }
     checks.take(own);
     result.taken.push_back(std::move(own));
   }
@@ -203,8 +287,8 @@ std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants, std::string_view before,
-                         const std::vector<CatalogueError>& errors) {
-  KeptRows kept(before, errors);
+                         const std::set<std::size_t>& rowsLeft) {
+  KeptRows kept(before, rowsLeft);
   std::vector<std::string> columns = kept.columns();
   for (std::string& column : columnsOf(plants))
     if (std::find(columns.begin(), columns.end(), column) == columns.end())

@@ -3,6 +3,7 @@
 // file may leave out all but the name.
 #pragma once
 
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,9 +16,10 @@ namespace tussock {
 struct OwnPlantsReading {
   std::vector<OwnSpecies> plants;  // without ids, by name
   std::vector<std::size_t> lines;  // of each plant in the file
-  // Rows with errors are left out; the rest is kept. A column that is not known is an error of the
-  // first line alone, and its cells are left out.
+  // A column that is not known is an error of the first line alone, and its cells are left out; so
+  // is one that new plants need and the table does not have, however many rows want it.
   std::vector<CatalogueError> errors;
+  std::set<std::size_t> rowsLeft;  // lines of the rows that cannot be used; the rest is kept
   // All that is wrong is in rows of their own, so that the table can be written anew around them.
   bool onlyRowsAtFault = false;
 };
@@ -32,10 +34,11 @@ struct BroughtIn {
   std::vector<OwnSpecies> taken;     // to go over those of their names, by name
   std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
   std::vector<CatalogueError> errors;
+  std::set<std::size_t> rowsLeft;  // lines of the rows left out
 };
-// As readOwnPlants, and left out besides: what a person cannot have meant (EntryChecks), and a row
-// that its own values could take but not the personal ones that stay beside them, which would be
-// refused when they are next read.
+// As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either;
+// it is left out where the personal values that stay beside it would not go with it, for the two
+// would be refused when they are next read. So is what a person cannot have meant (EntryChecks).
 [[nodiscard]] BroughtIn bringInPlants(std::string_view csv, std::string_view fileName,
                                       const Catalogue& published,
                                       const std::vector<OwnSpecies>& personal);
@@ -43,11 +46,11 @@ struct BroughtIn {
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);
 // The same in place of the table `before`, where only rows were at fault. After the plants come
-// those rows, byte for byte, under the columns they had; where the plants fill further columns, an
-// empty cell is added to them for each.
+// those of `rowsLeft`, byte for byte, under the columns they had; where the plants fill further
+// columns, an empty cell is added to them for each.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants,
                                        std::string_view before,
-                                       const std::vector<CatalogueError>& errors);
+                                       const std::set<std::size_t>& rowsLeft);
 // Every column, by name.
 [[nodiscard]] std::string plantsCsv(const Catalogue& catalogue);
 

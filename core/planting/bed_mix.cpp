@@ -68,7 +68,7 @@ BedMix mixOf(const Yard& yard, const Catalogue& catalogue, const Bed& bed, MixOf
   mix.season = setOf(request.season);
   mix.colours = colourPairs(what == MixOf::List ? pairsOfList(request.planted)
                                                 : pairsThatTouch(yard, catalogue, bed.id));
-  const std::vector<Missing> lacks = missingFrom(mix.figures, request.season);
+  const std::vector<Missing> lacks = missingFrom(mix.figures, yard.settings);
   if (lacks.empty()) return mix;
   const std::vector<Ranked> ranked = rankFor(catalogue, request);
   for (const Missing& missing : lacks)

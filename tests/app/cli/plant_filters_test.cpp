@@ -84,6 +84,11 @@ TEST_F(PlantFilters, MonthsStatesColoursAndLayers) {
   EXPECT_EQ(found({"--in-flower", "September-October"}).size(), expected(late));
   EXPECT_EQ(found({"--recorded-in", "ia"}).size(),
             expected([](const Species& one) { return has(one.nativeStates, std::string("IA")); }));
+  EXPECT_EQ(found({"--recorded-in", "new york"}).size(), found({"--recorded-in", "NY"}).size());
+  for (const char* district : {"DC", "District of Columbia"})
+    EXPECT_EQ(found({"--recorded-in", district}).size(), expected([](const Species& one) {
+                return has(one.nativeStates, std::string("DC"));
+              }));
   for (const Species* one : found({"--colour", "Yellow", "--layer", "main"})) {
     EXPECT_EQ(one->flowerColourWord, "yellow");
     EXPECT_EQ(one->usualLayer(), Layer::Main);

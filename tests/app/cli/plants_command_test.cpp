@@ -193,6 +193,18 @@ TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
   EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
 }
 
+TEST_F(PlantsCommand, APartOfARowChangesOnesOwnPlantAndKeepsItsSources) {
+  keepPersonal(kOwnPlant);
+  std::ofstream(path("part.csv"), std::ios::binary)
+      << "botanical_name,spacing_cm,sources\nRosa gardeniana,70,FNA: spacing_cm\n";
+  const Outcome outcome = run({"plants", "--bring-in", path("part.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  const Outcome sheet = run({"plants", "--facts", "Rosa gardeniana"});
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("spacing_cm +70 .*your own.*\\[FNA\\]"));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("spread_cm +80 "));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("FNA +Flora of North America"));
+}
+
 TEST_F(PlantsCommand, ATableThatGivesNothingCannotBeUsed) {
   write("head.csv", "botanical_name,spacing_cm\n");
   const Outcome outcome = run({"plants", "--bring-in", path("head.csv")});

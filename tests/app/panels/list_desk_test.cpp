@@ -12,6 +12,7 @@
 
 #include "app/panels/bench_panel.h"
 #include "app/panels/card_strip.h"
+#include "app/panels/plant_list_edit.h"
 #include "tests/app/open_yard.h"
 
 namespace tussock {
@@ -97,6 +98,24 @@ TEST_F(ListDeskTest, WithoutABedItSaysWhatToDo) {
 TEST_F(ListDeskTest, AskingAboutAPointBringsTheCardsBack) {
   panel.askAt({1.0, 1.0});
   EXPECT_TRUE(panel.cards()->isVisible());
+}
+
+TEST_F(ListDeskTest, LongNamesAreShownWhole) {
+  for (const char* name : {"Symphyotrichum oolentangiense", "Symphyotrichum novae-angliae",
+                           "Osmundastrum cinnamomeum", "Zizia aurea"})
+    addToPlantList(document, bed, name);
+  QCoreApplication::processEvents();
+  std::size_t seen = 0;
+  for (const auto* name : panel.findChildren<QLabel*>(QStringLiteral("plant-list-name"))) {
+    if (!name->isVisible()) continue;
+    ++seen;
+    const QSize least = name->wordWrap() ? QSize(name->minimumSizeHint().width(),
+                                                 name->heightForWidth(name->width()))
+                                         : name->sizeHint();
+    EXPECT_GE(name->width(), least.width()) << qPrintable(name->text());
+    EXPECT_GE(name->height(), least.height()) << qPrintable(name->text());
+  }
+  EXPECT_EQ(seen, 4u);
 }
 
 }  // namespace

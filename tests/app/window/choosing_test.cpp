@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Asking of a place in the real window what suits it, and reading of plants there.
+#include <algorithm>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -26,6 +27,18 @@ class ChoosingTest : public test::WindowTest {
     return bench().findChild<QLabel*>(QStringLiteral("bench-count"))->text();
   }
 };
+
+TEST_F(ChoosingTest, BulbsAreChosenAsAnyOtherForm) {
+  auto* bulbs = bench().findChild<QPushButton*>(QStringLiteral("chip-bulb"));
+  ASSERT_TRUE(bulbs);
+  QTest::mouseClick(bulbs, Qt::LeftButton);
+  const auto chosen = bench().cards()->species();
+  const auto& all = document.facts().species();
+  EXPECT_GT(chosen.size(), 0u);
+  EXPECT_EQ(std::ptrdiff_t(chosen.size()),
+            std::count_if(all.begin(), all.end(),
+                          [](const Species& one) { return one.habit == Habit::Bulb; }));
+}
 
 TEST_F(ChoosingTest, QAsksOfThePlaceUnderThePointer) {
   document.waitForAnalysis();
@@ -151,8 +164,8 @@ TEST_F(ReadingTest, TheBloomOfALongListIsReadBesideItInASmallWindow) {
   const auto seenWhole = [&] {
     return chart->visibleRegion().boundingRect().height() == chart->height();
   };
-  EXPECT_TRUE(QTest::qWaitFor(seenWhole)) << chart->visibleRegion().boundingRect().height()
-                                          << " of " << chart->height();
+  EXPECT_TRUE(QTest::qWaitFor(seenWhole))
+      << chart->visibleRegion().boundingRect().height() << " of " << chart->height();
   int weeks = 0;
   QString last;
   for (int x = 0; x < chart->width(); ++x) {

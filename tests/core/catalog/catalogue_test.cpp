@@ -65,7 +65,8 @@ TEST(Catalogue, NamesFileLineColumnValueAndWhatWasExpected) {
 TEST(Catalogue, RefusesWhatCannotBe) {
   EXPECT_THAT(onlyError({{"spacing_cm", "nan"}}), HasSubstr("spacing_cm: 'nan'"));
   EXPECT_THAT(onlyError({{"spread_cm", ""}}), HasSubstr("spread_cm: a number of centimetres"));
-  EXPECT_THAT(onlyError({{"height_max_cm", "70"}}), HasSubstr("is not height_min_cm or more"));
+  EXPECT_THAT(onlyError({{"height_max_cm", "70"}}),
+              HasSubstr("is not height_min_cm (75 cm) or more"));
   EXPECT_THAT(onlyError({{"sun", "full;dusk"}}),
               AllOf(HasSubstr("'full;dusk'"), HasSubstr("shade")));
   EXPECT_THAT(onlyError({{"moisture", ""}}), HasSubstr("moisture"));
@@ -90,15 +91,15 @@ TEST(Catalogue, RefusesWhatCannotBe) {
 TEST(Catalogue, RefusesRangesOutOfOrder) {
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}}), HasSubstr("the other end"));
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "30"}}),
-              HasSubstr("is not foliage_height_min_cm or more"));
+              HasSubstr("is not foliage_height_min_cm (40 cm) or more"));
   EXPECT_THAT(onlyError({{"foliage_height_min_cm", "40"}, {"foliage_height_max_cm", "130"}}),
-              HasSubstr("no more than height_max_cm"));
+              HasSubstr("no more than height_max_cm (120 cm)"));
   EXPECT_THAT(onlyError({{"sun_hours_min", "6"}, {"sun_hours_max", "4"}}),
-              HasSubstr("is not sun_hours_min or more"));
+              HasSubstr("is not sun_hours_min (6) or more"));
   EXPECT_THAT(onlyError({{"germination_min_pct", "60"}, {"germination_max_pct", "40"}}),
-              HasSubstr("is not germination_min_pct or more"));
+              HasSubstr("is not germination_min_pct (60) or more"));
   EXPECT_THAT(onlyError({{"hardiness_zone_min", "8"}, {"hardiness_zone_max", "3"}}),
-              HasSubstr("is not hardiness_zone_min or more"));
+              HasSubstr("is not hardiness_zone_min (8) or more"));
 }
 
 TEST(Catalogue, TellsAllThatIsWrongWithARowAtOnce) {

@@ -19,7 +19,7 @@ class MissingFrom : public testing::Test {
     planted_.push_back({species, species->usualLayer(), 1.0});
   }
   [[nodiscard]] std::vector<Missing> missing() const {
-    return missingFrom(figuresOf(planted_), season_);
+    return missingFrom(figuresOf(planted_), settings_);
   }
   [[nodiscard]] std::optional<Missing> first(Lack lack) const {
     for (const Missing& one : missing())
@@ -29,7 +29,8 @@ class MissingFrom : public testing::Test {
 
   Catalogue facts_ = test::tinyCatalogue();
   std::vector<Portion> planted_;
-  std::vector<int> season_ = seasonWeeks(Settings{});  // 1 April to 31 October
+  Settings settings_;
+  std::vector<int> season_ = seasonWeeks(settings_);  // 1 April to 31 October
 };
 
 // April to June and August to October leave July.

@@ -84,6 +84,22 @@ TEST_F(OwnPlants, AnOwnValueIsNeverShownAsSourced) {
   EXPECT_EQ(test::sourceOf(*merged.find(kBergamot), "spacing_cm"), "own");
 }
 
+TEST_F(OwnPlants, AValueKeepsTheSourceItCameWithUntilItIsChanged) {
+  personal_ = {{{}, kBergamot, {{"sources", "FNA: spacing_cm"}, {"spacing_cm", "60"}}}};
+  const auto keys = [&] {
+    return test::sourceOf(*mergePlants(layers()).catalogue.find(kBergamot), "spacing_cm");
+  };
+  EXPECT_EQ(keys(), "own FNA");
+  EXPECT_EQ(valueOf(valuesOf(layers(), kBergamot), "spacing_cm")->ownSources, "FNA");
+  set("spacing_cm", "70");
+  EXPECT_EQ(keys(), "own") << "the yard's value is another";
+  set("spacing_cm", "");
+  setPersonal("spacing_cm", "65");
+  EXPECT_EQ(keys(), "own");
+  setPersonal("spacing_cm", "");
+  EXPECT_TRUE(personal_.empty()) << "no sources of nothing";
+}
+
 TEST_F(OwnPlants, AWrongValueIsRefusedWithAReason) {
   const PlantEdit edit = setOwnValue(layers(), kBergamot, "spacing_cm", "-3", ids_);
   EXPECT_TRUE(edit.edit.empty());

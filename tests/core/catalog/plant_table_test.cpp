@@ -43,9 +43,9 @@ TEST(PlantTable, NamesTheRowThatIsNotUtf8AndKeepsTheRest) {
 }
 
 TEST(PlantTable, ANulByteIsToldWhereItStandsAndTheRestIsKept) {
-  const std::string csv =
-      test::plantHeader() + test::plantRow({{"common_name", std::string("bee\0balm", 8)}}) +
-      test::plantRow({{"botanical_name", "Monarda didyma"}});
+  const std::string csv = test::plantHeader() +
+                          test::plantRow({{"common_name", std::string("bee\0balm", 8)}}) +
+                          test::plantRow({{"botanical_name", "Monarda didyma"}});
   const PlantTable table = readPlants(csv);
   ASSERT_EQ(table.errors.size(), 1u);
   EXPECT_EQ(table.errors.front().line, 2u);
@@ -92,6 +92,26 @@ TEST(PlantTable, ReadsAHundredThousandRows) {
   EXPECT_EQ(reading.catalogue.species().size(), kRows);
   ASSERT_EQ(reading.errors.size(), 1u);
   EXPECT_EQ(reading.errors.front().line, kRows + 2);
+}
+
+TEST(PlantTable, SaysWhatStandsBetweenTheColumnsInPlaceOfCommas) {
+  for (const auto& [csv, mark] :
+       {std::pair("botanical_name;notes\nMonarda fistulosa;a\n", "semicolons"),
+        std::pair("botanical_name\tnotes\nMonarda fistulosa\ta\n", "tabs")}) {
+    const PlantTable table = readPlantTable(csv, "mine.csv", ColumnsAsked::NameOnly);
+    ASSERT_EQ(table.errors.size(), 1u) << mark;
+    EXPECT_THAT(table.errors.front().text(), testing::AllOf(HasSubstr("line 1"), HasSubstr(mark)));
+    EXPECT_TRUE(table.rows.empty());
+  }
+}
+
+TEST(PlantTable, SaysHowAColumnIsWrittenThatIsThereWithCapitals) {
+  const PlantTable table = readPlantTable("Botanical_Name,Spacing cm\nMonarda fistulosa,60\n",
+                                          "mine.csv", ColumnsAsked::NameOnly);
+  ASSERT_EQ(table.errors.size(), 2u);
+  EXPECT_THAT(table.errors[0].text(),
+              HasSubstr("'Botanical_Name' is not botanical_name, as that column is written"));
+  EXPECT_THAT(table.errors[1].text(), HasSubstr("'Spacing cm' is not spacing_cm, as that"));
 }
 
 }  // namespace

@@ -72,6 +72,44 @@ TEST_F(Rank, WellInsideTheHoursBeatsTheEdge) {
   EXPECT_GT(of(test::kBluestem).points, edge);
 }
 
+// "Full sun to part shade" means that it takes some shade, not that it wants it (common practice).
+TEST_F(Rank, InPartShadeWhatIsListedForItGoesBeforeWhatOnlyTakesIt) {
+  std::vector<Species> three(3, *facts_.find(kBergamot));
+  three[0].botanicalName = "Monarda a";
+  three[0].sun = {SunNeed::Full, SunNeed::Part};
+  three[1].botanicalName = "Monarda b";
+  three[1].sun = {SunNeed::Part};
+  three[2].botanicalName = "Monarda c";
+  three[2].sun = {SunNeed::Part, SunNeed::Shade};
+  facts_ = Catalogue(three);
+  request_.place.sunHours = 4.6;
+  EXPECT_GT(of("Monarda b").points, of("Monarda a").points);
+  EXPECT_EQ(of("Monarda b").points, of("Monarda c").points);
+  EXPECT_THAT(of("Monarda a").reasons, Contains(HasSubstr("more suits it better")));
+  EXPECT_THAT(of("Monarda b").reasons, Contains("4.6 hours of sun are what it asks for"));
+}
+
+TEST_F(Rank, MoreSunNeverCountsAgainstWhatTakesFullSun) {
+  std::vector<Species> kinds(3, *facts_.find(kBergamot));
+  kinds[0].botanicalName = "Monarda a";
+  kinds[0].sun = {SunNeed::Full};
+  kinds[1].botanicalName = "Monarda b";
+  kinds[1].sun = {SunNeed::Full, SunNeed::Part};
+  kinds[2].botanicalName = "Monarda c";
+  kinds[2].sun = {SunNeed::Full, SunNeed::Part, SunNeed::Shade};
+  facts_ = Catalogue(kinds);
+  for (const char* name : {"Monarda a", "Monarda b", "Monarda c"}) {
+    double last = 0.0;
+    for (int tenths = 0; tenths <= 140; ++tenths) {
+      request_.place.sunHours = tenths / 10.0;
+      const Ranked ranked = of(name);
+      EXPECT_GE(ranked.points, last) << name << " at " << tenths / 10.0;
+      last = ranked.points;
+    }
+    EXPECT_GT(last, 0.0);
+  }
+}
+
 TEST_F(Rank, WhatFlowersInPoorWeeksGains) {
   request_.season = seasonWeeks(Settings{});
   plant(kBergamot, 10.0);

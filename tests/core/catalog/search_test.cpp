@@ -170,5 +170,16 @@ TEST(Names, TwoOfOneCommonNameAreToldApart) {
   EXPECT_EQ(facts.nameApart(*facts.find("Carex eburnea")), "Carex eburnea");
 }
 
+// University of Tennessee, Smart Yards: Liatris spicata is marsh blazing star, gayfeather, dense
+// blazing star; Lady Bird Johnson Wildflower Center: Phlox divaricata is wild sweet William; USDA
+// PLANTS: Actaea racemosa is black bugbane.
+TEST(SearchShipped, FindsASpeciesByWhatElseItIsCalled) {
+  EXPECT_THAT(found("gayfeather"), Contains("Liatris spicata"));
+  EXPECT_THAT(found("sweet william"), ElementsAre("Phlox divaricata"));
+  EXPECT_THAT(found("bugbane"), ElementsAre("Actaea racemosa"));
+  EXPECT_THAT(namesOf(readShippedCatalogue().catalogue.named("Black Bugbane")),
+              ElementsAre("Actaea racemosa"));
+}
+
 }  // namespace
 }  // namespace tussock

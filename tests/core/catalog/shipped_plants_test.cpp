@@ -151,6 +151,46 @@ TEST_F(ShippedPlants, AreEachFoundByEverySynonym) {
   EXPECT_EQ(facts().resolve("Aster novae-angliae")->botanicalName, "Symphyotrichum novae-angliae");
 }
 
+TEST_F(ShippedPlants, AreEachFoundByWhatElseTheyAreCalled) {
+  std::size_t known = 0;
+  for (const Species& s : facts().species())
+    for (const std::string& name : s.otherNames) {
+      SCOPED_TRACE(s.botanicalName + ", " + name);
+      ++known;
+      EXPECT_NE(name, s.commonName);
+      EXPECT_EQ(std::count(s.otherNames.begin(), s.otherNames.end(), name), 1);
+      const auto found = facts().named(name);
+      EXPECT_TRUE(std::find(found.begin(), found.end(), &s) != found.end());
+    }
+  EXPECT_GE(known, 130u);
+}
+
+// Slow to raise and easy to dig: woodland plants that have been sold from the wild (common practice
+// among native plant societies to ask for nursery-grown ones; which they are is from memory).
+TEST_F(ShippedPlants, WarnOfPlantsDugInTheWild) {
+  for (const char* name :
+       {"Trillium grandiflorum", "Sanguinaria canadensis", "Hepatica acutiloba",
+        "Erythronium americanum", "Arisaema triphyllum", "Lilium superbum", "Dodecatheon meadia",
+        "Podophyllum peltatum", "Actaea racemosa", "Polystichum acrostichoides"}) {
+    const std::string& caution = at(name).cautionNote;
+    EXPECT_NE(caution.find("uy nursery-grown plants"), std::string::npos) << name << caution;
+    EXPECT_EQ(test::sourceOf(at(name), "caution_note"), "memory") << name;
+  }
+}
+
+// The iris borer, Macronoctua onusta, is "the most serious pest of the iris" (extension services;
+// its caterpillars hollow out the rhizomes): no reason to plant one.
+TEST_F(ShippedPlants, CountNoPestAsAGuest) {
+  EXPECT_EQ(at("Iris versicolor").hostNote, "");
+  EXPECT_NE(at("Iris versicolor").pestNote.find("Iris borer"), std::string::npos);
+}
+
+// "Blank where leaves stay" (plants-sources.md).
+TEST_F(ShippedPlants, ComeUpInAWeekOnlyWhereTheyWereGone) {
+  for (const Species& s : facts().species())
+    EXPECT_FALSE(s.winterLeaf == WinterLeaf::Evergreen && s.upByWeek) << s.botanicalName;
+}
+
 TEST_F(ShippedPlants, AreAsHighAsTheirLayer) {
   for (const Species& s : facts().species()) {
     SCOPED_TRACE(s.botanicalName);
@@ -208,6 +248,12 @@ struct Fact {
   const char* key;
 };
 
+std::string joined(const std::vector<std::string>& names) {
+  std::string all;
+  for (const std::string& name : names) all += (all.empty() ? "" : ";") + name;
+  return all;
+}
+
 std::string valueOf(const Species& s, std::string_view field) {
   if (field == "family") return s.family;
   if (field == "usda_symbol") return s.usdaSymbol;
@@ -215,6 +261,7 @@ std::string valueOf(const Species& s, std::string_view field) {
   if (field == "flower_color") return s.flowerColourWord;
   if (field == "layer_form") return std::string(wordOf(s.habit));
   if (field == "common_name") return s.commonName;
+  if (field == "other_names") return joined(s.otherNames);
   return {};
 }
 
@@ -262,6 +309,22 @@ INSTANTIATE_TEST_SUITE_P(
                     Fact{"Symphyotrichum novae-angliae", "usda_symbol", "SYNO2", "USDA"},
                     Fact{"Veronicastrum virginicum", "usda_symbol", "VEVI4", "USDA"},
                     Fact{"Zizia aurea", "usda_symbol", "ZIAU", "USDA"}));
+
+// As each list has them; the first name of the table is left out.
+INSTANTIATE_TEST_SUITE_P(
+    OtherNames, PublishedFact,
+    testing::Values(Fact{"Liatris spicata", "other_names", "marsh blazing star;gayfeather", "TNY"},
+                    Fact{"Clethra alnifolia", "other_names", "sweet pepperbush", "TNY"},
+                    Fact{"Phlox divaricata", "other_names",
+                         "wild blue phlox;Louisiana phlox;wild sweet William", "WFC"},
+                    Fact{"Amorpha canescens", "other_names", "prairie shoestring", "WFC"},
+                    Fact{"Actaea racemosa", "other_names", "black bugbane;black snakeroot",
+                         "PLF WFD"},
+                    Fact{"Lonicera sempervirens", "other_names", "trumpet honeysuckle", "PLF"},
+                    Fact{"Geranium maculatum", "other_names", "spotted geranium", "PLF"},
+                    Fact{"Asclepias tuberosa", "other_names", "butterfly milkweed", "PLF"},
+                    Fact{"Verbena hastata", "other_names", "swamp verbena", "PLF"},
+                    Fact{"Monarda fistulosa", "other_names", "bergamot;bee balm", "FOA"}));
 
 }  // namespace
 }  // namespace tussock

@@ -5,7 +5,9 @@
 
 #include "core/catalog/season_weeks.h"
 #include "core/catalog/week_range.h"
+#include "core/checks/describe.h"
 #include "core/checks/suggestions.h"
+#include "core/planting/bed_mix.h"
 #include "tests/support/run_check.h"
 
 namespace tussock {
@@ -125,20 +127,50 @@ TEST(BloomGap, FewerThanThreeSpeciesInAThirdIsAHint) {
 
 TEST(Suggestions, FillTheGapAndSuitTheGround) {
   const Catalogue facts = tinyCatalogue();
-  const WeekSet july = weeksOf(WeekRange{26, 29});
+  const WeekRange july{26, 29};
   auto builder = YardBuilder().bed("Walk", kSquareBed).drift(kBergamot, {{5.0, 5.0}});
   Yard yard = builder.build();
   const auto found =
       speciesToFill(july, yard.beds.find(builder.lastBed()), yard, facts, nullptr, 3);
   ASSERT_EQ(found.size(), 3U);
-  EXPECT_EQ(found[0]->botanicalName, kJoePye);  // all flower through July; then by name
-  EXPECT_EQ(found[1]->botanicalName, kBlazingStar);
-  EXPECT_EQ(found[2]->botanicalName, kConeflower);
-  const WeekSet may = weeksOf(WeekRange{17, 20});
+  for (const Species* species : found) {
+    EXPECT_TRUE(species->bloomsInMonth(7)) << species->botanicalName;
+    EXPECT_NE(species->botanicalName, kBergamot) << "grows there already";
+  }
+  const WeekRange may{17, 20};
   yard = builder.moisture(Moisture::Moist).build();
   const auto moist = speciesToFill(may, yard.beds.find(builder.lastBed()), yard, facts, nullptr, 3);
   ASSERT_EQ(moist.size(), 1U);
   EXPECT_EQ(moist[0]->botanicalName, kAlexanders);
+}
+
+// The season begins with the last frost, 20 April, within the week of 16 to 22 April.
+TEST(BloomGap, ThePlantListTellsOfTheSameDaysAndSpecies) {
+  const Catalogue facts = tinyCatalogue();
+  auto builder = YardBuilder()
+                     .bed("Walk", kSquareBed)
+                     .drift(kBergamot, {{5.0, 5.0}})
+                     .drift(kAster, {{6.0, 5.0}});
+  const Yard yard = builder.build();
+  const Bed& bed = *yard.beds.find(builder.lastBed());
+  const BedMix mix = mixOf(yard, facts, bed, MixOf::Planted, std::nullopt);
+  ASSERT_FALSE(mix.remedies.empty());
+  const Remedy& listed = mix.remedies.front();
+  ASSERT_EQ(listed.missing.lack, Lack::Flowers);
+  const auto gaps = gapsOf({kBergamot, kAster});
+  ASSERT_FALSE(gaps.empty());
+  const std::string finding = describe(gaps.front(), yard, facts).text;
+  const std::string days =
+      daysInWords(*parseWeeks(gaps.front().about), growingSeason(yard.settings));
+  EXPECT_TRUE(days.starts_with("20 April to ")) << days;
+  EXPECT_NE(listed.missing.text.find(days), std::string::npos) << listed.missing.text;
+  EXPECT_NE(finding.find(days), std::string::npos) << finding;
+  const auto proposed =
+      speciesToFill(*listed.missing.weeks, nullptr, yard, facts, nullptr, listed.species.size());
+  ASSERT_EQ(proposed.size(), listed.species.size());
+  ASSERT_FALSE(proposed.empty());
+  for (std::size_t i = 0; i < proposed.size(); ++i)
+    EXPECT_EQ(proposed[i]->botanicalName, listed.species[i].species->botanicalName);
 }
 
 }  // namespace

@@ -53,13 +53,50 @@ TEST(OwnPlantsCsv, AnotherFormOfAPublishedNameIsThatPlant) {
                                           "name of its own, for an earlier row has it")));
 }
 
+// Aster laevis L. is the basionym of Symphyotrichum laeve (USDA PLANTS: SYLA3).
+TEST(OwnPlantsCsv, AnOlderNameMayComeWithItsOwnGenus) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const auto reading = [&](const char* genus) {
+    return readOwnPlants(
+        std::string("botanical_name,genus,notes\nAster laevis,") + genus + ",by the gate\n",
+        "mine.csv", published);
+  };
+  const OwnPlantsReading older = reading("Aster");
+  EXPECT_THAT(textsOf(older.errors), IsEmpty());
+  ASSERT_EQ(older.plants.size(), 1u);
+  EXPECT_EQ(older.plants.front().botanicalName, "Symphyotrichum laeve");
+  EXPECT_THAT(older.plants.front().facts, ElementsAre(OwnFact{"notes", "by the gate"}));
+  EXPECT_TRUE(reading("Symphyotrichum").errors.empty());
+  EXPECT_THAT(textsOf(reading("Solidago").errors),
+              ElementsAre(HasSubstr("line 2, genus: 'Solidago' is not the first word of")));
+}
+
 TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
   EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
                 .plants.size(),
             1u);
   const OwnPlantsReading reading = read("botanical_name,spacing_cm\nMonarda didyma,60\n");
   EXPECT_TRUE(reading.plants.empty());
-  EXPECT_THAT(textsOf(reading.errors), testing::Contains(HasSubstr("mine.csv, line 2, family")));
+  EXPECT_THAT(textsOf(reading.errors),
+              testing::Contains(HasSubstr("mine.csv, line 1, family: a column of this name")));
+}
+
+// A table of hundreds of new plants that lacks a column has one fault, not hundreds.
+TEST(OwnPlantsCsv, AColumnThatIsWantingIsToldOnceForTheTable) {
+  std::string csv = "botanical_name,spacing_cm\nMonarda fistulosa,60\n";
+  for (int i = 0; i < 300; ++i) csv += "Monarda nova" + std::to_string(i) + ",60\n";
+  csv += "Monarda lata,wide\n";
+  const OwnPlantsReading reading = read(csv);
+  EXPECT_EQ(reading.plants.size(), 1u);
+  EXPECT_EQ(reading.rowsLeft.size(), 301u) << "each is kept in the file, see ownPlantsCsv";
+  EXPECT_TRUE(reading.onlyRowsAtFault);
+  const auto texts = textsOf(reading.errors);
+  EXPECT_LT(texts.size(), kPlantColumns.size());
+  EXPECT_THAT(texts, testing::Contains("mine.csv, line 1, family: a column of this name, which a "
+                                       "new plant needs (301 rows are left out for want of it, "
+                                       "the first on line 3), is missing."));
+  EXPECT_THAT(texts, testing::Contains(HasSubstr("line 303, spacing_cm: 'wide'")));
+  EXPECT_THAT(texts, testing::Not(testing::Contains(HasSubstr("line 3,"))));
 }
 
 TEST(OwnPlantsCsv, NamesTheFaultsOfEachRowAndKeepsTheRest) {
@@ -125,10 +162,10 @@ TEST(OwnPlantsCsv, RowsAtFaultStayByteForByteWhenTheRestIsWritten) {
   ASSERT_EQ(reading.plants.size(), 1u);
   std::vector<OwnSpecies> plants = reading.plants;
   plants.front().facts = {{"spacing_cm", "75"}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.errors),
+  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
             "notes,botanical_name,spacing_cm\r\n,Monarda fistulosa,75\r\n"
             "left,Ratibida pinnata,wide \n\na,\"Acer nowhere\",\"1,200\"");
-  const OwnPlantsReading again = read(ownPlantsCsv(plants, before, reading.errors));
+  const OwnPlantsReading again = read(ownPlantsCsv(plants, before, reading.rowsLeft));
   EXPECT_EQ(again.plants, plants);
   EXPECT_EQ(again.errors.size(), reading.errors.size());
 }
@@ -139,7 +176,7 @@ TEST(OwnPlantsCsv, ARowAtFaultGetsACellForAColumnThatComes) {
   const OwnPlantsReading reading = read(before);
   ASSERT_TRUE(reading.onlyRowsAtFault);
   const std::vector<OwnSpecies> plants{{{}, "Monarda fistulosa", {{"notes", "here"}}}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.errors),
+  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
             "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,,here\r\n"
             "Ratibida pinnata,wide,\nAcer nowhere,1,2\n\"open,3\n")
       << "a row that is out of step stays so";
@@ -209,7 +246,6 @@ TEST(BringingIn, LeavesOutWhatNobodyCanHaveMeant) {
   EXPECT_EQ(given.taken.front().botanicalName, "Monarda 'Claire Grace'");
 }
 
-// Each is sound over the published values (75 to 120 cm); together they are not.
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
 // Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
 // (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
@@ -235,14 +271,61 @@ TEST(BringingIn, KnowsStatesAndTheFamiliesOfPublishedGenera) {
   EXPECT_EQ(given.taken.size(), 3u);
 }
 
+// Kept when they are stored and written again, but never for a value that they do not tell of.
+TEST(BringingIn, KeepsTheSourcesThatValuesCameWith) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const BroughtIn given =
+      bringIn(test::plantHeader() +
+              test::plantRow({{"botanical_name", "Monarda media"},
+                              {"usda_symbol", ""},
+                              {"sources", "FNA: spacing_cm spread_cm; memory: sun"}}));
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  const std::string stored = ownPlantsCsv(given.taken);
+  EXPECT_THAT(stored, HasSubstr("FNA: spacing_cm spread_cm; memory: sun"));
+  const OwnPlantsReading again = readOwnPlants(stored, "plants.csv", published);
+  EXPECT_EQ(again.plants, given.taken);
+  const BroughtIn changed =
+      bringIn("botanical_name,spacing_cm,spread_cm,sources\nMonarda media,41,42,BOOK: spread_cm\n",
+              again.plants);
+  EXPECT_THAT(textsOf(changed.errors), IsEmpty());
+  EXPECT_THAT(ownPlantsCsv(withTaken(again.plants, changed.taken)),
+              HasSubstr("memory: sun; BOOK: spread_cm\r\n"));
+}
+
+TEST(BringingIn, TellsOfSourcesThatCannotBeRead) {
+  EXPECT_THAT(
+      textsOf(bringIn("botanical_name,spacing_cm,sources\nMonarda fistulosa,66,FNA\n").errors),
+      ElementsAre(HasSubstr("line 2, sources: 'FNA' is not source keys, a colon and")));
+}
+
+TEST(BringingIn, ARowOfAPersonalPlantNeedsOnlyWhatItChanges) {
+  const std::string mine =
+      test::plantHeader() +
+      test::plantRow(
+          {{"botanical_name", "Monarda media"}, {"usda_symbol", ""}, {"spacing_cm", "45"}});
+  const std::vector<OwnSpecies> personal = bringIn(mine).taken;
+  ASSERT_EQ(personal.size(), 1u);
+  const BroughtIn given = bringIn("botanical_name,spacing_cm\nMonarda media,50\n", personal);
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  ASSERT_EQ(given.taken.size(), 1u);
+  EXPECT_THAT(given.taken.front().facts, ElementsAre(OwnFact{"spacing_cm", "50"}));
+  EXPECT_EQ(withTaken(personal, given.taken).front().facts.size(), personal.front().facts.size());
+  const BroughtIn bad = bringIn("botanical_name,spacing_cm\nMonarda media,wide\n", personal);
+  EXPECT_THAT(textsOf(bad.errors),
+              ElementsAre(AllOf(HasSubstr("line 2, spacing_cm: 'wide' is not a number"),
+                                testing::Not(HasSubstr("beside")))));
+}
+
+// Each is sound over the published values (75 to 120 cm); together they are not.
 TEST(BringingIn, LeavesOutARowThatThePersonalValuesBesideItWouldSpoil) {
   const std::vector<OwnSpecies> personal{{{}, "Monarda fistulosa", {{"height_min_cm", "110"}}},
                                          {{}, "Penstemon digitalis", {{"notes", "mine"}}}};
   const BroughtIn given = bringIn(
       "botanical_name,height_max_cm\nMonarda fistulosa,100\nPenstemon digitalis,95\n", personal);
-  EXPECT_THAT(textsOf(given.errors),
-              ElementsAre(HasSubstr("mine.csv, line 2, height_max_cm: '100' is not height_min_cm "
-                                    "or more, beside your own values of Monarda fistulosa")));
+  EXPECT_THAT(
+      textsOf(given.errors),
+      ElementsAre(HasSubstr("mine.csv, line 2, height_max_cm: '100' is not height_min_cm "
+                            "(110 cm) or more, beside your own values of Monarda fistulosa")));
   ASSERT_EQ(given.taken.size(), 1u);
   const Catalogue published = readShippedCatalogue().catalogue;
   const std::string kept = ownPlantsCsv(withTaken(personal, given.taken));
