@@ -97,11 +97,16 @@ QString readPlants(Document& document, Id<Drift> id, const QString& typed) {
   const int count = QLocale().toInt(typed.trimmed(), &read);
   if (!read || count < 1 || count > kMostPlants)
     return formTr("Write a number of plants from 1 to %1.").arg(kMostPlants);
-  return reshape(document, id, [&](DriftShape& shape) {
+  int odd = count;
+  const QString said = reshape(document, id, [&](DriftShape& shape) {
     shape = withCount(shape, count);
+    odd = shape.count;
     const bool fits = shape.spacing >= kSpacings.least && shape.spacing <= kSpacings.most;
     return fits ? QString() : tooNearOrFar(document, shape);
   });
+  if (odd == count) return said;
+  const QString made = formTr("A drift has an odd count: %1, not %2.").arg(odd).arg(count);
+  return said.isEmpty() ? made : made + QLatin1Char(' ') + said;
 }
 
 QString readGround(Document& document, Id<Drift> id, const QString& typed) {
