@@ -183,6 +183,7 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
   if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
   again_ = document.selection() == std::vector{ref} && isWherePicked(at);
   if (!again_) picked_ = at.site;
+  if (isSelected(document, ref) && document.selection().size() > 1) among_ = ref;
   if (!isSelected(document, ref)) document.select({ref});
   gesture_ = std::make_unique<MoveGesture>(canvas_, at);
 }
@@ -201,6 +202,9 @@ void SelectTool::release(const PointerAt& at) {
   done->finish(at);
   const bool near = isWherePicked(at);
   if (std::exchange(again_, false) && near) selectUnder(at);
+  // Several move together; one that is only clicked is chosen from among them.
+  if (const auto one = std::exchange(among_, std::nullopt); one && near)
+    canvas_.document().select({*one});
   if (!near) picked_.reset();
 }
 
@@ -286,6 +290,7 @@ void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
 void SelectTool::cancel() {
   gesture_.reset();
   again_ = false;
+  among_.reset();
   active_.reset();
   part_ = {};
   nudge_.cancel();
