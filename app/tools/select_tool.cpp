@@ -6,6 +6,7 @@
 
 #include "app/tools/band_gesture.h"
 #include "app/tools/corner_gesture.h"
+#include "app/tools/locked_drifts.h"
 #include "app/tools/move_gesture.h"
 #include "app/tools/nudge_gesture.h"
 #include "app/tools/size_gesture.h"
@@ -253,7 +254,8 @@ bool SelectTool::key(const QKeyEvent& event) {
 void SelectTool::turn(Angle by) {
   const auto ref = handles_.subject();
   const auto drift = ref ? idIf<Drift>(*ref) : std::nullopt;
-  if (drift) canvas_.document().commit(turnDrift(canvas_.document().yard(), *drift, by).edit);
+  if (drift && !tellIfLocked(canvas_, *drift))
+    canvas_.document().commit(turnDrift(canvas_.document().yard(), *drift, by).edit);
 }
 
 bool SelectTool::deleteCorner() {
@@ -276,9 +278,17 @@ bool SelectTool::deleteCorner() {
 void SelectTool::deleteSelection() {
   nudge_.finish();
   Document& document = canvas_.document();
-  if (document.selection().empty()) return;
-  const ChangeSet edit = removeObjects(document.yard(), document.selection());
-  if (document.commit(edit)) document.select({});
+  const std::vector<ObjectRef> locked = lockedAmong(document.yard(), document.selection());
+  std::vector<ObjectRef> free = document.selection();
+  std::erase_if(free, [&](ObjectRef ref) {
+    return std::find(locked.begin(), locked.end(), ref) != locked.end();
+  });
+  if (!free.empty() && document.commit(removeObjects(document.yard(), free)))
+    document.select(locked);
+  if (locked.empty()) return;
+  canvas_.tell(free.empty() && locked.size() == 1
+                   ? lockedWords()
+                   : QObject::tr("Locked drifts stay. Unlock them first to delete them."));
 }
 
 void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
