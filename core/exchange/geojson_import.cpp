@@ -135,7 +135,8 @@ void GeoImport::putPieces(const FeatureIn& feature, const T& first,
                           std::vector<Polygon>& furtherPieces) {
   if (furtherPieces.empty()) return;
   warn(feature,
-       fmt::format("it fell into {} pieces; each came in by itself", furtherPieces.size() + 1));
+       fmt::format("it fell into {} pieces; each came in by itself, numbered behind its name",
+                   furtherPieces.size() + 1));
   for (std::size_t i = 0; i < furtherPieces.size(); ++i) {
     T piece = first;
     piece.id = ids_.take<T>();
