@@ -13,6 +13,7 @@
 #include "app/cli/command_line.h"
 #include "app/document/plant_facts.h"
 #include "core/catalog/catalogue.h"
+#include "core/exchange/geojson.h"
 #include "core/model/yard.h"
 
 namespace tussock {
@@ -52,6 +53,8 @@ void addVerify(CLI::App& app, Action& chosen);
 [[nodiscard]] Catalogue factsFor(const Yard& yard, Console& console);
 // The bed of that name, or the only one when none is named. Throws UsageError.
 [[nodiscard]] const Bed& bedNamed(const std::string& name, const Yard& yard);
+// Findings when features were left out: the rest is in.
+[[nodiscard]] ExitCode afterImport(const GeoJsonImport& import);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
 // Throws UsageError when what is to be written is the yard itself, by a link too.

@@ -34,6 +34,10 @@ Catalogue factsFor(const Yard& yard, Console& console) {
   return plantsFor(yard, console).catalogue();
 }
 
+ExitCode afterImport(const GeoJsonImport& import) {
+  return import.leftOut > 0 ? ExitCode::Findings : ExitCode::Done;
+}
+
 void writeWhole(const std::filesystem::path& path, const std::string& bytes) {
   saveWhole(QString::fromStdString(path.string()), QByteArray::fromStdString(bytes));
 }

@@ -25,14 +25,15 @@ struct FillOptions {
   int seconds = 20;
 };
 
-FillRequest requestFrom(const FillOptions& options, const Bed& bed, const Catalogue& facts) {
+FillRequest requestFrom(const FillOptions& options, const Bed& bed, const PlantListFile& list,
+                        const Catalogue& facts) {
   FillRequest request;
   request.bed = bed.id;
   request.seed = options.seed;
   request.wildness = options.wildness;
   request.timeLimit = std::chrono::seconds(options.seconds);
   if (options.onlyEmpty) request.what = FillWhat::EmptyPart;
-  if (!options.plants.empty()) request.plants = readPlantList(options.plants, facts);
+  request.plants = list.plants;
   if (options.species.empty()) return request;
   const auto [species, trouble] = speciesNamed(options.species, facts);
   if (species == nullptr) throw UsageError("--species is '" + options.species + "', " + trouble);
@@ -68,11 +69,15 @@ void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::
                        figure.source);
 }
 
+void print(const std::vector<std::string>& notes, std::ostream& out) {
+  for (const std::string& note : notes) out << note << '\n';
+}
+
 void print(const FillResult& result, std::ostream& out) {
   out << result.edit.label << ": " << counted(static_cast<std::size_t>(result.planted), "plant")
       << " in " << counted(result.drifts, "drift") << " of " << result.species << " species"
       << (result.proposed ? ", proposed from the plant facts" : "") << '\n';
-  for (const std::string& note : result.notes) out << note << '\n';
+  print(result.notes, out);
   out << '\n';
   printScore(result.score, out);
 }
@@ -82,14 +87,16 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   const PlantFacts plants = plantsFor(file.yard(), console);
   const Catalogue& facts = plants.catalogue();
   const Bed& bed = bedNamed(options.bed, file.yard());
-  const FillRequest request = requestFrom(options, bed, facts);
+  const PlantListFile list =
+      options.plants.empty() ? PlantListFile{} : readPlantList(options.plants, facts);
+  const FillRequest request = requestFrom(options, bed, list, facts);
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
-  const auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(),
-                                  {}, progressOn(console, bed));
+  auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(), {},
+                            progressOn(console, bed));
+  if (result) result->notes.insert(result->notes.begin(), list.notes.begin(), list.notes.end());
   if (!result || (result->edit.empty() && !result->unchanged)) {
     console.err << "Nothing was planted.\n";
-    if (result)
-      for (const std::string& note : result->notes) console.err << note << '\n';
+    if (result) print(result->notes, console.err);
     return ExitCode::File;
   }
   if (!result->unchanged)

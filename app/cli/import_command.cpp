@@ -40,7 +40,7 @@ ExitCode runImport(const ImportOptions& options, Console& console) {
   }
   file.commit(carrying(plants.layers(file.yard()), import.edit, file.ids()));
   console.out << import.edit.label << ": " << added(import.edit) << '\n';
-  return ExitCode::Done;
+  return afterImport(import);
 }
 
 }  // namespace

@@ -81,22 +81,25 @@ Settings settingsFrom(const NewOptions& options) {
   return settings;
 }
 
-Yard withSite(const Yard& yard, const NewOptions& options, Console& console) {
-  if (options.site.empty()) return yard;
+// Puts the site in the yard, if there is one.
+ExitCode addSite(Yard& yard, const NewOptions& options, Console& console) {
+  if (options.site.empty()) return ExitCode::Done;
   IdSource ids(largestId(yard) + 1);
   const PlantFacts plants = plantsFor(yard, console);
   const GeoJsonImport import =
       importGeoJson(yard, plants.catalogue(), readFile(options.site), options.site, ids);
   for (const std::string& warning : import.warnings) console.err << warning << '\n';
-  return apply(yard, carrying(plants.layers(yard), import.edit, ids));
+  yard = apply(yard, carrying(plants.layers(yard), import.edit, ids));
+  return afterImport(import);
 }
 
 ExitCode runNew(const NewOptions& options, Console& console) {
   Yard yard;
   yard.settings = settingsFrom(options);
-  (void)YardFile::create(options.file, withSite(yard, options, console));
+  const ExitCode code = addSite(yard, options, console);
+  (void)YardFile::create(options.file, yard);
   console.err << "Wrote " << options.file << '\n';
-  return ExitCode::Done;
+  return code;
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include <optional>
 #include <sstream>
 #include <stdexcept>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -20,13 +21,14 @@ std::string trimmed(std::string_view text) {
   return std::string(text.substr(first, text.find_last_not_of(" \t\r") - first + 1));
 }
 
-// "20 %" or "20": per cent.
+// "20 %" or "20": per cent. More than the whole is taken, as shares of lists are that come to more.
 std::optional<double> shareFrom(std::string text) {
   if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
   double percent = 0.0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), percent);
   if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-  if (!(percent > 0.0 && percent <= 100.0)) return std::nullopt;
+  constexpr double kMost = 1e6;  // no slip of the hand any more
+  if (!(percent > 0.0 && percent <= kMost)) return std::nullopt;
   return percent / 100.0;
 }
 
@@ -34,7 +36,7 @@ class Lines {
  public:
   Lines(const std::filesystem::path& path, const Catalogue& facts) : path_(path), facts_(facts) {}
 
-  [[nodiscard]] ListedSpecies read(const std::string& line, std::size_t number) const {
+  [[nodiscard]] ListedSpecies read(const std::string& line, std::size_t number) {
     const auto comma = line.find(',');
     const std::string name = trimmed(std::string_view(line).substr(0, comma));
     const auto [species, trouble] = speciesNamed(name, facts_);
@@ -54,10 +56,18 @@ class Lines {
            "which is no share. Give it in per cent, such as 20 %, after the word matrix for a "
            "plant between the drifts.");
     listed.share = *share;
+    if (listed.share > 1.0) noteOver(number, text);
     return listed;
   }
+  [[nodiscard]] std::vector<std::string> takeNotes() { return std::move(notes_); }
 
  private:
+  void noteOver(std::size_t line, const std::string& share) {
+    notes_.push_back(fmt::format(
+        "{}, line {}: '{}' is more than the whole; the shares of the list are taken in proportion. "
+        "Give shares that come to 100 % together for just what you write.",
+        path_.string(), line, share));
+  }
   [[noreturn]] void fail(std::size_t line, const std::string& found,
                          const std::string& what) const {
     throw std::runtime_error(
@@ -65,6 +75,7 @@ class Lines {
   }
   const std::filesystem::path& path_;
   const Catalogue& facts_;
+  std::vector<std::string> notes_;
 };
 
 }  // namespace
@@ -80,10 +91,9 @@ SpeciesByName speciesNamed(std::string_view name, const Catalogue& facts) {
   return {nullptr, "which may mean " + names + ". Write the botanical name."};
 }
 
-std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
-                                         const Catalogue& facts) {
+PlantListFile readPlantList(const std::filesystem::path& path, const Catalogue& facts) {
   std::istringstream text(readFile(path));
-  const Lines lines(path, facts);
+  Lines lines(path, facts);
   std::vector<ListedSpecies> list;
   std::string line;
   for (std::size_t number = 1; std::getline(text, line); ++number) {
@@ -93,7 +103,7 @@ std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
   if (list.empty())
     throw std::runtime_error(path.string() +
                              " names no species. Write a botanical or common name on each line.");
-  return list;
+  return {std::move(list), lines.takeNotes()};
 }
 
 }  // namespace tussock

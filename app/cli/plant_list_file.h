@@ -14,9 +14,13 @@
 
 namespace tussock {
 
+struct PlantListFile {
+  std::vector<ListedSpecies> plants;  // a share above 1 stands as it was written
+  std::vector<std::string> notes;  // what is taken otherwise than written: file, line, what to do
+};
 // Throws std::runtime_error naming file, line and what was expected.
-[[nodiscard]] std::vector<ListedSpecies> readPlantList(const std::filesystem::path& path,
-                                                       const Catalogue& facts);
+[[nodiscard]] PlantListFile readPlantList(const std::filesystem::path& path,
+                                          const Catalogue& facts);
 // By its botanical name, a synonym, or a common name that no other species has, whatever the case.
 struct SpeciesByName {
   const Species* species = nullptr;

@@ -12,6 +12,7 @@
 #include "app/look/icons.h"
 #include "app/look/theme.h"
 #include "app/panels/species_marks.h"
+#include "app/tools/locked_drifts.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -110,6 +111,10 @@ void DriftHead::refresh() {
 
 // Says so when fewer fit than were asked for; the count then stays or is the most that fits.
 void DriftHead::resizeTo(int count) {
+  if (const Drift* d = drift(); d && d->locked) {
+    said_->setText(lockedWords());
+    return said_->show();
+  }
   const DriftEdit made = resizeDrift(document_.yard(), id_, count, document_.ids());
   const bool done = !made.edit.empty() && document_.commit(made.edit);
   const bool short_ = made.fitted < made.asked;

@@ -7,15 +7,18 @@
 
 #include "app/panels/field_text.h"
 #include "app/panels/form_words.h"
+#include "app/panels/forms.h"
 #include "app/panels/object_form.h"
 #include "core/catalog/bloom.h"
 #include "core/planting/reshape_drift.h"
+#include "core/units/typed_size.h"
 
 namespace tussock {
 
 namespace {
 
 const LengthBounds kSpacings{Length::centimetres(5), Length::metres(6.0)};
+constexpr int kMostPlants = 9999;
 
 QStringList patternWords() {
   return {formTr("staggered, no rows"), formTr("triangular rows"), formTr("square rows"),
@@ -37,27 +40,43 @@ QString plantIn(Document& document, Id<Drift> id, const DriftShape& shape) {
   return formTr("%1 of %2 fit here. Undo brings the others back.").arg(edit.fitted).arg(edit.asked);
 }
 
-// Runs `change(shape, drift)` on the drift's shape now.
+// Runs `change(shape)` on the drift's shape now; it gives what is wrong with that.
 template <class Change>
 QString reshape(Document& document, Id<Drift> id, Change change) {
   const Drift* drift = document.yard().drifts.find(id);
   if (!drift) return {};
   DriftShape shape = shapeOf(*drift);
-  const QString wrong = change(shape, *drift);
+  const QString wrong = change(shape);
   return wrong.isEmpty() ? plantIn(document, id, shape) : wrong;
 }
 
+QString spacingText(const Document& document, Length length) {
+  return QString::fromStdString(formatPlantSize(length, document.yard().settings.units));
+}
+
+QString tooNearOrFar(const Document& document, const DriftShape& shape) {
+  return formTr(
+             "%1 on this ground would stand %2 apart; a spacing goes from %3 to %4. Change the "
+             "ground first.")
+      .arg(shape.count)
+      .arg(spacingText(document, shape.spacing), spacingText(document, kSpacings.least),
+           spacingText(document, kSpacings.most));
+}
+
 QString readSpacing(Document& document, Id<Drift> id, const QString& typed) {
-  Length spacing;
-  const QString wrong = readLength(typed, document.yard().settings.units, kSpacings, spacing);
-  if (!wrong.isEmpty()) return wrong;
+  const UnitSystem units = document.yard().settings.units;
+  const auto read = parsePlantSize(typed.toStdString(), units, kSpacings.least, kSpacings.most);
+  if (!read || *read < kSpacings.least || *read > kSpacings.most)
+    return formTr("Write a spacing from %1 to %2.")
+        .arg(spacingText(document, kSpacings.least), spacingText(document, kSpacings.most));
+  const Length spacing = *read;
   const Drift* drift = document.yard().drifts.find(id);
   if (drift && drift->existing()) {
     editObject(document, id, formTr("Change spacing"), [&](Drift& d) { d.spacing = spacing; });
     return {};
   }
-  return reshape(document, id, [&](DriftShape& shape, const Drift&) {
-    shape.spacing = spacing;
+  return reshape(document, id, [&](DriftShape& shape) {
+    shape = withSpacing(shape, spacing);
     return QString();
   });
 }
@@ -67,7 +86,7 @@ QString readStretch(Document& document, Id<Drift> id, const QString& typed) {
   const double stretch = QLocale().toDouble(typed.trimmed(), &read);
   if (!read || stretch < 1.0 || stretch > 10.0)
     return formTr("Write a number from 1 to 10, such as 3.");
-  return reshape(document, id, [&](DriftShape& shape, const Drift&) {
+  return reshape(document, id, [&](DriftShape& shape) {
     shape.stretch = stretch;
     return QString();
   });
@@ -76,10 +95,31 @@ QString readStretch(Document& document, Id<Drift> id, const QString& typed) {
 QString readPlants(Document& document, Id<Drift> id, const QString& typed) {
   bool read = false;
   const int count = QLocale().toInt(typed.trimmed(), &read);
-  if (!read || count < 1 || count > 9999) return formTr("Write a number of plants from 1 to 9999.");
-  return reshape(document, id, [&](DriftShape& shape, const Drift&) {
-    shape.count = count % 2 == 0 ? count - 1 : count;
-    return count % 2 == 0 && shape.count == 0 ? formTr("Write 1 or more.") : QString();
+  if (!read || count < 1 || count > kMostPlants)
+    return formTr("Write a number of plants from 1 to %1.").arg(kMostPlants);
+  int odd = count;
+  const QString said = reshape(document, id, [&](DriftShape& shape) {
+    shape = withCount(shape, count);
+    odd = shape.count;
+    const bool fits = shape.spacing >= kSpacings.least && shape.spacing <= kSpacings.most;
+    return fits ? QString() : tooNearOrFar(document, shape);
+  });
+  if (odd == count) return said;
+  const QString made = formTr("A drift has an odd count: %1, not %2.").arg(odd).arg(count);
+  return said.isEmpty() ? made : made + QLatin1Char(' ') + said;
+}
+
+QString readGround(Document& document, Id<Drift> id, const QString& typed) {
+  const UnitSystem units = document.yard().settings.units;
+  const auto ground = parseArea(typed.toStdString(), units);
+  if (!ground || *ground <= Area())
+    return formTr("“%1” is not an area. Write one such as %2.")
+        .arg(typed, areaText(document, Area::squareMetres(2.5)));
+  return reshape(document, id, [&](DriftShape& shape) {
+    shape = onGround(shape, *ground);
+    return shape.count <= kMostPlants
+               ? QString()
+               : formTr("That is ground for more than %1 plants. Write less.").arg(kMostPlants);
   });
 }
 
@@ -89,30 +129,43 @@ void takePattern(Document& document, Id<Drift> id, FieldForm& form, int index) {
   DriftShape shape = shapeOf(*drift);
   shape.pattern = Pattern(index);
   if (shape.pattern == Pattern::Matrix) shape.count = kAsManyAsFit;
-  (void)plantIn(document, id, shape);
+  if (const QString said = plantIn(document, id, shape); !said.isEmpty())
+    emit document.notice(said);
   form.refresh();
 }
 
 }  // namespace
 
 void addShapeFields(FieldForm& form, Document& document, Id<Drift> id) {
-  const auto drift = [&document, id] { return document.yard().drifts.find(id); };
-  const auto units = [&document] { return document.yard().settings.units; };
+  // With an edit in hand made, so that count, spacing and ground follow a drag.
+  const auto drift = [&document, &form, id]() -> const Drift* {
+    if (form.previewed())
+      if (const auto* in = std::get_if<Drift>(&*form.previewed()); in && in->id == id) return in;
+    return document.yard().drifts.find(id);
+  };
   form.addChoice(
       QStringLiteral("drift-pattern"), formTr("Pattern"), patternWords(),
       [drift] { return drift() ? int(drift()->pattern) : 0; },
       [&document, id, &form](int index) { takePattern(document, id, form, index); });
   form.addField(
-      QStringLiteral("drift-spacing"), formTr("Spacing"),
-      [drift, units] {
-        return drift() ? QString::fromStdString(formatPlantSize(drift()->spacing, units()))
-                       : QString();
-      },
-      [&document, id](const QString& typed) { return readSpacing(document, id, typed); });
+          QStringLiteral("drift-spacing"), formTr("Spacing"),
+          [drift, &document] {
+            return drift() ? spacingText(document, drift()->spacing) : QString();
+          },
+          [&document, id](const QString& typed) { return readSpacing(document, id, typed); })
+      ->setToolTip(formTr("The ground stays; the count answers"));
   form.addField(
-      QStringLiteral("drift-plants"), formTr("Count"),
-      [drift] { return drift() ? QString::number(drift()->plants.size()) : QString(); },
-      [&document, id](const QString& typed) { return readPlants(document, id, typed); });
+          QStringLiteral("drift-plants"), formTr("Count"),
+          [drift] { return drift() ? QString::number(drift()->plants.size()) : QString(); },
+          [&document, id](const QString& typed) { return readPlants(document, id, typed); })
+      ->setToolTip(formTr("The ground stays; the spacing answers. + and − grow the drift instead"));
+  form.addField(
+          QStringLiteral("drift-ground"), formTr("Ground"),
+          [drift, &document] {
+            return drift() ? areaText(document, groundOf(*drift())) : QString();
+          },
+          [&document, id](const QString& typed) { return readGround(document, id, typed); })
+      ->setToolTip(formTr("The spacing stays; the count answers"));
   form.addField(
       QStringLiteral("drift-stretch"), formTr("Length to width"),
       [drift] { return drift() ? QLocale().toString(drift()->stretch, 'g', 2) : QString(); },

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The fields of a drift's shape: pattern, spacing, ground, length to width. Each plants it anew in
-// place, so that count, spacing and ground answer each other.
+// place; of count, spacing and ground one answers the other.
 #pragma once
 
 #include "app/document/document.h"

@@ -18,6 +18,7 @@
 #include "app/panels/species_marks.h"
 #include "core/edit/draft.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/planted_list.h"
 
 namespace tussock {
 
@@ -147,10 +148,17 @@ void FillBar::fill(FillWhat what, Next next) {
   request.bed = bed_;
   request.what = what;
   request.seed = filling_.seedOf(bed_) + (next == Next::NextSeed ? 1 : 0);
-  const Bed* asked = bed();
-  if (next == Next::NextSeed && asked && asked->plantList.empty())
-    request.plants = filling_.proposedFor(bed_);  // or other plants would be proposed
+  if (next == Next::NextSeed) request.plants = toArrange();
   filling_.start(std::move(request));
+}
+
+// With another seed other plants would be proposed, or chosen from a list too long for the bed.
+std::vector<ListedSpecies> FillBar::toArrange() const {
+  const Bed* asked = bed();
+  if (!asked) return {};
+  const auto& list = asked->plantList.empty() ? filling_.proposedFor(bed_) : asked->plantList;
+  const auto planted = plantedList(document_.yard(), bed_, isFree, list);
+  return planted.empty() ? list : planted;
 }
 
 // The first alone until more are asked for: the bed's facts above keep their room.

@@ -46,6 +46,8 @@ class FillBar : public QWidget {
   [[nodiscard]] std::map<QString, std::string> speciesPlanted() const;
   void refill(const std::string& species);
   void fill(FillWhat what, Next next);
+  // What stands in the bed and may be arranged otherwise, else what it is to be planted with.
+  [[nodiscard]] std::vector<ListedSpecies> toArrange() const;
   void showRunning();
   void swapButtons(bool running);
   void showNotes();

@@ -181,8 +181,6 @@ void fillForm(FieldForm& form, Document& document, Id<Drift> id) {
   ObjectForm<Drift> drift(form, document, id);
   addExistingTick(form, document, id);
   addShapeFields(form, document, id);
-  drift.fact("drift-ground", formTr("Ground"),
-             [&](const Drift& d) { return areaText(document, groundOf(d)); });
   drift.fact("drift-height", formTr("Height"),
              [&](const Drift& d) { return heightText(document, d); });
   drift.fact("drift-sun", formTr("Sun here"),

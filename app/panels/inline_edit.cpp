@@ -47,26 +47,29 @@ void InlineEdit::forgetRefused() {
 void InlineEdit::putBack() {
   shown_ = read_();
   display(shown_);
-  say({});
+  say({}, Said::Told);
 }
 
 void InlineEdit::finish() {
   if (finishing_) return;  // an edit may move the focus and so finish the field again
   const QScopedValueRollback guard(finishing_, true);
   if (typed() == shown_) return putBack();
-  const QString wrong = write_(typed());
-  if (!wrong.isEmpty()) return say(wrong);
-  putBack();
+  const QString before = shown_;
+  const QString words = write_(typed());
+  const bool taken = words.isEmpty() || read_() != before;
+  if (taken) putBack();  // what was made of it, beside the words
+  if (!words.isEmpty()) say(words, taken ? Said::Told : Said::Refused);
 }
 
-void InlineEdit::say(const QString& wrong) {
+void InlineEdit::say(const QString& words, Said said) {
+  const bool refused = said == Said::Refused && !words.isEmpty();
   wrong_->setObjectName(editor_->objectName() + QStringLiteral("-wrong"));
-  wrong_->setText(wrong);
-  wrong_->setVisible(!wrong.isEmpty());
-  editor_->setAccessibleDescription(wrong);
-  setModified(!wrong.isEmpty());
-  if (editor_->property("wrong").toBool() == !wrong.isEmpty()) return;
-  editor_->setProperty("wrong", !wrong.isEmpty());
+  wrong_->setText(words);
+  wrong_->setVisible(!words.isEmpty());
+  editor_->setAccessibleDescription(words);
+  setModified(refused);
+  if (editor_->property("wrong").toBool() == refused) return;
+  editor_->setProperty("wrong", refused);
   editor_->style()->unpolish(editor_);
   editor_->style()->polish(editor_);
 }

@@ -16,7 +16,7 @@ class InlineEdit : public QWidget {
 
  public:
   using Read = std::function<QString()>;
-  // Gives what is wrong with the text, or an empty string.
+  // Gives what is wrong with the text, or what is to be said of what was made of it, or nothing.
   using Write = std::function<QString(const QString&)>;
 
   ~InlineEdit() override;
@@ -40,7 +40,8 @@ class InlineEdit : public QWidget {
  private:
   [[nodiscard]] bool isMeantForWindow(const QEvent& event) const;
   [[nodiscard]] bool takeKey(const QEvent& event);
-  void say(const QString& wrong);
+  enum class Said { Told, Refused };
+  void say(const QString& words, Said said);
 
   Read read_;
   Write write_;

@@ -6,6 +6,7 @@
 
 #include "app/panels/object_form.h"
 #include "app/panels/species_marks.h"
+#include "core/planting/planted_list.h"
 
 namespace tussock {
 
@@ -29,14 +30,8 @@ void addToPlantList(Document& document, Id<Bed> bed, const std::string& species)
 }
 
 void listPlanted(Document& document, Id<Bed> bed) {
-  std::vector<ListedSpecies> list;
-  for (const Drift* drift : driftsIn(document.yard(), bed)) {
-    if (drift->existing()) continue;
-    const auto same = [&](const ListedSpecies& entry) { return entry.species == drift->species; };
-    if (std::none_of(list.begin(), list.end(), same))
-      list.push_back({drift->species, 0.0, drift->pattern == Pattern::Matrix});
-  }
-  writePlantList(document, bed, std::move(list),
+  const auto toPlant = [](const Drift& drift) { return !drift.existing(); };
+  writePlantList(document, bed, plantedList(document.yard(), bed, toPlant),
                  QCoreApplication::translate("PlantList", "List what is planted"));
 }
 

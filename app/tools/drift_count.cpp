@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/drift_count.h"
 
+#include "app/tools/locked_drifts.h"
 #include "core/catalog/bloom.h"
 #include "core/planting/edit_drift.h"
 #include "core/units/measure_text.h"
@@ -53,7 +54,7 @@ bool DriftCount::step(int direction) {
   if (!drift) return false;
   const int now = int(drift->plants.size());
   const int wanted = direction > 0 ? nextCount(now) : previousCount(now);
-  if (wanted == now) return true;
+  if (wanted == now || tellIfLocked(canvas_, *id)) return true;
   const DriftEdit edit = resizeDrift(document.yard(), *id, wanted, document.ids());
   if (!edit.edit.empty()) document.commit(edit.edit);
   const int after = int(document.yard().drifts.find(*id)->plants.size());

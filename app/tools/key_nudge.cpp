@@ -57,6 +57,8 @@ void KeyNudge::finish() {
   timer_.stop();
   canvas_.clearPreview();
   const std::vector<ObjectRef> refs = std::exchange(refs_, {});
+  if (movedBy(canvas_.document().yard(), refs).empty())
+    return canvas_.tell(QObject::tr("What is selected is locked. Unlock it to move it."));
   canvas_.document().commit(moveEdit(canvas_.document().yard(), refs, step_));
 }
 

@@ -2,6 +2,7 @@
 #include "app/tools/nudge_gesture.h"
 
 #include "app/tools/drift_count.h"
+#include "app/tools/locked_drifts.h"
 #include "core/checks/moved_plant.h"
 #include "core/planting/edit_drift.h"
 
@@ -42,7 +43,7 @@ void NudgeGesture::judge(const ChangeSet& nudged) {
 
 void NudgeGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
-  if (dragged_) canvas_.document().commit(edit(at.site));
+  if (dragged_ && !tellIfLocked(canvas_, plant_.drift)) canvas_.document().commit(edit(at.site));
 }
 
 void NudgeGesture::paint(QPainter& painter, const SceneMapping&) const {

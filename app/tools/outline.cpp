@@ -99,6 +99,7 @@ std::string refusalOf(Invalidity reason) {
     case Invalidity::CrossesItself:
       return "The outline would cross or touch itself. Put the corner where no sides meet.";
     case Invalidity::HoleOutside:
+    case Invalidity::HoleInHole:
       return "A hole would lie across the edge. Keep holes inside, clear of it and of each other.";
     case Invalidity::NoArea:
     case Invalidity::RepeatedPoint:

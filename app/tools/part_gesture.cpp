@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/tools/drift_count.h"
+#include "app/tools/locked_drifts.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -74,7 +75,8 @@ void PartMoveGesture::move(const PointerAt& at) {
 void PartMoveGesture::finish(const PointerAt& at) {
   canvas_.clearPreview();
   canvas_.clearFigure();
-  if (at.site != from_) canvas_.document().commit(edit(at.site));
+  if (at.site != from_ && !tellIfLocked(canvas_, part_.drift))
+    canvas_.document().commit(edit(at.site));
 }
 
 }  // namespace tussock

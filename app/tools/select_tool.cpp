@@ -6,6 +6,7 @@
 
 #include "app/tools/band_gesture.h"
 #include "app/tools/corner_gesture.h"
+#include "app/tools/locked_drifts.h"
 #include "app/tools/move_gesture.h"
 #include "app/tools/nudge_gesture.h"
 #include "app/tools/size_gesture.h"
@@ -183,6 +184,7 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
   if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
   again_ = document.selection() == std::vector{ref} && isWherePicked(at);
   if (!again_) picked_ = at.site;
+  if (isSelected(document, ref) && document.selection().size() > 1) among_ = ref;
   if (!isSelected(document, ref)) document.select({ref});
   gesture_ = std::make_unique<MoveGesture>(canvas_, at);
 }
@@ -201,6 +203,9 @@ void SelectTool::release(const PointerAt& at) {
   done->finish(at);
   const bool near = isWherePicked(at);
   if (std::exchange(again_, false) && near) selectUnder(at);
+  // Several move together; one that is only clicked is chosen from among them.
+  if (const auto one = std::exchange(among_, std::nullopt); one && near)
+    canvas_.document().select({*one});
   if (!near) picked_.reset();
 }
 
@@ -249,7 +254,8 @@ bool SelectTool::key(const QKeyEvent& event) {
 void SelectTool::turn(Angle by) {
   const auto ref = handles_.subject();
   const auto drift = ref ? idIf<Drift>(*ref) : std::nullopt;
-  if (drift) canvas_.document().commit(turnDrift(canvas_.document().yard(), *drift, by).edit);
+  if (drift && !tellIfLocked(canvas_, *drift))
+    canvas_.document().commit(turnDrift(canvas_.document().yard(), *drift, by).edit);
 }
 
 bool SelectTool::deleteCorner() {
@@ -272,9 +278,17 @@ bool SelectTool::deleteCorner() {
 void SelectTool::deleteSelection() {
   nudge_.finish();
   Document& document = canvas_.document();
-  if (document.selection().empty()) return;
-  const ChangeSet edit = removeObjects(document.yard(), document.selection());
-  if (document.commit(edit)) document.select({});
+  const std::vector<ObjectRef> locked = lockedAmong(document.yard(), document.selection());
+  std::vector<ObjectRef> free = document.selection();
+  std::erase_if(free, [&](ObjectRef ref) {
+    return std::find(locked.begin(), locked.end(), ref) != locked.end();
+  });
+  if (!free.empty() && document.commit(removeObjects(document.yard(), free)))
+    document.select(locked);
+  if (locked.empty()) return;
+  canvas_.tell(free.empty() && locked.size() == 1
+                   ? lockedWords()
+                   : QObject::tr("Locked drifts stay. Unlock them first to delete them."));
 }
 
 void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
@@ -286,6 +300,7 @@ void SelectTool::paint(QPainter& painter, const SceneMapping& mapping) const {
 void SelectTool::cancel() {
   gesture_.reset();
   again_ = false;
+  among_.reset();
   active_.reset();
   part_ = {};
   nudge_.cancel();

@@ -56,7 +56,8 @@ class SelectTool : public Tool {
   // Where the pointer was when it selected what is selected: on the ground, for that may move away
   // under it as the view makes room.
   std::optional<Point> picked_;
-  bool again_ = false;  // it is pressed there once more
+  std::optional<ObjectRef> among_;  // pressed, and one of several selected
+  bool again_ = false;              // it is pressed there once more
   std::optional<CornerAt> active_;
   DriftPart part_;
   Qt::CursorShape cursor_ = Qt::ArrowCursor;

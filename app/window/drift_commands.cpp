@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/tools/locked_drifts.h"
 #include "app/tools/split_tool.h"
 #include "core/checks/mend_drift.h"
 #include "core/planting/divide_drift.h"
@@ -35,13 +36,16 @@ void DriftCommands::merge() {
 void DriftCommands::setOutAnew() {
   Yard after = document_.yard();
   int asked = 0, fitted = 0;
+  bool locked = false;
   for (const Id<Drift> drift : selected()) {
+    locked = locked || after.drifts.find(drift)->locked;
     const DriftEdit edit = regrowDrift(after, drift, document_.ids());
     if (edit.edit.empty()) continue;
     after = apply(after, edit.edit);
     asked += edit.asked;
     fitted += edit.fitted;
   }
+  if (locked && after == document_.yard()) return emit told(lockedWords());
   commit(after, tr("Set drift out anew"));
   if (fitted < asked)
     emit told(tr("Of %1 plants %2 fit by the rules. Undo brings the others back.")

@@ -213,8 +213,12 @@ void MainWindow::wirePanels() {
           [this, onCanvas](const QPoint& at, Qt::KeyboardModifiers modifiers) {
             inHand_->carry(onCanvas(at), modifiers);
           });
-  connect(bench_, &BenchPanel::speciesDropped, this,
-          [this, onCanvas](const QPoint& at) { inHand_->drop(onCanvas(at)); });
+  connect(bench_, &BenchPanel::speciesDropped, this, [this, onCanvas](const QPoint& global) {
+    const QPointF at = onCanvas(global);
+    inHand_->drop(at);
+    // The keys are meant for the drift now, and no more for the card it came from.
+    if (canvas_->rect().contains(at.toPoint())) canvas_->setFocus();
+  });
   connect(bench_, &BenchPanel::speciesPutBack, inHand_, &DriftInHand::putBack);
   connect(bench_, &BenchPanel::countStepped, inHand_, &DriftInHand::stepCount);
   connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);

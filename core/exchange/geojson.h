@@ -17,6 +17,7 @@ namespace tussock {
 struct GeoJsonImport {
   ChangeSet edit;                     // "Import site.geojson"
   std::vector<std::string> warnings;  // features left out or mended: which, why
+  std::size_t leftOut = 0;            // features
 };
 // Throws FormatError, saying what and where, when it is not GeoJSON at all.
 [[nodiscard]] GeoJsonImport importGeoJson(const Yard& yard, const Catalogue& facts,

@@ -26,6 +26,17 @@ void readShape(ShapeReader& reader, const Json& geometry, T& object) {
   }
 }
 
+// Its outline as ground, if it has one.
+template <class T>
+Polygon* groundMember(T& object) {
+  if constexpr (requires { object.footprint; })
+    return &object.footprint;
+  else if constexpr (requires { object.outline; })
+    return &object.outline;
+  else
+    return nullptr;
+}
+
 template <class T>
 void setUsual(const Settings&, T&) {}
 void setUsual(const Settings& settings, Tree& tree) {
@@ -94,6 +105,7 @@ void GeoImport::read(const FeatureIn& feature) {
     (this->*readerOf(feature.kind))(feature);
   } catch (const FormatError& error) {
     warn(feature, fmt::format("left out: {}", error.what()));
+    ++leftOut_;
   }
 }
 
@@ -110,9 +122,28 @@ void GeoImport::readObjects(const FeatureIn& feature) {
     readShape(shapes, geometry, object);
     object.id = ids_.take<T>();
     object.foreign = withMembers(properties.rest(), feature.json);
-    draft_.put(std::move(object));
     warnAll(feature, properties.refused());
     warnAll(feature, shapes.mended);
+    putPieces(feature, object, shapes.furtherPieces);
+    draft_.put(std::move(object));
+  }
+}
+
+// The further pieces of what fell apart are things of their own, numbered behind the name.
+template <class T>
+void GeoImport::putPieces(const FeatureIn& feature, const T& first,
+                          std::vector<Polygon>& furtherPieces) {
+  if (furtherPieces.empty()) return;
+  warn(feature,
+       fmt::format("it fell into {} pieces; each came in by itself, numbered behind its name",
+                   furtherPieces.size() + 1));
+  for (std::size_t i = 0; i < furtherPieces.size(); ++i) {
+    T piece = first;
+    piece.id = ids_.take<T>();
+    if (Polygon* ground = groundMember(piece)) *ground = std::move(furtherPieces[i]);
+    if constexpr (requires { piece.name; })
+      if (!piece.name.empty()) piece.name += fmt::format(" {}", i + 2);
+    draft_.put(std::move(piece));
   }
 }
 
@@ -137,7 +168,7 @@ void GeoImport::takeMembers(const Json& root) {
 
 GeoJsonImport GeoImport::finish(std::string label) {
   plantDrifts();
-  return {draft_.finish(std::move(label)), std::move(warnings_)};
+  return {draft_.finish(std::move(label)), std::move(warnings_), leftOut_};
 }
 
 void GeoImport::warn(const FeatureIn& feature, std::string_view what) {

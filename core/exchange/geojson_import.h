@@ -50,6 +50,8 @@ class GeoImport {
   [[nodiscard]] static Read readerOf(std::string_view kind);
   template <class T>
   void readObjects(const FeatureIn& feature);
+  template <class T>
+  void putPieces(const FeatureIn& feature, const T& first, std::vector<Polygon>& furtherPieces);
   void readDrift(const FeatureIn& feature);
   void readPlant(const FeatureIn& feature);
   [[nodiscard]] DriftIn driftIn(const FeatureIn& feature);
@@ -70,6 +72,7 @@ class GeoImport {
   const Catalogue& facts_;
   IdSource& ids_;
   std::vector<std::string> warnings_;
+  std::size_t leftOut_ = 0;
   std::vector<DriftIn> drifts_;
   std::vector<DriftIn> plants_;
 };

@@ -84,6 +84,7 @@ GeoJsonImport importGeoJson(const Yard& yard, const Catalogue& facts, std::strin
   }
   if (&features != &alone) import.takeMembers(root);
   GeoJsonImport result = import.finish(fmt::format("Import {}", fileName));
+  result.leftOut += notFeatures.size();
   result.warnings.insert(result.warnings.begin(), notFeatures.begin(), notFeatures.end());
   return result;
 }

@@ -3,8 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include <fmt/format.h>
+
+#include "core/geometry/mend.h"
 
 namespace tussock {
 
@@ -134,10 +137,19 @@ void ShapeReader::read(const Json& shape, Polygon& polygon) {
   for (std::size_t i = 0; i < rings.size(); ++i)
     (i == 0 ? result.outer : result.holes.emplace_back()) = ring(rings[i]);
   result = normalised(std::move(result));
-  if (const auto reason = invalidityOf(result))
-    throw FormatError(std::string(explain(*reason)) +
-                      "; mend it where it was drawn, and import that one again");
+  if (invalidityOf(result)) return takeMended(result, polygon);
   polygon = std::move(result);
+}
+
+void ShapeReader::takeMended(const Polygon& drawn, Polygon& polygon) {
+  auto result = tussock::mended(drawn);
+  if (!result)
+    throw FormatError(std::string(explain(invalidityOf(drawn).value())) +
+                      "; mend it where it was drawn, and import that one again");
+  for (const Mend mend : result->done) mended.emplace_back(explain(mend));
+  polygon = std::move(result->pieces.front());
+  furtherPieces.assign(std::make_move_iterator(result->pieces.begin() + 1),
+                       std::make_move_iterator(result->pieces.end()));
 }
 
 std::vector<Json> singleGeometries(const Json& shape) {

@@ -18,7 +18,8 @@ namespace tussock {
 // A shape as read, with a note of what had to be mended, if anything.
 struct ShapeReader {
   const LocalFrame& frame;
-  std::vector<std::string> mended;
+  std::vector<std::string> mended = {};
+  std::vector<Polygon> furtherPieces = {};  // of a polygon that fell apart when it was mended
 
   // These throw FormatError with the reason when the geometry is no such shape, or lies so far from
   // the yard that it cannot belong to it.
@@ -30,6 +31,7 @@ struct ShapeReader {
   [[nodiscard]] Point position(const Json& json) const;
   [[nodiscard]] Polyline positions(const Json& json) const;
   [[nodiscard]] Ring ring(const Json& json);
+  void takeMended(const Polygon& drawn, Polygon& polygon);
 };
 
 // The single shapes of a Multi… geometry or a collection; a single geometry is itself.

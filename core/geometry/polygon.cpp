@@ -59,6 +59,8 @@ std::string_view explain(Invalidity reason) {
       return "its outline crosses or touches itself";
     case Invalidity::HoleOutside:
       return "a hole lies outside it or across its edge";
+    case Invalidity::HoleInHole:
+      return "a hole lies within another hole";
     case Invalidity::RepeatedPoint:
       return "a corner follows itself";
   }

@@ -27,6 +27,7 @@ enum class Invalidity {
   NoArea,
   CrossesItself,
   HoleOutside,
+  HoleInHole,
   RepeatedPoint
 };
 

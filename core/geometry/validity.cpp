@@ -18,8 +18,9 @@ Invalidity reasonFrom(boost::geometry::validity_failure_type failure) {
     case failure_few_points:
       return Invalidity::TooFewPoints;
     case failure_interior_rings_outside:
-    case failure_nested_interior_rings:
       return Invalidity::HoleOutside;
+    case failure_nested_interior_rings:
+      return Invalidity::HoleInHole;
     case failure_duplicate_points:
       return Invalidity::RepeatedPoint;
     case failure_invalid_coordinate:

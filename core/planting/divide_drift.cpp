@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/geometry/overlay.h"
 #include "core/planting/drift_plants.h"
 #include "core/planting/one_piece.h"
 #include "core/planting/patterns.h"
@@ -29,6 +30,15 @@ bool hangsTogether(const Drift& drift, const std::vector<Plant>& plants) {
   Drift part = drift;
   part.plants = plants;
   return !isOnePiece(drift.pattern) || inOnePiece(positionsOf(part), drift.spacing);
+}
+
+// A part lies otherwise than the whole did. Rows keep the axis they stand along.
+void lieAsPlanted(Drift& drift) {
+  constexpr std::size_t kFewest = 3;  // fewer have no length to speak of
+  if (drift.pattern != Pattern::Staggered || drift.plants.size() < kFewest) return;
+  const OrientedRectangle box = smallestRectangle(positionsOf(drift), drift.spacing / 2.0);
+  drift.axis = box.axis;
+  drift.stretch = std::clamp(box.length / box.width, 1.0, 10.0);
 }
 
 struct CutLine {
@@ -125,6 +135,8 @@ Division splitDrift(const Yard& yard, Id<Drift> id, Point from, Point to, IdSour
     makeOdd(draft.yard(), first, division, ids), draft.put(first);
     makeOdd(draft.yard(), second, division, ids), draft.put(second);
   }
+  lieAsPlanted(first), lieAsPlanted(second);
+  draft.put(first), draft.put(second);
   division.edit = draft.finish(fmt::format("Split drift into {} and {}{}", first.plants.size(),
                                            second.plants.size(), changed(division)));
   return division;
@@ -143,6 +155,7 @@ Division mergeDrifts(const Yard& yard, Id<Drift> a, Id<Drift> b, IdSource& ids) 
   Draft draft(yard);
   draft.remove(second->id);
   if (!merged.existing()) makeOdd(draft.yard(), merged, division, ids);
+  lieAsPlanted(merged);
   const std::size_t count = merged.plants.size();
   draft.put(std::move(merged));
   division.edit = draft.finish(fmt::format("Merge drifts to {}{}", count, changed(division)));

@@ -23,7 +23,8 @@ struct Division {
 
 // Parts the drift along the straight line through two points, which runs on beyond them. Both parts
 // become odd: of an even total, the plant nearest the line changes sides; of an odd one, the even
-// part gains a plant where one fits beside it, else it gives up its outermost.
+// part gains a plant where one fits beside it, else it gives up its outermost. Axis and stretch of
+// a staggered drift become those of the plants it then has, also when drifts are merged.
 [[nodiscard]] Division splitDrift(const Yard& yard, Id<Drift> drift, Point from, Point to,
                                   IdSource& ids);
 // Two drifts of one species, layer and size that touch become one, of the larger's spacing and

@@ -18,6 +18,7 @@
 #include "core/planting/fill_list.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/measures.h"
+#include "core/planting/refill.h"
 
 namespace tussock {
 
@@ -63,6 +64,9 @@ class Filling {
   void takeOut() {
     kept_ = withoutTakenOut(yard_, request_);
     flat_ = laidFlat(kept_);
+    if (request_.what != FillWhat::OneSpecies) return;
+    for (const Drift& drift : laidFlat(yard_).drifts)  // a matrix takes what others leave, anywhere
+      if (takesOut(request_, drift) && drift.pattern != Pattern::Matrix) before_.push_back(drift);
   }
   // Scoring, checking and telling what is planted takes about as long as looking at the ground for
   // the list did, and so much for each plant.
@@ -105,11 +109,11 @@ class Filling {
     bool lacking = false;  // something is found in the best, or it takes too little
     for (int i = 0; i < tries || (lacking && i < 3 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
-      std::vector<KeptDrift> next = onPlan(fillLayer(task, ground, chance, watch_));
+      std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
       if (watch_.cancelled()) return {};
       const PlantingWorth improvement = improved(next);
-      const double taken = takenBy(next, ground);
-      const double nearest = watch_.halt() ? 1.0 : meanNearestOf(next);
+      const double taken = before_.empty() ? takenBy(next, ground) : shareRefilled(next);
+      const double nearest = watch_.halt() ? 1.0 : distancesOf(next).meanNearest;
       const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken) -
                            4.0 * std::max(0.0, kLeastTaken - taken) -
                            4.0 * std::max(0.0, kNearest - nearest);
@@ -125,6 +129,20 @@ class Filling {
       task.blunt = i + 1 >= tries;
     }
     return best_;
+  }
+  // In the layer of the task.
+  [[nodiscard]] std::vector<KeptDrift> oneTry(const LayerTask& task, const FillGround& ground,
+                                              Chance& chance) const {
+    return before_.empty() ? fillLayer(task, ground, chance, watch_)
+                           : refilled(task, ground, before_, chance, watch_);
+  }
+  [[nodiscard]] double shareRefilled(const std::vector<KeptDrift>& drifts) const {
+    return static_cast<double>(plantsIn(drifts)) / std::max(1, countToRefill(before_));
+  }
+  static std::size_t plantsIn(const std::vector<KeptDrift>& drifts) {
+    std::size_t plants = 0;
+    for (const KeptDrift& drift : drifts) plants += drift.places.size();
+    return plants;
   }
   // What single plants could still be squeezed into is no gap.
   bool isFull() {
@@ -147,15 +165,6 @@ class Filling {
   static constexpr double kTaken = 0.96;  // of the ground, that a fill strives for
   static constexpr double kLeastTaken = 0.935;
   static constexpr double kNearest = 0.902;  // of the spacing to the nearest plant, on average
-  static double meanNearestOf(const std::vector<KeptDrift>& drifts) {
-    std::vector<Point> points;
-    std::vector<double> spacings;
-    for (const KeptDrift& drift : drifts) {
-      points.insert(points.end(), drift.places.begin(), drift.places.end());
-      spacings.resize(points.size(), drift.spacing.metres());
-    }
-    return distancesOf(points, spacings).meanNearest;
-  }
   static double takenBy(const std::vector<KeptDrift>& drifts, const FillGround& ground) {
     double taken = 0.0;
     for (const KeptDrift& drift : drifts)
@@ -187,8 +196,7 @@ class Filling {
     const std::function<double(const Yard&)> score = [&](const Yard& yard) {
       return scorer.score(yard).total;
     };
-    std::size_t plants = 1;
-    for (const KeptDrift& drift : drifts) plants += drift.places.size();
+    const std::size_t plants = 1 + plantsIn(drifts);
     // Each try looks at the whole bed.
     const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
     const PlantingWorth worth =
@@ -225,9 +233,9 @@ class Filling {
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
     const double plants = plantsUnder(kinds, layer) - standingIn(layer);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
-    std::vector<KeptDrift> drifts = onPlan(fillLayer(task, ground, chance, watch_));
-    drifts = scattered(std::move(drifts), plants, ground, chance);
-    for (KeptDrift& drift : drifts) best_.push_back(std::move(drift));
+    std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
+    if (before_.empty()) some = scattered(std::move(some), plants, ground, chance);
+    for (KeptDrift& drift : some) best_.push_back(std::move(drift));
   }
   static double sharesOf(const std::vector<FillKind>& kinds) {
     double sum = 0.0;
@@ -319,6 +327,11 @@ class Filling {
       result_.notes.push_back(
           "The time was up before all was tried. Allow more time for a better filling.");
     if (best_.empty()) return tellNothingFits();
+    if (const int asked = countToRefill(before_); result_.planted < asked)
+      result_.notes.push_back(
+          fmt::format("{} of {} plants of {} find room where they stood by the rules. Take "
+                      "something out beside them, or fill the whole bed anew.",
+                      result_.planted, asked, request_.species));
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
     result_.edit =
         plantKept(yard_, bed_.id, best_, instead,
@@ -353,9 +366,10 @@ class Filling {
   const FillProgressCall& progress_;
   double wildness_;
   Slope slope_;
-  Yard kept_;          // without what is taken out
-  bool full_ = false;  // only the gaps are asked for, and there are none
-  Yard flat_;          // the same, laid flat: placing is done there
+  Yard kept_;                  // without what is taken out
+  bool full_ = false;          // only the gaps are asked for, and there are none
+  Yard flat_;                  // the same, laid flat: placing is done there
+  std::vector<Drift> before_;  // what is to be planted anew where it stood, laid flat
   FillList list_;
   std::vector<KeptDrift> best_;
   FillResult result_;

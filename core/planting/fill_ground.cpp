@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <utility>
 
 #include "core/planting/disc_grid.h"
 #include "core/planting/ground.h"
@@ -179,6 +180,18 @@ FillGround::FillGround(const Yard& yard, const Bed& bed, Layer layer, double spa
   // A cell's centre may miss the middle of a bed just as wide as a plant asks for.
   const double setBack = std::max(0.0, setBackFor(bed, Length::metres(spacing)).metres() - size_);
   cells_ = reachable(cells_, box_, setBack, setBack + 0.35 * spacing);
+  number();
+}
+
+void FillGround::keepOnly(const std::vector<bool>& keep) {
+  std::vector<FillCell> kept;
+  for (std::size_t i = 0; i < cells_.size(); ++i)
+    if (keep[i]) kept.push_back(cells_[i]);
+  cells_ = std::move(kept);
+  number();
+}
+
+void FillGround::number() {
   grid_.assign(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_), -1);
   for (std::size_t i = 0; i < cells_.size(); ++i) {
     const auto row = static_cast<std::size_t>(rowOf(cells_[i].at.y));

@@ -47,6 +47,9 @@ class FillGround {
   // covers, near enough to where a plant of `spacing` may stand.
   FillGround(const Yard& yard, const Bed& bed, Layer layer, double spacing, double size);
 
+  // Only the cells of which keep[cell] is true: as if the others were not free.
+  void keepOnly(const std::vector<bool>& keep);
+
   void lookAt(const FillSun& sun, const SightLimits& limits) {
     lookAround(cells_, yard_, bed_, sun, limits);
   }
@@ -84,6 +87,8 @@ class FillGround {
   }
 
  private:
+  void number();  // the cells on the grid
+
   const Yard& yard_;
   const Bed& bed_;
   double size_;

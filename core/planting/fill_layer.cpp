@@ -104,14 +104,25 @@ class LayerFill {
   void plan() {
     const double area = ground_.area() * kDensity * task_.cover;
     const StandingPlants standing = standingIn(task_, task_.kinds);
-    const Quota quota = quotaFor(task_.kinds, area, standing, task_.limits);
-    planned_ =
-        driftsFor({task_.kinds, quota, standing, area, task_.wildness, task_.limits}, chance_);
+    const Quota quota =
+        task_.one ? quotaOfOne() : quotaFor(task_.kinds, area, standing, task_.limits);
+    if (task_.one)
+      planned_ = {PlannedDrift{0, *task_.one}};
+    else
+      planned_ =
+          driftsFor({task_.kinds, quota, standing, area, task_.wildness, task_.limits}, chance_);
     caps_.emplace(task_.kinds, standing, quota, task_.limits);
     std::vector<const Species*> all;
     for (const FillKind& kind : task_.kinds) all.push_back(kind.species);
     all.insert(all.end(), keptSpecies_.begin(), keptSpecies_.end());
     kinds_ = kindsOf(all, task_.yard.settings);
+  }
+
+  [[nodiscard]] Quota quotaOfOne() const {
+    Quota quota;
+    quota.plants.assign(task_.kinds.size(), 0.0);
+    quota.plants.front() = quota.total = quota.most = *task_.one;
+    return quota;
   }
 
   [[nodiscard]] double groundFor(std::size_t drift) const {
@@ -173,7 +184,7 @@ class LayerFill {
 
   // Better hands for the places, then places of the right size for the hands.
   void hand(double warmth, double likeness, int rounds) {
-    if (watch_.halt() || task_.layer != Layer::Main) return;
+    if (watch_.halt() || task_.layer != Layer::Main || task_.one) return;
     const Layout layout = layoutOf({task_.yard, task_.bed, task_.sun, task_.limits.sight, kept_},
                                    ground_, owners_, planned_.size());
     FillCosts costs(layout, kinds_, seasonOf(task_.yard.settings), task_.limits);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/planting/fill_ground.h"
@@ -25,6 +26,7 @@ struct LayerTask {
   StockSize size = StockSize::Plug;
   FillLimits limits;
   bool blunt = false;  // shorter drifts in a narrow bed: they leave less ground at their points
+  std::optional<int> one = {};  // a single drift of the first kind, of so many plants at most
 };
 
 // Drifts that obey the placement rules; fewer, or none, when told to halt early.

@@ -106,6 +106,16 @@ Distances distancesOf(const std::vector<Point>& points, const std::vector<double
   return distances;
 }
 
+Distances distancesOf(const std::vector<KeptDrift>& drifts) {
+  std::vector<Point> points;
+  std::vector<double> spacings;
+  for (const KeptDrift& drift : drifts) {
+    points.insert(points.end(), drift.places.begin(), drift.places.end());
+    spacings.resize(points.size(), drift.spacing.metres());
+  }
+  return distancesOf(points, spacings);
+}
+
 Rows rowsOf(const std::vector<Point>& points, const std::vector<double>& spacings) {
   Rows rows;
   if (points.size() < 2) return rows;

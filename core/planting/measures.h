@@ -29,6 +29,7 @@ struct Distances {
 };
 [[nodiscard]] Distances distancesOf(const std::vector<Point>& points,
                                     const std::vector<double>& spacings);
+[[nodiscard]] Distances distancesOf(const std::vector<KeptDrift>& drifts);
 
 struct BedMeasures {
   int drifts = 0, plants = 0;

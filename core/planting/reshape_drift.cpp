@@ -73,4 +73,24 @@ Length spacingFor(Pattern pattern, int count, Area area) {
   return Length::metres(std::sqrt(each / groundPerPlant(pattern, Length::metres(1.0))));
 }
 
+DriftShape withSpacing(DriftShape shape, Length spacing) {
+  const Area ground = areaFor(shape.pattern, shape.spacing, shape.count);
+  shape.spacing = spacing;
+  return onGround(shape, ground);
+}
+
+DriftShape withCount(DriftShape shape, int count) {
+  const Area ground = areaFor(shape.pattern, shape.spacing, shape.count);
+  const int odd = oddCount(count);
+  if (odd == shape.count) return shape;
+  shape.count = odd;
+  shape.spacing = spacingFor(shape.pattern, odd, ground);
+  return shape;
+}
+
+DriftShape onGround(DriftShape shape, Area ground) {
+  shape.count = countFor(shape.pattern, shape.spacing, ground);
+  return shape;
+}
+
 }  // namespace tussock

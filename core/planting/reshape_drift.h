@@ -31,4 +31,11 @@ struct DriftShape {
 // Nothing for no plants or no area.
 [[nodiscard]] Length spacingFor(Pattern pattern, int count, Area area);
 
+// The shape when one of the three is given another value, so that the others answer: on the same
+// ground another spacing takes another count, and another count (made odd) another spacing; other
+// ground at the same spacing takes another count.
+[[nodiscard]] DriftShape withSpacing(DriftShape shape, Length spacing);
+[[nodiscard]] DriftShape withCount(DriftShape shape, int count);
+[[nodiscard]] DriftShape onGround(DriftShape shape, Area ground);
+
 }  // namespace tussock

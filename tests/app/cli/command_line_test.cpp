@@ -73,28 +73,10 @@ TEST_F(CommandLine, SheetsAsSvgAreNamed) {
   EXPECT_TRUE(std::filesystem::exists(path("plan-01.svg")));
 }
 
-TEST_F(CommandLine, AnImportTellsHowManyPlantsCameIn) {
-  ASSERT_EQ(run({"export", example(), path("site.geojson")}).code, ExitCode::Done);
-  ASSERT_EQ(run({"new", path("other.yard"), "--lat", "38.4", "--lon", "-86.9"}).code,
-            ExitCode::Done);
-  std::size_t plants = 0;
-  const YardFile file = YardFile::open(path("example.yard"), YardFile::Access::ReadOnly);
-  for (const Drift& drift : file.yard().drifts) plants += drift.plants.size();
-  EXPECT_THAT(run({"import", path("other.yard"), path("site.geojson")}).out,
-              HasSubstr("with " + std::to_string(plants) + " plants"));
-}
-
 TEST_F(CommandLine, EditsToUndoAreCountedFromOne) {
   const Outcome outcome = run({"history", example(), "--undo", "-1"});
   EXPECT_EQ(outcome.code, ExitCode::Usage);
   EXPECT_THAT(outcome.err, HasSubstr("Give 1 or more"));
-}
-
-TEST_F(CommandLine, ImportThatAddsNothingIsNotDone) {
-  const std::string yard = path("e.yard");
-  ASSERT_EQ(run({"new", yard, "--lat", "38.4", "--lon", "-86.9"}).code, ExitCode::Done);
-  write("none.geojson", R"({"type":"FeatureCollection","features":[]})");
-  EXPECT_EQ(run({"import", yard, path("none.geojson")}).code, ExitCode::File);
 }
 
 TEST_F(CommandLine, RefusesAPlanOfHundredsOfSheets) {
@@ -373,20 +355,6 @@ TEST_F(CommandLine, PlanAndExportsWriteTheirFiles) {
   EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--paper", "napkin"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plan", yard, "--out", path("p.pdf"), "--revision", "thirteen long"}).code,
             ExitCode::Usage);
-}
-
-TEST_F(CommandLine, AnExportedYardComesBackWhole) {
-  const std::string yard = example();
-  ASSERT_EQ(run({"export", yard, path("out.geojson")}).code, ExitCode::Done);
-  ASSERT_EQ(
-      run({"new", path("d.yard"), "--lat", "38.4", "--lon", "-86.9", "--site", path("out.geojson")})
-          .code,
-      ExitCode::Done);
-  const YardFile a = YardFile::open(yard, YardFile::Access::ReadOnly);
-  const YardFile b = YardFile::open(path("d.yard"), YardFile::Access::ReadOnly);
-  EXPECT_EQ(a.yard().beds.size(), b.yard().beds.size());
-  EXPECT_EQ(a.yard().drifts.size(), b.yard().drifts.size());
-  EXPECT_EQ(a.yard().trees.size(), b.yard().trees.size());
 }
 
 }  // namespace

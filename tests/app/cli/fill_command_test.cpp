@@ -100,6 +100,31 @@ TEST_F(FillCommand, SaysWhichLineOfAListIsWrong) {
   EXPECT_EQ(edits(), 0u);
 }
 
+// As a list whose shares come to more than the whole: three quarters and one, none left out.
+TEST_F(FillCommand, TakesAShareAboveTheWholeInProportionAndSaysWhichLine) {
+  write("list.txt", "# for the walk\nMonarda fistulosa, 150 %\nlittle bluestem, 50 %\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  EXPECT_THAT(outcome.out, HasSubstr("list.txt, line 2: '150 %' is more than the whole"));
+  EXPECT_THAT(outcome.out, HasSubstr("The shares of the list come to 200 %"));
+  double bergamot = 0.0, all = 0.0;
+  for (const Drift& drift : yard().drifts) {
+    all += static_cast<double>(drift.plants.size());
+    if (drift.species == "Monarda fistulosa") bergamot += static_cast<double>(drift.plants.size());
+  }
+  EXPECT_NEAR(bergamot / all, 0.75, 0.1);
+}
+
+TEST_F(FillCommand, RefusesWhatIsNoShareAtAll) {
+  for (const char* share : {"-20 %", "0 %", "nan", "inf", "1e9 %"}) {
+    write("list.txt", std::string("Monarda fistulosa, ") + share + "\n");
+    EXPECT_THAT(fill({"--bed", "Walk", "--plants", path("list.txt")}).err,
+                HasSubstr("which is no share"))
+        << share;
+  }
+  EXPECT_EQ(edits(), 0u);
+}
+
 TEST_F(FillCommand, KeepsEveryPlantWhenOnlyTheEmptyPartIsFilled) {
   ASSERT_EQ(fill({"--bed", "Walk"}).code, ExitCode::Done);
   Yard before = yard();

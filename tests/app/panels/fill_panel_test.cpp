@@ -61,6 +61,13 @@ class FillPanelTest : public test::OpenYard {
     return places;
   }
 
+  [[nodiscard]] std::set<std::string> speciesOnDisk() const {
+    std::set<std::string> species;
+    for (const Drift& drift : onDisk().drifts)
+      if (drift.bed == bed) species.insert(drift.species);
+    return species;
+  }
+
   MarginPanel panel;
 };
 
@@ -195,17 +202,26 @@ TEST_F(FillPanelTest, KeptArrangementsComeBackPlantForPlant) {
 }
 
 TEST_F(FillPanelTest, AnotherArrangementOfAProposedListHasTheSamePlants) {
-  const auto speciesOnDisk = [&] {
-    std::set<std::string> species;
-    for (const Drift& drift : onDisk().drifts)
-      if (drift.bed == bed) species.insert(drift.species);
-    return species;
-  };
   ASSERT_TRUE(onDisk().beds.find(bed)->plantList.empty());
   fillWith("fill-bed");
   const auto first = placesOnDisk();
   const std::set<std::string> species = speciesOnDisk();
   ASSERT_GT(species.size(), 1u);
+  fillWith("fill-another");
+  EXPECT_NE(placesOnDisk(), first);
+  EXPECT_EQ(speciesOnDisk(), species);
+}
+
+// As after opening it again: nothing is known of what was proposed, and the plants stand there.
+TEST_F(FillPanelTest, AnotherArrangementOfWhatStandsInTheBedHasTheSamePlants) {
+  listThree();
+  list("Monarda fistulosa");
+  fillWith("fill-bed");
+  Bed bare = *document.yard().beds.find(bed);
+  bare.plantList.clear();
+  ASSERT_TRUE(document.commit(put(bare, "Clear the list")));
+  const auto species = speciesOnDisk();
+  const auto first = placesOnDisk();
   fillWith("fill-another");
   EXPECT_NE(placesOnDisk(), first);
   EXPECT_EQ(speciesOnDisk(), species);

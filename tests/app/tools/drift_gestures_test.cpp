@@ -3,6 +3,7 @@
 // 6 the shape's fields
 #include <cmath>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -313,13 +314,16 @@ class ShapeFields : public DriftGestures {
     startPlanted();
     click(onDrift());
   }
+  [[nodiscard]] QLineEdit* field(const char* name) const {
+    return window->findChild<MarginPanel*>()->findChild<QLineEdit*>(QLatin1String(name));
+  }
   void enter(const char* name, const QString& typed) {
-    auto* field = window->findChild<MarginPanel*>()->findChild<QLineEdit*>(QLatin1String(name));
-    ASSERT_NE(field, nullptr) << name;
-    field->setFocus();
-    field->selectAll();
-    QTest::keyClicks(field, typed);
-    QTest::keyClick(field, Qt::Key_Return);
+    QLineEdit* line = field(name);
+    ASSERT_NE(line, nullptr) << name;
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClicks(line, typed);
+    QTest::keyClick(line, Qt::Key_Return);
   }
   void choosePattern(Pattern pattern) {
     auto* choice =
@@ -330,20 +334,43 @@ class ShapeFields : public DriftGestures {
   }
 };
 
-TEST_F(ShapeFields, ASpacingIsPlantedWithTheSameCount) {
+// A plant takes s² √3/2 of ground, so that 13 at 0.4 m and 8.3 at 0.5 m take the same.
+TEST_F(ShapeFields, ASpacingIsAnsweredByTheCountOnTheSameGround) {
   startSelected();
   enter("drift-spacing", QStringLiteral("0.5"));
   EXPECT_EQ(drifted().spacing, Length::metres(0.5));
-  EXPECT_EQ(drifted().plants.size(), 13u);
+  EXPECT_EQ(drifted().plants.size(), 9u);
+  EXPECT_EQ(field("drift-plants")->text(), QStringLiteral("9"));
   const auto places = positionsOf(drifted());
   for (std::size_t i = 0; i < places.size(); ++i)
     for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.425 - 1e-3);
 }
 
-TEST_F(ShapeFields, ACountIsGrownWhereTheDriftStands) {
+TEST_F(ShapeFields, ACountIsAnsweredByTheSpacingOnTheSameGround) {
+  startSelected();
+  const QString ground = field("drift-ground")->text();
+  enter("drift-plants", QStringLiteral("21"));
+  EXPECT_EQ(drifted().plants.size(), 21u);
+  EXPECT_NEAR(drifted().spacing.metres(), 0.4 * std::sqrt(13.0 / 21.0), 1e-9);
+  EXPECT_EQ(field("drift-spacing")->text(), QStringLiteral("31 cm"));
+  EXPECT_EQ(field("drift-ground")->text(), ground);
+}
+
+TEST_F(ShapeFields, ACountTooLargeForItsGroundIsRefusedWithWords) {
+  startSelected();
+  enter("drift-plants", QStringLiteral("2001"));
+  EXPECT_EQ(drifted().plants.size(), 13u);
+  auto* wrong = window->findChild<QLabel*>(QStringLiteral("drift-plants-wrong"));
+  ASSERT_NE(wrong, nullptr);
+  EXPECT_TRUE(wrong->text().contains(QStringLiteral("would stand"))) << wrong->text().toStdString();
+}
+
+// 3 m² hold 21.65 plants at 0.4 m.
+TEST_F(ShapeFields, GroundIsAnsweredByTheCountWhereTheDriftStands) {
   startSelected();
   const auto before = plantIds();
-  enter("drift-plants", QStringLiteral("21"));
+  enter("drift-ground", QStringLiteral("3"));
+  EXPECT_EQ(drifted().spacing, Length::metres(0.4));
   EXPECT_EQ(drifted().plants.size(), 21u);
   const auto after = plantIds();
   EXPECT_TRUE(std::includes(after.begin(), after.end(), before.begin(), before.end()));

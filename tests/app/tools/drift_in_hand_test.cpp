@@ -62,6 +62,17 @@ TEST_F(DriftInHandTest, PlusAndMinusChangeTheCountBeforeRelease) {
   EXPECT_EQ(inFile().drifts.begin()->plants.size(), 5u);
 }
 
+TEST_F(DriftInHandTest, OnceDroppedTheKeysAreMeantForTheDrift) {
+  startBed();
+  strip()->setFocus();
+  lift();
+  drop({2, 1.5});
+  ASSERT_EQ(inFile().drifts.size(), 1u);
+  ASSERT_EQ(window->focusWidget(), &canvas());
+  QTest::keyClick(window->focusWidget(), Qt::Key_Plus);
+  EXPECT_EQ(inFile().drifts.begin()->plants.size(), 9u);
+}
+
 TEST_F(DriftInHandTest, EscapePutsItBack) {
   startBed();
   lift();

@@ -37,6 +37,18 @@ TEST_F(Selecting, AClickPicksTheDriftAboveItsBed) {
   EXPECT_TRUE(document.selection().empty());
 }
 
+TEST_F(Selecting, AClickChoosesOneOfSeveralAndADragMovesThemAll) {
+  startPlanted();
+  const std::vector<ObjectRef> both{refTo(drift), refTo(east)};
+  document.select(both);
+  const Drift before = drifted();
+  drag({0.9, 1.5}, {0.9, 1.8});
+  EXPECT_EQ(document.selection(), both);
+  EXPECT_NEAR(drifted().plants.front().at.y, before.plants.front().at.y + 0.3, 0.02);
+  click(drifted().plants.front().at);
+  EXPECT_EQ(document.selection(), std::vector{refTo(drift)});
+}
+
 // The building stands where the name of the bed in front of it is written.
 TEST_F(Selecting, AClickOnTheNameOfABedPicksTheBed) {
   YardBuilder builder;

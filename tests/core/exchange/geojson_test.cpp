@@ -190,6 +190,7 @@ TEST_P(LeftOut, WithTheReasonAndTheRestIsKept) {
       import(emptyYard(), collection(bad + "," + square(R"({"kind":"bed"})")));
   EXPECT_THAT(result.warnings, ElementsAre(AllOf(HasSubstr("Feature 1 (bed): left out"),
                                                  HasSubstr(GetParam().reason))));
+  EXPECT_EQ(result.leftOut, 1u);
   EXPECT_EQ(result.edit.changes.size(), 1u);
 }
 INSTANTIATE_TEST_SUITE_P(
@@ -215,6 +216,32 @@ TEST(GeoJsonImport, ClosesAnOpenRingAndSaysSo) {
   const GeoJsonImport result = import(emptyYard(), collection(open));
   EXPECT_THAT(result.warnings, ElementsAre(HasSubstr("was not closed")));
   EXPECT_EQ(result.edit.changes.size(), 1u);
+}
+
+// A spike due north from the north-east corner.
+TEST(GeoJsonImport, MendsABedAndSaysWhich) {
+  std::string spiked = square(R"({"kind":"bed","name":"Front"})");
+  spiked.insert(spiked.find(",[-86.9,38.4001]"), ",[-86.8999,38.4002],[-86.8999,38.4001]");
+  const GeoJsonImport result = import(emptyYard(), collection(spiked));
+  EXPECT_THAT(result.warnings,
+              ElementsAre(AllOf(HasSubstr("Feature 1 (bed Front)"), HasSubstr("spike"))));
+  EXPECT_EQ(result.leftOut, 0u);
+  const Bed bed = only(apply(emptyYard(), result.edit).beds);
+  EXPECT_EQ(bed.outline.outer.size(), 4u);
+}
+
+// Two squares that meet in a corner are two beds, and can be told apart.
+TEST(GeoJsonImport, PartsABedThatTouchesItself) {
+  const std::string two =
+      R"({"type":"Feature","properties":{"kind":"bed","name":"Front"},"geometry":{"type":"Polygon",)"
+      R"("coordinates":[[[-86.9,38.4],[-86.8999,38.4],[-86.8999,38.4001],[-86.8998,38.4001],)"
+      R"([-86.8998,38.4002],[-86.8999,38.4002],[-86.8999,38.4001],[-86.9,38.4001],[-86.9,38.4]]]}})";
+  const GeoJsonImport result = import(emptyYard(), collection(two));
+  EXPECT_THAT(result.warnings, ElementsAre(HasSubstr("parted"), HasSubstr("2 pieces")));
+  const Yard yard = apply(emptyYard(), result.edit);
+  std::vector<std::string> names;
+  for (const Bed& bed : yard.beds) names.push_back(bed.name);
+  EXPECT_THAT(names, testing::UnorderedElementsAre("Front", "Front 2"));
 }
 
 TEST(GeoJsonImport, SplitsAMultiPolygon) {

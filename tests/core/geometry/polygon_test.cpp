@@ -98,7 +98,10 @@ INSTANTIATE_TEST_SUITE_P(
                     Bad{"POLYGON ((0 0, 4 4, 4 0, 0 4, 0 0))", Invalidity::CrossesItself},
                     Bad{"POLYGON ((0 0, 4 4, 4 0, 0 2, 0 0))", Invalidity::CrossesItself},
                     Bad{"POLYGON ((0 0, 1 0, 1 1, 0 1, 0 0), (5 5, 5 6, 6 6, 5 5))",
-                        Invalidity::HoleOutside}));
+                        Invalidity::HoleOutside},
+                    Bad{"POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0), (1 1, 1 8, 8 8, 8 1, 1 1), "
+                        "(3 3, 3 5, 5 5, 5 3, 3 3))",
+                        Invalidity::HoleInHole}));
 
 TEST(Validity, FindsNothingWrongWithARing) {
   EXPECT_FALSE(invalidityOf(shape(kRing)).has_value());

@@ -2,6 +2,7 @@
 // 1 splitting  2 merging  3 any ground
 #include "core/planting/divide_drift.h"
 
+#include <cmath>
 #include <set>
 
 #include <gmock/gmock.h>
@@ -70,6 +71,37 @@ TEST_F(Divide, ALineBesideTheDriftSplitsNothing) {
   EXPECT_EQ(split.refusal, Refusal::AllOnOneSide);
   EXPECT_TRUE(split.edit.empty());
   EXPECT_FALSE(explain(split.refusal).empty());
+}
+
+// An L of two rows is cut where they meet: one part lies east to west, the other north.
+TEST_F(Divide, EachPartHasTheAxisItsPlantsLieAlong) {
+  builder_.bed("Front", "POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0))");
+  std::vector<Point> places = row(5, 0.4, {1.0, 1.5});
+  for (int i = 1; i <= 5; ++i) places.push_back({2.6, 1.5 + 0.4 * i});
+  builder_.drift("Carex", places);
+  yard_ = builder_.build();
+  const Division split = splitDrift(yard_, builder_.lastDrift(), {3.3, 1.0}, {1.3, 3.0}, ids_);
+  ASSERT_EQ(split.refusal, Refusal::None);
+  const Yard after = apply(yard_, split.edit);
+  for (const Id<Drift> id : {split.first, split.second}) {
+    const Drift& part = *after.drifts.find(id);
+    const Box box = boundsOf(positionsOf(part));
+    const double wanted = box.width() > box.height() ? 0.0 : 90.0;
+    const double axis = std::fmod(part.axis.degrees() + 180.0, 180.0);
+    EXPECT_LT(std::abs(std::remainder(axis - wanted, 180.0)), 25.0) << wanted;
+    EXPECT_GT(part.stretch, 1.5);
+  }
+}
+
+TEST_F(Divide, SquareRowsKeepTheAxisTheyStandAlong) {
+  lay(7);
+  Drift square = *yard_.drifts.find(builder_.lastDrift());
+  square.pattern = Pattern::Square;
+  square.axis = Angle::degrees(12);
+  yard_.drifts = yard_.drifts.with(square);
+  const Division split = splitDrift(yard_, square.id, {2.4, 0}, {2.4, 3}, ids_);
+  const Yard after = apply(yard_, split.edit);
+  for (const Drift& part : after.drifts) EXPECT_EQ(part.axis, square.axis);
 }
 
 // 2 Merging

@@ -130,6 +130,26 @@ TEST_F(Reshape, ExistingPlantsAreNotPlantedAnew) {
 
 // 2 Sums
 
+// By the same table: on 100 sq ft 25 plants stand 24 in apart in squares, and 4 in 100 would be 12.
+TEST(ThirdFromTwo, CountAndSpacingAnswerEachOtherOnTheSameGround) {
+  DriftShape shape;
+  shape.pattern = Pattern::Square;
+  shape.spacing = Length::inches(24);
+  shape.count = 25;
+  const DriftShape nearer = withSpacing(shape, Length::inches(12));
+  EXPECT_NEAR(nearer.count, 100, 1);
+  EXPECT_EQ(nearer.spacing, Length::inches(12));
+  const DriftShape more = withCount(shape, 99);
+  EXPECT_EQ(more.count, 99);
+  EXPECT_NEAR(more.spacing.inches(), 12.0, 0.1);
+  EXPECT_NEAR(areaFor(more.pattern, more.spacing, more.count).squareFeet(), 100.0, 1e-9);
+  const DriftShape less = onGround(shape, Area::squareFeet(36));
+  EXPECT_EQ(less.count, 9);
+  EXPECT_EQ(less.spacing, shape.spacing);
+  EXPECT_EQ(withCount(shape, 25), shape);
+  EXPECT_EQ(withCount(shape, 8).count, 7);
+}
+
 // Mississippi State University Extension, "Ground Covers": 100 sq ft take 100 plants at 12 in and
 // 25 at 24 in; the odd number nearest is said. Triangular: 1.1547 a square foot at 12 in.
 TEST(ThirdFromTwo, AgreesWithTheTables) {

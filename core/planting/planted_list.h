@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// What is planted in a bed, as a plant list.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "core/model/yard.h"
+
+namespace tussock {
+
+// Each species of those drifts of the bed that count, in the order of their ids, with the share and
+// the matrix mark that `list` gives it; those it does not name are matrix plants where they are
+// planted so. Ground covers and bulbs are among them.
+[[nodiscard]] std::vector<ListedSpecies> plantedList(
+    const Yard& yard, Id<Bed> bed, const std::function<bool(const Drift&)>& counts,
+    const std::vector<ListedSpecies>& list = {});
+
+}  // namespace tussock
