@@ -15,10 +15,11 @@ namespace {
 // Costs of one breach, against each other; found by filling beds and looking at them.
 constexpr double kHeight = 5.0, kHidden = 7.0, kEdge = 2.5, kSun = 9.0, kMoisture = 5.0;
 constexpr double kApart = 9.0, kRepetition = 2.5, kSpreaders = 1.2, kSupport = 0.8;
-constexpr double kColour = 1.0, kBloom = 0.12;
+constexpr double kColour = 1.0, kBloom = 0.12, kThirst = 0.7;
 
 constexpr double kLowEdge = 0.6;     // metres, what still reads as low; common practice
 constexpr double kForward = 0.35;    // of the depth that see-through plants may come forward
+constexpr double kBeside = 0.5;      // of a place that does not fit: neighbours of other needs
 constexpr double kMostHoursOff = 3;  // beyond this it is simply wrong
 
 double share(double sum, double most) {
@@ -32,11 +33,12 @@ FillCosts::FillCosts(const Layout& layout, const std::vector<FillKind>& kinds, W
     : layout_(layout), kinds_(kinds), season_(season), limits_(limits) {
   for (const Spot& spot : layout.spots) area_ += spot.area;
   const std::size_t count = kinds.size();
-  clash_.resize(count * count), overrun_.resize(count * count);
+  for (auto* pairs : {&clash_, &overrun_, &apart_}) pairs->resize(count * count);
   for (std::size_t a = 0; a < count; ++a)
     for (std::size_t b = 0; b < count; ++b) {
       clash_[a * count + b] = a == b ? 0.0 : colourClash(kinds[a], kinds[b]);
       overrun_[a * count + b] = overrun(kinds[a], kinds[b]);
+      apart_[a * count + b] = moistureApart(kinds[a], kinds[b]);
     }
 }
 
@@ -131,7 +133,7 @@ double FillCosts::touchCost(std::size_t spot, const Assignment& kinds) const {
     const std::size_t beside = kinds[other];
     const std::size_t pair = kind * kinds_.size() + beside;
     if (beside == kind) sum += kApart;
-    sum += kColour * clash_[pair] + kSpreaders * overrun_[pair];
+    sum += kColour * clash_[pair] + kSpreaders * overrun_[pair] + kThirst * apart_[pair];
     if (unsupported(other, kinds)) sum += kSupport;
   }
   return sum;
@@ -184,20 +186,23 @@ void FillCosts::addPairs(const Assignment& kinds, TermSums& sums) const {
   auto& colour = sums[static_cast<std::size_t>(FillTerm::Colour)];
   auto& spreaders = sums[static_cast<std::size_t>(FillTerm::Spreaders)];
   auto& repetition = sums[static_cast<std::size_t>(FillTerm::Repetition)];
+  auto& moisture = sums[static_cast<std::size_t>(FillTerm::Moisture)];
   for (std::size_t i = 0; i < kinds.size(); ++i) {
     double most = 0.0;
     for (const SightLine& line : layout_.inFront[i])
       most = std::max(most, hidden(line, kinds[i], kinds[line.other]));
     hiddenSum += most;
-    double clash = 0.0, strong = 0.0, same = 0.0, crowd = 0.0;
+    double clash = 0.0, strong = 0.0, same = 0.0, crowd = 0.0, thirst = 0.0;
     for (const std::size_t other : layout_.touching[i]) {
       const std::size_t pair = kinds[i] * kinds_.size() + kinds[other];
       clash = std::max(clash, clash_[pair]), strong = std::max(strong, overrun_[pair]);
+      thirst = std::max(thirst, kBeside * apart_[pair]);
       if (kinds[other] == kinds[i]) same = 1.0;
     }
     for (const NearSpot& near : layout_.near[i])
       if (kinds[near.other] == kinds[i]) crowd = std::max(crowd, crowding(kinds[i], near.distance));
     colour += clash, spreaders += strong, apart += same, repetition += crowd;
+    moisture += std::max(thirst, alone(i, kinds[i]).moisture);
   }
 }
 
@@ -209,7 +214,7 @@ TermSums FillCosts::badness(const Assignment& kinds) const {
   double leaning = 0.0, sunny = 0.0, edge = 0.0;
   for (std::size_t i = 0; i < kinds.size(); ++i) {
     const Terms t = alone(i, kinds[i]);
-    at(FillTerm::Height) += t.height, at(FillTerm::Moisture) += t.moisture;
+    at(FillTerm::Height) += t.height;
     if (kinds_[kinds[i]].leans) leaning += 1.0;
     if (unsupported(i, kinds)) at(FillTerm::Support) += 1.0;
     if (layout_.spots[i].hours >= 0.0) sunny += 1.0, at(FillTerm::Sun) += t.sun;

@@ -58,11 +58,11 @@ class FillCosts {
   const std::vector<FillKind>& kinds_;
   WeekSet season_;
   FillLimits limits_;
-  double area_ = 0.0;                    // of all spots
-  std::vector<double> heightRank_;       // for each kind, 0 lowest to 1
-  std::vector<double> ideal_;            // metres between drifts of each kind
-  std::vector<double> alone_;            // weighted cost of kind at spot
-  std::vector<double> clash_, overrun_;  // for each pair of kinds
+  double area_ = 0.0;                            // of all spots
+  std::vector<double> heightRank_;               // for each kind, 0 lowest to 1
+  std::vector<double> ideal_;                    // metres between drifts of each kind
+  std::vector<double> alone_;                    // weighted cost of kind at spot
+  std::vector<double> clash_, overrun_, apart_;  // for each pair of kinds
 };
 
 }  // namespace tussock

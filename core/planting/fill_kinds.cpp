@@ -82,6 +82,14 @@ bool likes(const FillKind& kind, Moisture moisture) {
   return liked.empty() || std::find(liked.begin(), liked.end(), moisture) != liked.end();
 }
 
+double moistureApart(const FillKind& a, const FillKind& b) {
+  const auto& one = a.species->moisture;
+  const auto& other = b.species->moisture;
+  if (one.empty() || other.empty()) return 0.0;
+  const auto both = std::count_if(one.begin(), one.end(), [&](Moisture m) { return likes(b, m); });
+  return 1.0 - static_cast<double>(both) / static_cast<double>(std::min(one.size(), other.size()));
+}
+
 double hoursOff(const FillKind& kind, double hours) {
   return std::max({0.0, kind.hours.least - hours, hours - kind.hours.most});
 }

@@ -47,6 +47,9 @@ struct FillKind {
 [[nodiscard]] bool likes(const FillKind& kind, Moisture moisture);
 // Hours of sun missing or too many; 0 where it suits.
 [[nodiscard]] double hoursOff(const FillKind& kind, double hours);
+// How far two kinds ask for different ground, 0 to 1: the part of the narrower range of moisture
+// that the wider one lacks; 0 where a range is not known.
+[[nodiscard]] double moistureApart(const FillKind& a, const FillKind& b);
 // How ill two flower colours go side by side, 0 to 1; 0 when not in flower together.
 [[nodiscard]] double colourClash(const FillKind& a, const FillKind& b);
 // How much the stronger would overrun the weaker beside it, 0 to 1.
