@@ -11,6 +11,7 @@
 #include "core/planting/fill_ground.h"
 #include "core/planting/fill_spots.h"
 #include "core/planting/one_piece.h"
+#include "core/planting/totals.h"
 
 namespace tussock {
 
@@ -56,7 +57,8 @@ void measureCover(const Yard& yard, const Bed& bed, const std::vector<Stand>& st
           return distance(cell.at, stands[i].at) > stands[i].spacing;
         }))
       covered += 1.0;
-  out.groundTaken = taken / ground.area();
+  out.groundTaken = taken / surfaceOf(yard, bed).squareMetres();
+  out.freeGroundTaken = taken / ground.area();
   out.covered = covered / static_cast<double>(ground.cells().size());
 }
 

@@ -33,12 +33,13 @@ struct Distances {
 
 struct BedMeasures {
   int drifts = 0, plants = 0;
-  int evenDrifts = 0;          // of the main layer, to be planted
-  int brokenDrifts = 0;        // in more than one piece
-  double groundTaken = 0.0;    // by n s² √3/2, over the bed's free ground
-  double leastDistance = 1.0;  // over the mean of the two spacings; 1 with fewer than two plants
-  double meanNearest = 1.0;    // mean over plants of that to the nearest
-  double covered = 0.0;        // share of the free ground within one spacing of a plant
+  int evenDrifts = 0;            // of the main layer, to be planted
+  int brokenDrifts = 0;          // in more than one piece
+  double groundTaken = 0.0;      // by n s² √3/2, over the bed's area
+  double freeGroundTaken = 0.0;  // over what paving, trunks and stepping places leave of it
+  double leastDistance = 1.0;    // over the mean of the two spacings; 1 with fewer than two plants
+  double meanNearest = 1.0;      // mean over plants of that to the nearest
+  double covered = 0.0;          // share of the free ground within one spacing of a plant
   std::vector<double> elongations;  // length over width, of drifts of 5 and more
   double touchTwo = 0.0;            // share of drifts that touch two others and more
   double meanSpacing = 0.0;         // metres, over the plants

@@ -103,6 +103,10 @@ std::vector<Line> placingLines() {
          return withinLimits(valuesOf(way, kLargeNarrow, [](auto& m) { return m.bed.groundTaken; }),
                              0.93, 1.03);
        }},
+      {"the same over what paving, trunks and stepping places leave: median (range)",
+       [](const Way& way) {
+         return range(valuesOf(way, kLarge, [](auto& m) { return m.bed.freeGroundTaken; }));
+       }},
       {"least distance over the mean of the two spacings: smallest",
        [](const Way& way) {
          return fmt::format(
