@@ -75,7 +75,6 @@ class Choosing {
     worth -= 2.5 * std::clamp(kind.spacing / request_.width - 0.38, 0.0, 0.6);
     // In a narrow bed whole rows of some spacings fit, and of others half of one is wasted.
     worth -= 8.0 * std::max(0.0, kBandTaken - takenInBand(request_.width / kind.spacing));
-    if (request_.spacing > 0.0) worth -= 3.0 * std::abs(std::log2(kind.spacing / request_.spacing));
     return worth;
   }
   [[nodiscard]] double bloomWorth(const FillKind& kind) const {

@@ -24,11 +24,10 @@ namespace tussock {
 struct ChooseRequest {
   std::size_t count = 12;
   WeekSet season = 0;
-  WeekSet lacking = 0;   // weeks for which something in flower is looked for above all
-  double depth = 3.0;    // metres from the viewers to the back of the bed
-  double width = 3.0;    // metres of its widest place
-  double area = 10.0;    // square metres
-  double spacing = 0.0;  // metres that plants had best stand apart; 0 when it is all one
+  WeekSet lacking = 0;  // weeks for which something in flower is looked for above all
+  double depth = 3.0;   // metres from the viewers to the back of the bed
+  double width = 3.0;   // metres of its widest place
+  double area = 10.0;   // square metres
   double wildness = 0.5;
   FillLimits limits;
 };

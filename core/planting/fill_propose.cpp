@@ -3,9 +3,6 @@
 
 #include <algorithm>
 #include <bit>
-#include <cmath>
-#include <numbers>
-#include <optional>
 
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_quota.h"
@@ -16,85 +13,38 @@ namespace {
 
 constexpr int kProposeRounds = 12;
 constexpr std::size_t kMostAdded = 4;  // species for a week without flowers
-constexpr double kDrift = 5.0;         // plants, the fewest that read as a drift and not as dots
-constexpr double kEnough =
-    57.0;                      // plants of which each species may have so many: a tenth, and some
-constexpr double kFew = 0.92;  // of the plants up to which shares are not looked at
 
 class Proposing {
  public:
   Proposing(const std::vector<FillKind>& kinds, const ProposeRequest& request)
       : kinds_(kinds), request_(request), limits_(request.choose.limits) {}
 
+  // As many as the bed takes of those chosen, which depends on their spacing; more where their
+  // kinship would leave one over its share, or weeks without a flower.
   std::vector<FillKind> run() const {
-    const std::vector<FillKind> usual = chosenWith(0.0, 0.0);
-    const double plants = plantsOf(usual);
-    const bool fewKinds = usual.size() <= countFor(plants) + kMostAdded;
-    if (usual.empty() || (fewKinds && readsAsDrifts(plants))) return usual;
-    // A few plants too many for shares not to matter, and too few for drifts of five: smaller
-    // plants or larger ones, whichever is nearer.
-    const double few = kFew * limits_.shareMinPlants - request_.standing;
-    const double many = kEnough - request_.standing;
-    const bool smaller = plants * plants > few * many;
-    for (const double wanted : {smaller ? many : few, smaller ? few : many}) {
-      auto chosen = wanted < 2.0 * kDrift ? std::nullopt : chosenNear(wanted);
-      if (chosen) return std::move(*chosen);
-    }
-    return usual;
-  }
-
- private:
-  [[nodiscard]] double plantsOf(const std::vector<FillKind>& kinds) const {
-    return plantsOn(request_.choose.area, kinds);
-  }
-  [[nodiscard]] double spacingOf(double plants) const {
-    return std::sqrt(request_.choose.area * 2.0 / (std::numbers::sqrt3 * plants));
-  }
-  // Whether each species may have a drift's worth of plants.
-  [[nodiscard]] bool readsAsDrifts(double plants) const {
-    const double all = plants + request_.standing;
-    return all < kFew * 1.05 * limits_.shareMinPlants ||
-           all * limits_.speciesShare >= kDrift * 1.08;
-  }
-
-  // Of the spacing that comes to about so many plants, if such are to be had.
-  [[nodiscard]] std::optional<std::vector<FillKind>> chosenNear(double wanted) const {
-    constexpr int kTries = 4;
-    double spacing = spacingOf(wanted);
-    for (int i = 0; i < kTries; ++i) {
-      auto chosen = chosenWith(spacing, wanted);
-      const double plants = plantsOf(chosen);
-      if (plants < 1.0) break;
-      if (readsAsDrifts(plants)) return chosen;
-      spacing *= std::sqrt(plants / wanted);
-    }
-    return std::nullopt;
-  }
-  // As many as the bed takes of those chosen, which depends on their spacing (or as a bed of so
-  // many plants `wanted` does); more where their kinship would leave one over its share, or weeks
-  // without a flower.
-  [[nodiscard]] std::vector<FillKind> chosenWith(double spacing, double wanted) const {
     ChooseRequest choose = request_.choose;
-    choose.spacing = spacing;
-    if (wanted > 0.0) choose.count = countFor(wanted);
     std::vector<FillKind> chosen;
     std::size_t added = 0;
     for (int round = 0; round < kProposeRounds; ++round) {
       chosen = chosenBy(choose);
-      const double plants = plantsOf(chosen);
-      std::size_t count = wanted > 0.0 ? choose.count : countFor(plants);
+      const double plants = plantsOn(request_.choose.area, chosen);
+      std::size_t count = countFor(plants);
       if (round > 0) count = std::max(choose.count, count);
       if (count == choose.count && !sharesKept(chosen, plants)) count += 2;
-      if (count == choose.count && added < kMostAdded) {
+      if (count == choose.count) {
         const WeekSet lacking = weeksLacking(chosen);
+        const bool known = (lacking & ~choose.lacking) == 0;  // others in their stead did not help
         choose.lacking |= lacking;
-        if (lacking != 0) ++count, ++added;
+        if (lacking != 0 && !known) continue;
+        if (lacking != 0 && added < kMostAdded) ++count, ++added;
       }
       if (count == choose.count || chosen.size() == kinds_.size()) break;
       choose.count = count;
     }
     return chosen;
   }
+
+ private:
   [[nodiscard]] std::size_t countFor(double plants) const {
     return speciesFor(plants, request_.standing, request_.choose.wildness, limits_);
   }

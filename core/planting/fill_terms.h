@@ -68,7 +68,7 @@ struct TermFacts {
 struct FillLimits {
   double hiddenShare = 0.5;
   double speciesShare = 0.10, genusShare = 0.20, familyShare = 0.30;
-  double shareMinPlants = 30.0;
+  double shareMinPlants = 100.0;
   double diseaseMass = 15.0;
   double bloomGapWeeks = 1.0;
   double bloomPerThird = 3.0;  // species in flower in each third of the season

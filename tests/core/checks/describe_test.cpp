@@ -84,7 +84,7 @@ TEST(Describe, TellsAYardsOwnLimitFromTheUsual) {
 
 TEST(Describe, SaysWhatSantamourWroteAboutAndWhenTheLimitCannotBeMet) {
   const auto yard =
-      YardBuilder().bed("Walk", kSquareBed).drift(kBergamot, row(31, 0.1, {1.0, 1.0}));
+      YardBuilder().bed("Walk", kSquareBed).drift(kBergamot, row(101, 0.1, {1.0, 1.0}));
   const FindingText text = first(CheckId::SpeciesShare, yard);
   EXPECT_THAT(text.text, HasSubstr("Wild bergamot is 100 % of the plants"));
   EXPECT_THAT(text.text, HasSubstr("With 1 species one is bound to be over 10 %"));
@@ -94,8 +94,8 @@ TEST(Describe, SaysWhatSantamourWroteAboutAndWhenTheLimitCannotBeMet) {
 TEST(Describe, NamesTheOthersThatAreOver) {
   const auto yard = YardBuilder()
                         .bed("Walk", kSquareBed)
-                        .drift(kBergamot, row(21, 0.1, {1.0, 1.0}))
-                        .drift(kConeflower, row(19, 0.1, {1.0, 2.0}));
+                        .drift(kBergamot, row(55, 0.1, {1.0, 1.0}))
+                        .drift(kConeflower, row(51, 0.1, {1.0, 2.0}));
   EXPECT_THAT(first(CheckId::SpeciesShare, yard).text,
               HasSubstr("Over it too: orange coneflower (48 %)."));
 }

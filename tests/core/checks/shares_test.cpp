@@ -53,15 +53,15 @@ TEST(SpeciesShare, MoreThanTwiceTheLimitIsACaution) {  // 30 of 129
 TEST(SpeciesShare, OfFewSpeciesOneIsBoundToBeOver) {
   const auto small = YardBuilder()
                          .bed("Walk", kSquareBed)
-                         .drift(kBergamot, row(21, 0.1, {1.0, 1.0}))
-                         .drift(kConeflower, row(15, 0.1, {1.0, 2.0}));
+                         .drift(kBergamot, row(61, 0.1, {1.0, 1.0}))
+                         .drift(kConeflower, row(45, 0.1, {1.0, 2.0}));
   EXPECT_EQ(found(CheckId::SpeciesShare, small).at(0).severity, Severity::Hint);
   EXPECT_TRUE(tooFewKinds(9, 0.1));
   EXPECT_FALSE(tooFewKinds(10, 0.1));
 }
 
 TEST(SpeciesShare, SaysNothingOfAHandfulOfPlants) {
-  auto few = YardBuilder().bed("Walk", kSquareBed).drift(kBergamot, row(29, 0.1, {1.0, 1.0}));
+  auto few = YardBuilder().bed("Walk", kSquareBed).drift(kBergamot, row(99, 0.1, {1.0, 1.0}));
   EXPECT_TRUE(found(CheckId::SpeciesShare, few).empty());
   few.drift(kBergamot, {{1.0, 2.0}});
   EXPECT_EQ(found(CheckId::SpeciesShare, few).size(), 1U);

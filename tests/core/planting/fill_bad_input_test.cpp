@@ -90,8 +90,9 @@ INSTANTIATE_TEST_SUITE_P(Outlines, OddOutline,
                              "POLYGON ((0 0, 0.5 0, 0.5 0.4, 0 0.4, 0 0))"));  // 0.2 m²
 
 TEST(FillBadInput, AListOfOneSpeciesFillsTheBedWithIt) {
-  const Filled bed = filledBed(kPlainBed, {{"Schizachyrium scoparium", 0.0}});
-  EXPECT_GT(bed.result.planted, 20);
+  const Filled bed =
+      filledBed("POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))", {{"Schizachyrium scoparium", 0.0}});
+  EXPECT_GT(bed.result.planted, 100);
   EXPECT_EQ(bed.broken(), 0);
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("too few kinds")));
 }

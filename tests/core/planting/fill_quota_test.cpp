@@ -56,9 +56,10 @@ double largest(const Planned& planned, F&& group) {
 class Shares : public testing::TestWithParam<unsigned> {};
 
 TEST_P(Shares, AreKeptAfterRounding) {
-  for (const double area : {12.0, 40.0, 300.0}) {
+  for (const double area : {30.0, 60.0, 300.0}) {
     const Planned planned = plan(26, 7, area, GetParam());
-    if (planned.all < 30 || !sharesCanBeKept(planned.kinds, FillLimits())) continue;
+    if (planned.all < FillLimits().shareMinPlants || !sharesCanBeKept(planned.kinds, FillLimits()))
+      continue;
     const auto kind = [](const PlannedDrift& drift) { return drift.kind; };
     EXPECT_LE(largest(planned, kind), 0.10) << area;
     EXPECT_LE(largest(planned, [&](auto& d) { return planned.kinds[d.kind].genus; }), 0.20);
@@ -79,11 +80,12 @@ TEST(Band, TakesWholeRows) {
   EXPECT_EQ(takenInBand(8.0), 1.0);
 }
 
-// A tenth each: of 36 plants a species may have three, so twelve at least; where 400 others stand
-// in the yard it may have all, and what the bed's size asks for decides.
-TEST(Species, ASmallBedOfALargeYardNeedsFewer) {
-  EXPECT_GE(speciesFor(36, 0, 0.5, FillLimits()), 12u);
-  EXPECT_LE(speciesFor(36, 400, 0.5, FillLimits()), 8u);
+// A tenth each: of 120 plants a species may have twelve, so eleven in an odd group, and eleven
+// species at least; where 900 others stand in the yard it may have all, and what the bed's size
+// asks for decides.
+TEST(Species, ABedOfALargeYardNeedsFewer) {
+  EXPECT_GE(speciesFor(120, 0, 0.0, FillLimits()), 11u);
+  EXPECT_LE(speciesFor(120, 900, 0.0, FillLimits()), 6u);
 }
 
 // Nine species at a tenth each come to nine tenths; ten of one family to three.
