@@ -14,10 +14,10 @@
 #include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
 #include "core/planting/fill_exchange.h"
+#include "core/planting/fill_lacks.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
 #include "core/planting/laid_flat.h"
-#include "core/planting/measures.h"
 #include "core/planting/refill.h"
 
 namespace tussock {
@@ -112,15 +112,15 @@ class Filling {
       std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
       if (watch_.cancelled()) return {};
       const PlantingWorth improvement = improved(next);
-      const double taken = before_.empty() ? takenBy(next, ground) : shareRefilled(next);
-      const double nearest = watch_.halt() ? 1.0 : distancesOf(next).meanNearest;
-      const double worth = improvement.worth - 1.5 * std::max(0.0, kTaken - taken) -
-                           4.0 * std::max(0.0, kLeastTaken - taken) -
-                           4.0 * std::max(0.0, kNearest - nearest);
+      const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
+                                           : shareRefilled(next);
+      PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
+      const double worth = improvement.worth - lacks.cost;
       if (worth > most) {
         most = worth, best_ = std::move(next);
         result_.untried = improvement.untried;
-        lacking = improvement.found > 0.0 || taken < kLeastTaken || nearest < kNearest;
+        lacking = improvement.found > 0.0 || lacks.any;
+        missing_ = std::move(lacks.missing);
       }
       tell(std::min(0.9, 0.9 * (i + 1) / tries));
       if (watch_.overdue()) break;
@@ -139,11 +139,6 @@ class Filling {
   [[nodiscard]] double shareRefilled(const std::vector<KeptDrift>& drifts) const {
     return static_cast<double>(plantsIn(drifts)) / std::max(1, countToRefill(before_));
   }
-  static std::size_t plantsIn(const std::vector<KeptDrift>& drifts) {
-    std::size_t plants = 0;
-    for (const KeptDrift& drift : drifts) plants += drift.places.size();
-    return plants;
-  }
   // What single plants could still be squeezed into is no gap.
   bool isFull() {
     if (request_.what != FillWhat::EmptyPart) return false;
@@ -157,20 +152,16 @@ class Filling {
         taken += static_cast<double>(drift.plants.size()) *
                  triangularGround(drift.spacing).squareMetres();
     const double share = taken / std::max(1e-6, whole.area());
-    if (share < kLeastTaken) return false;
+    if (share < kLeastGroundTaken) return false;
     result_.notes = {fmt::format(
         "There is no room left for a group: {:.0f} % of the ground is taken.", share * 100.0)};
     return true;
   }
-  static constexpr double kTaken = 0.96;  // of the ground, that a fill strives for
-  static constexpr double kLeastTaken = 0.935;
-  static constexpr double kNearest = 0.902;  // of the spacing to the nearest plant, on average
-  static double takenBy(const std::vector<KeptDrift>& drifts, const FillGround& ground) {
-    double taken = 0.0;
-    for (const KeptDrift& drift : drifts)
-      taken +=
-          static_cast<double>(drift.places.size()) * triangularGround(drift.spacing).squareMetres();
-    return taken / std::max(1e-6, ground.area());
+  // What is to be planted at all costs: in gaps there is not room for everything, and a list of
+  // ours may give up a species for a better bed.
+  [[nodiscard]] std::vector<FillKind> wanted() const {
+    const bool open = request_.what == FillWhat::EmptyPart || list_.proposed;
+    return open ? std::vector<FillKind>() : list_.main;
   }
   static int triesFor(const FillGround& ground, const std::vector<FillKind>& kinds) {
     const double plants = ground.area() / std::pow(meanSpacing(kinds), 2.0);
@@ -199,8 +190,8 @@ class Filling {
     const std::size_t plants = 1 + plantsIn(drifts);
     // Each try looks at the whole bed.
     const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
-    const PlantingWorth worth =
-        exchangeSpecies({list_.main, request_.judge, score, tries}, mine, planted, watch_);
+    const PlantingWorth worth = exchangeSpecies(
+        {list_.main, request_.judge, score, tries, !list_.proposed}, mine, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
@@ -332,6 +323,7 @@ class Filling {
           fmt::format("{} of {} plants of {} find room where they stood by the rules. Take "
                       "something out beside them, or fill the whole bed anew.",
                       result_.planted, asked, request_.species));
+    if (!missing_.empty()) tellMissing();
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
     result_.edit =
         plantKept(yard_, bed_.id, best_, instead,
@@ -346,6 +338,15 @@ class Filling {
     tell(1.0);
   }
 
+  void tellMissing() {
+    std::string names;
+    for (const Species* species : missing_)
+      names += (names.empty() ? "" : ", ") + species->botanicalName;
+    result_.notes.push_back(fmt::format(
+        "No room was found in this arrangement for: {}. Ask for another arrangement, or list fewer "
+        "species.",
+        names));
+  }
   void tellNothingFits() {
     if (!result_.notes.empty()) return;
     result_.notes.push_back(
@@ -372,6 +373,7 @@ class Filling {
   std::vector<Drift> before_;  // what is to be planted anew where it stood, laid flat
   FillList list_;
   std::vector<KeptDrift> best_;
+  std::vector<const Species*> missing_;  // of the list, from the best
   FillResult result_;
 };
 

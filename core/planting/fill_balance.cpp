@@ -86,11 +86,11 @@ class Balance {
                           static_cast<double>(count) <
                               kind.species->massThatMatters(request_.limits.diseaseMass));
   }
-  // Takes from a kind that is over its cap; false when none is.
+  // Takes from a kind that is over its cap, but not its last plant; false when there is none.
   bool trim() {
     PlannedDrift* best = nullptr;
     for (PlannedDrift& drift : drifts_)
-      if (drift.count > 0 && caps_->room(drift.kind) < 0.0 &&
+      if (drift.count > 0 && planned_[drift.kind] > 1.0 && caps_->room(drift.kind) < 0.0 &&
           (best == nullptr || planned_[drift.kind] > planned_[best->kind] ||
            (drift.kind == best->kind && drift.count > best->count)))
         best = &drift;

@@ -41,6 +41,12 @@ class Exchange {
   [[nodiscard]] bool isMine(Id<Drift> id) const {
     return std::find(mine_.begin(), mine_.end(), id) != mine_.end();
   }
+  [[nodiscard]] bool isLast(const Drift& drift) const {
+    return std::none_of(yard_.drifts.begin(), yard_.drifts.end(), [&](const Drift& other) {
+      return other.id != drift.id && other.bed == drift.bed && other.species == drift.species &&
+             !other.plants.empty();
+    });
+  }
   static bool sameSpacing(const Drift& drift, double metres) {
     return std::abs(drift.spacing.metres() - metres) < 1e-6;
   }
@@ -48,8 +54,9 @@ class Exchange {
   bool better(Id<Drift> id) {
     const Drift drift = *yard_.drifts.find(id);
     if (drift.pattern == Pattern::Matrix) return false;
+    const bool spare = !task_.keepAll || !isLast(drift);
     for (const FillKind& kind : task_.kinds)
-      if (sameSpacing(drift, kind.spacing) && !kind.matrix &&
+      if (spare && sameSpacing(drift, kind.spacing) && !kind.matrix &&
           kind.species->botanicalName != drift.species &&
           tryWith({as(drift, kind.species->botanicalName)}))
         return true;

@@ -17,6 +17,7 @@ struct ExchangeTask {
   const FillJudge& judge;
   const std::function<double(const Yard&)>& score;  // 0 to 1
   int mostTries = 400;                              // verdicts asked for
+  bool keepAll = false;                             // no kind may lose its last drift
 };
 
 // What one of cost takes from the worth of a planting, beside its score.

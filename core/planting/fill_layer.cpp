@@ -207,11 +207,17 @@ class LayerFill {
         if (task_.kinds[kind].species == keptSpecies_[i]) kinds[planned_.size() + i] = kind;
   }
 
+  // The one drift of its species.
+  [[nodiscard]] bool isOnly(std::size_t spot) const {
+    const std::size_t kind = planned_[drifts_[spot]].kind;
+    return std::count_if(planned_.begin(), planned_.end(),
+                         [kind](const PlannedDrift& drift) { return drift.kind == kind; }) == 1;
+  }
   // The odd count that the cell really has room for, near what was planned.
   [[nodiscard]] int countFor(std::size_t spot, double ground) const {
     const PlannedDrift& drift = planned_[drifts_[spot]];
     const double room = ground * kDensity * task_.cover / task_.kinds[drift.kind].ground;
-    if (room < 0.5) return 0;
+    if (room < 0.5) return isOnly(spot) ? 1 : 0;
     if (std::abs(room - drift.count) < 1.2) return drift.count;
     return std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
   }

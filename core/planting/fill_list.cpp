@@ -297,22 +297,42 @@ class ListMaker {
           break;
       }
     // A list of our own is as long as the bed takes.
-    list_.main = list_.proposed ? std::move(main) : asManyAsTheBedTakes(std::move(main));
+    list_.main = list_.proposed ? std::move(main) : asManyAsTheBedHolds(std::move(main));
   }
-  std::vector<FillKind> asManyAsTheBedTakes(std::vector<FillKind> kinds) {
+  // All of the list, unless groups would be of fewer than three; those left out are then the same
+  // with any seed.
+  std::vector<FillKind> asManyAsTheBedHolds(std::vector<FillKind> kinds) {
+    if (request_.fill.what == FillWhat::OneSpecies) return kinds;
+    const double plants = plantsOn(ground_.area(), kinds);
     ChooseRequest request = chooseRequest();
-    request.count =
-        speciesFor(plantsOn(ground_.area(), kinds), 0.0, request_.wildness, request_.fill.limits);
-    if (request_.fill.what == FillWhat::OneSpecies || kinds.size() <= request.count) return kinds;
-    Chance chance(static_cast<unsigned>(request_.fill.seed) * 104729U + 5U);
+    request.count = mostSpeciesIn(plants);
+    if (kinds.size() <= request.count) {
+      tellIfMany(kinds.size(), plants);
+      return kinds;
+    }
+    Chance chance(5U);
     std::vector<FillKind> chosen;
     for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
       chosen.push_back(kinds[i]);
     note(
-        fmt::format("{} of the list's {} species that suit the bed were planted: it takes no more "
-                    "in drifts worth the name. Move the slider towards natural for more.",
-                    chosen.size(), kinds.size()));
+        fmt::format("{} of the list's {} species that suit the bed were planted: the bed is small "
+                    "for more than groups of three. For larger drifts list about {}.",
+                    chosen.size(), kinds.size(), speciesAdvised(plants)));
     return chosen;
+  }
+  [[nodiscard]] std::size_t speciesAdvised(double plants) const {
+    return speciesFor(plants, standing(), request_.wildness, request_.fill.limits);
+  }
+  // A list as long as a natural bed's may be is not called long.
+  void tellIfMany(std::size_t species, double plants) {
+    constexpr double kDrift = 5.0;  // plants, the fewest that read as a drift and not as dots
+    const double each = plants / static_cast<double>(std::max<std::size_t>(1, species));
+    if (each >= kDrift || species <= speciesFor(plants, standing(), 1.0, request_.fill.limits))
+      return;
+    note(
+        fmt::format("The bed is small for {} species: with some {:.0f} plants of each they come in "
+                    "small groups. For larger drifts list about {}.",
+                    species, std::max(1.0, each), speciesAdvised(plants)));
   }
 
   const ListRequest& request_;

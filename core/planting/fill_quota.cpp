@@ -159,9 +159,11 @@ std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance
   if (request.quota.total <= 0.0) return drifts;
   const double meanSpacing = std::sqrt(request.area / request.quota.total * 2.0 / std::sqrt(3.0));
   const double usual = usualDriftSize(request.quota.total, request.wildness);
+  // In a bed large enough each species is planted, however little of it is asked for.
+  const double least = request.kinds.size() <= mostSpeciesIn(request.quota.total) ? 1.0 : 0.0;
   for (std::size_t i = 0; i < request.kinds.size(); ++i) {
     const FillKind& kind = request.kinds[i];
-    const double plants = request.quota.plants[i];
+    const double plants = std::max(least, request.quota.plants[i]);
     const double most =
         kind.diseaseProne
             ? std::max(1.0, kind.species->massThatMatters(request.limits.diseaseMass) - 2.0)
@@ -203,6 +205,10 @@ std::size_t speciesFor(double plantsInBed, double standing, double wildness,
   if (plantsInBed + standing >= limits.shareMinPlants)
     count = std::max(count, fewestSpecies(plantsInBed, standing, limits));
   return static_cast<std::size_t>(std::lround(std::min(count, std::max(1.0, plantsInBed / 2.0))));
+}
+
+std::size_t mostSpeciesIn(double plantsInBed) {
+  return static_cast<std::size_t>(std::max(1.0, std::floor(plantsInBed / 3.0)));
 }
 
 }  // namespace tussock

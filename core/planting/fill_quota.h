@@ -59,5 +59,8 @@ struct DriftsRequest {
 // them and of those that stand in the yard already.
 [[nodiscard]] std::size_t speciesFor(double plantsInBed, double standing, double wildness,
                                      const FillLimits& limits);
+// How many of a longer list a bed of so many plants holds in groups of three, the smallest that
+// still are groups; one at least.
+[[nodiscard]] std::size_t mostSpeciesIn(double plantsInBed);
 
 }  // namespace tussock

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/fill_lacks.h"
+
+#include <algorithm>
+
+#include "core/geometry/lattice.h"
+#include "core/planting/measures.h"
+
+namespace tussock {
+
+namespace {
+
+constexpr double kTakenAtBest = 0.96;   // of the ground, that a fill strives for
+constexpr double kMeanNearest = 0.902;  // of the spacing to the nearest plant, on average
+constexpr double kMissing = 0.05;       // off the score, for each species left out
+
+std::vector<const Species*> missingFrom(const std::vector<KeptDrift>& drifts,
+                                        const std::vector<FillKind>& wanted) {
+  std::vector<const Species*> missing;
+  for (const FillKind& kind : wanted)
+    if (std::none_of(drifts.begin(), drifts.end(), [&](const KeptDrift& drift) {
+          return drift.species == kind.species->botanicalName;
+        }))
+      missing.push_back(kind.species);
+  return missing;
+}
+
+}  // namespace
+
+std::size_t plantsIn(const std::vector<KeptDrift>& drifts) {
+  std::size_t plants = 0;
+  for (const KeptDrift& drift : drifts) plants += drift.places.size();
+  return plants;
+}
+
+double groundTakenBy(const std::vector<KeptDrift>& drifts) {
+  double taken = 0.0;
+  for (const KeptDrift& drift : drifts)
+    taken +=
+        static_cast<double>(drift.places.size()) * triangularGround(drift.spacing).squareMetres();
+  return taken;
+}
+
+PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts, const std::vector<FillKind>& wanted,
+                      double taken, const WorkWatch& watch) {
+  const double nearest = watch.halt() ? 1.0 : distancesOf(drifts).meanNearest;
+  PlantingLacks lacks;
+  lacks.missing = missingFrom(drifts, wanted);
+  lacks.cost = kMissing * static_cast<double>(lacks.missing.size()) +
+               1.5 * std::max(0.0, kTakenAtBest - taken) +
+               4.0 * std::max(0.0, kLeastGroundTaken - taken) +
+               4.0 * std::max(0.0, kMeanNearest - nearest);
+  lacks.any = !lacks.missing.empty() || taken < kLeastGroundTaken || nearest < kMeanNearest;
+  return lacks;
+}
+
+}  // namespace tussock

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+// What a planting of the main layer lacks, whoever grows where: ground that is not taken, plants
+// that stand too near, species that came to no drift.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "core/model/drift.h"
+#include "core/planting/fill_kinds.h"
+#include "core/planting/fill_watch.h"
+
+namespace tussock {
+
+// Of the free ground; where less is taken there is a gap.
+inline constexpr double kLeastGroundTaken = 0.935;
+
+struct PlantingLacks {
+  double cost = 0.0;                    // off the score; our own judgement
+  bool any = false;                     // that another try may mend
+  std::vector<const Species*> missing;  // of those wanted
+};
+[[nodiscard]] std::size_t plantsIn(const std::vector<KeptDrift>& drifts);
+[[nodiscard]] double groundTakenBy(const std::vector<KeptDrift>& drifts);  // square metres
+// With that share of the free ground taken. When told to halt, distances are not looked at: they
+// take time.
+[[nodiscard]] PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts,
+                                    const std::vector<FillKind>& wanted, double taken,
+                                    const WorkWatch& watch);
+
+}  // namespace tussock
