@@ -43,9 +43,8 @@ std::vector<Threshold> table() {
       {"genus_share", "Largest share of one genus", 0.20, Share, kSantamour},
       {"family_share", "Largest share of one family", 0.30, Share, kSantamour},
       {"share_min_plants", "Plants from which shares are looked at", 100.0, Count,
-       "of fewer a tenth is no group worth the name, and garden writers ask for three to five "
-       "kinds "
-       "in a small space; common practice"},
+       "a tenth of fewer is no group worth the name, and garden writers ask for three to five "
+       "kinds in a small space; common practice"},
       {"disease_mass", "Plants of a disease-prone species in one mass", 15.0, Count, kCommon},
       {"bloom_gap_weeks", "Longest time with nothing in flower", 1.0, Weeks, kCommon},
       {"bloom_per_third", "Species in flower in each third of the season", 3.0, Count, kXerces},

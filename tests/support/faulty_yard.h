@@ -8,6 +8,7 @@ namespace tussock::test {
 
 inline YardBuilder faultyYard() {
   YardBuilder yard;
+  yard.threshold("share_min_plants", 30.0);  // of few plants shares are not looked at otherwise
   yard.bed("Walk", kSquareBed).viewing("S");
   yard.drift(kJoePye, row(4, 0.3, {2.0, 2.0}));                  // even, crowded
   yard.drift(kConeflower, row(3, 0.4, {2.0, 2.6}));              // hidden by it
