@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Values of a grid's rows, of each only a range of its columns, one row after another: what lies
-// between beds far apart takes no memory.
+// Values of a grid's rows, of each only a range of its columns, one row after another: rows without
+// beds take no memory, nor does what lies beside them. What lies between two in one row does.
 #pragma once
 
 #include <algorithm>
