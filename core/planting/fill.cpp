@@ -91,8 +91,8 @@ class Filling {
             kinds, wildness_,  1.0,           request_.size, request_.limits};
   }
 
-  void tell(double share) const {
-    if (progress_) progress_({share, best_});
+  void tell(double share, const std::vector<KeptDrift>& best) const {
+    if (progress_) progress_({share, best});
   }
 
   // Several tries, the best kept: as many as a small bed takes in a moment.
@@ -109,7 +109,9 @@ class Filling {
     bool lacking = false;  // something is found in the best, or it takes too little
     for (int i = 0; i < tries || (lacking && i < 3 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
+      task.told = [&, i](double part) { tell(0.9 * std::min(1.0, (i + 0.6 * part) / tries), {}); };
       std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
+      if (best_.empty()) tell(0.5 / tries, next);  // what follows takes long in a large bed
       if (watch_.cancelled()) return {};
       const PlantingWorth improvement = improved(next);
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
@@ -122,7 +124,7 @@ class Filling {
         lacking = improvement.found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
       }
-      tell(std::min(0.9, 0.9 * (i + 1) / tries));
+      tell(std::min(0.9, 0.9 * (i + 1) / tries), best_);
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
@@ -335,7 +337,7 @@ class Filling {
           "arrangement to see others.");
     result_.score =
         scoreBed(apply(yard_, result_.edit), catalogue_, sun_, bed_.id, wildness_, request_.limits);
-    tell(1.0);
+    tell(1.0, best_);
   }
 
   void tellMissing() {

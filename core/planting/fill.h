@@ -57,7 +57,7 @@ struct FillResult {
 
 struct FillProgress {
   double share = 0.0;           // of the work, 0 to 1
-  std::vector<KeptDrift> best;  // planted so far, and best; empty at first
+  std::vector<KeptDrift> best;  // planted so far, and best; empty when nothing is new
 };
 using FillProgressCall = std::function<void(const FillProgress&)>;
 

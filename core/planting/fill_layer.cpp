@@ -93,14 +93,23 @@ class LayerFill {
   std::vector<KeptDrift> run() {
     plan();
     if (planned_.empty()) return {};
+    tell(0.05);
     spread();
+    tell(0.2);
     hand(2.5, 1e9, 18);
+    tell(0.4);
     hand(1.5, 1.5, 12);
+    tell(0.55);
     hand(0.8, 1.25, 10);
+    tell(0.65);
     return plant();
   }
 
  private:
+  // Shares of the time that large beds take.
+  void tell(double share) const {
+    if (task_.told) task_.told(share);
+  }
   void plan() {
     const double area = ground_.area() * kDensity * task_.cover;
     const StandingPlants standing = standingIn(task_, task_.kinds);

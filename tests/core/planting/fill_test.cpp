@@ -3,6 +3,8 @@
 // placing rules are judged by the checks, which know nothing of how a fill works.
 #include "core/planting/fill.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "core/checks/registry.h"
@@ -101,15 +103,36 @@ TEST(Fill, StoppedHalfwayThereIsNothing) {
   FillRequest request;
   request.bed = random.bed;
   std::stop_source stop;
-  int told = 0;
+  int planted = 0;
   const auto result = fillBed(random.yard, facts(), nullptr, request, ids, stop.get_token(),
                               [&](const FillProgress& progress) {
-                                ++told;
-                                EXPECT_FALSE(progress.best.empty());
+                                if (progress.best.empty()) return;
+                                ++planted;
                                 stop.request_stop();
                               });
   EXPECT_FALSE(result.has_value());
-  EXPECT_EQ(told, 1) << "nothing more is tried";
+  EXPECT_EQ(planted, 1) << "nothing more is tried";
+}
+
+TEST(Fill, TellsHowFarItIsBeforeAnythingIsPlanted) {
+  const test::RandomBed random = test::randomBed(1);
+  IdSource ids(largestId(random.yard) + 1);
+  FillRequest request;
+  request.bed = random.bed;
+  std::vector<double> shares;
+  std::size_t before = 0;  // anything is planted
+  bool planted = false;
+  const auto result =
+      fillBed(random.yard, facts(), nullptr, request, ids, {}, [&](const FillProgress& progress) {
+        shares.push_back(progress.share);
+        planted = planted || !progress.best.empty();
+        before += planted ? 0 : 1;
+      });
+  ASSERT_TRUE(result.has_value());
+  EXPECT_GE(before, 5u);
+  EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+  EXPECT_GT(shares.front(), 0.0);
+  EXPECT_EQ(shares.back(), 1.0);
 }
 
 }  // namespace
