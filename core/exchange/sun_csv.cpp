@@ -30,16 +30,15 @@ std::string sunMapToCsv(const SunMap& map) {
   std::vector<std::string> header;
   for (const Column& column : kColumns) header.emplace_back(column.name);
   csv += csvRecord(header);
-  for (int row = 0; row < map.rows(); ++row)
-    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
-      const Point p = map.centreOf(column, row);
-      if (map.underBuilding(column, row) || !map.known(column, row) || !map.area().contains(p))
-        continue;
-      const SunHours hours = map.at(column, row);
-      // Numbers go in as they are: a spreadsheet takes -3.25 for a number, not a formula.
-      csv += fmt::format("{:.3f},{:.3f},{:.3f},{:.3f},{:.3f}\r\n", p.x, p.y, hours.total(),
-                         hours.beforeNoon, hours.afterNoon);
-    }
+  map.asked().each([&](int column, int row) {
+    const Point p = map.centreOf(column, row);
+    if (map.underBuilding(column, row) || !map.known(column, row) || !map.area().contains(p))
+      return;
+    const SunHours hours = map.at(column, row);
+    // Numbers go in as they are: a spreadsheet takes -3.25 for a number, not a formula.
+    csv += fmt::format("{:.3f},{:.3f},{:.3f},{:.3f},{:.3f}\r\n", p.x, p.y, hours.total(),
+                       hours.beforeNoon, hours.afterNoon);
+  });
   return csv;
 }
 

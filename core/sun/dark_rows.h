@@ -17,7 +17,9 @@ namespace tussock {
 class DarkRows {
  public:
   explicit DarkRows(const Grid& grid)
-      : words_(wordsOf(grid.asked)), bits_(words_.size()), around_(grid.asked.size(), kNone) {}
+      : words_(wordsOf(grid.asked)),
+        bits_(words_.back()),
+        around_(static_cast<std::size_t>(grid.asked.rows()), kNone) {}
 
   void darken(int row, Columns columns) {
     Columns& around = around_[static_cast<std::size_t>(row)];
@@ -80,15 +82,20 @@ class DarkRows {
     std::uint64_t firstMask, lastMask;
   };
   // The bit past the last column is there too and never set, so that every run ends.
-  static std::vector<Columns> wordsOf(std::vector<Columns> rows) {
-    for (Columns& row : rows)
-      row = row.empty() ? Columns() : Columns{row.from / 64, row.to / 64 + 1};
-    return rows;
+  static std::vector<std::size_t> wordsOf(const AskedCells& asked) {
+    std::vector<std::size_t> starts{0};
+    for (int row = 0; row < asked.rows(); ++row) {
+      const int width = asked.width(row);
+      starts.push_back(starts.back() + (width > 0 ? wordOf(width) + 1 : 0));
+    }
+    return starts;
   }
-  std::uint64_t* bitsOf(int row) { return bits_.data() + words_.of(row); }
-  [[nodiscard]] const std::uint64_t* bitsOf(int row) const { return bits_.data() + words_.of(row); }
+  std::uint64_t* bitsOf(int row) { return bits_.data() + words_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] const std::uint64_t* bitsOf(int row) const {
+    return bits_.data() + words_[static_cast<std::size_t>(row)];
+  }
 
-  RaggedRows words_;
+  std::vector<std::size_t> words_;  // where each row starts, and the end
   std::vector<std::uint64_t> bits_;
   std::vector<Columns> around_;  // by row, all that is dark
 };

@@ -98,7 +98,7 @@ struct LiveSunMap::State {
     for (const DayClass& days : work.classes) parts.push_back(work.countingOf(days).parts);
     rows.clear();
     for (int row = 0; row < work.grid.rows; ++row)
-      if (!work.grid.asked[static_cast<std::size_t>(row)].empty()) rows.push_back(row);
+      if (work.grid.asked.width(row) > 0) rows.push_back(row);
     casters = castersOf(work.solids);
     sums.assign(work.spans.days.size(), SunCount(work.grid));
   }

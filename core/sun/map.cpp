@@ -31,19 +31,16 @@ const MonthHours* SunYear::worst() const {
 }
 
 SunMap::SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months)
-    : SunMap(area, cell, columns,
-             std::vector<Columns>(static_cast<std::size_t>(rows), Columns{0, columns}),
-             std::move(months)) {}
+    : SunMap(area, cell, columns, AskedCells(columns, rows), std::move(months)) {}
 
-SunMap::SunMap(Box area, Length cell, int columns, std::vector<Columns> asked,
+SunMap::SunMap(Box area, Length cell, int columns, AskedCells asked,
                std::vector<std::chrono::month> months)
     : area_(area),
       cell_(cell),
       columns_(columns),
       asked_(std::move(asked)),
-      places_(asked_),
       months_(std::move(months)) {
-  const std::size_t size = places_.size();
+  const std::size_t size = asked_.cells();
   before_.resize(size);
   after_.resize(size);
   monthly_.resize(size * months_.size() * 2);
@@ -52,7 +49,8 @@ SunMap::SunMap(Box area, Length cell, int columns, std::vector<Columns> asked,
 }
 
 std::size_t SunMap::index(int column, int row) const {
-  return places_.of(row) + static_cast<std::size_t>(column);
+  return asked_.starts()[static_cast<std::size_t>(row)] +
+         static_cast<std::size_t>(asked_.place(row, column));
 }
 
 Point SunMap::centreOf(int column, int row) const {
@@ -82,7 +80,7 @@ void SunMap::setMonth(std::size_t month, int column, int row, SunHours hours) {
 }
 
 bool SunMap::known(int column, int row) const {
-  return columnsOf(row).contains(column) && unknown_[index(column, row)] == 0;
+  return asked_.contains(column, row) && unknown_[index(column, row)] == 0;
 }
 
 void SunMap::setUnknown(int column, int row) {
@@ -90,7 +88,7 @@ void SunMap::setUnknown(int column, int row) {
 }
 
 bool SunMap::underBuilding(int column, int row) const {
-  return columnsOf(row).contains(column) && covered_[index(column, row)] != 0;
+  return asked_.contains(column, row) && covered_[index(column, row)] != 0;
 }
 
 void SunMap::setUnderBuilding(int column, int row) {

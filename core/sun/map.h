@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "core/model/yard.h"
-#include "core/sun/ragged_rows.h"
+#include "core/sun/asked_cells.h"
 
 namespace tussock {
 
@@ -52,19 +52,19 @@ class SunMap {
  public:
   SunMap() = default;
   SunMap(Box area, Length cell, int columns, int rows, std::vector<std::chrono::month> months = {});
-  // With only some columns of each row.
-  SunMap(Box area, Length cell, int columns, std::vector<Columns> asked,
+  // With only some of the cells.
+  SunMap(Box area, Length cell, int columns, AskedCells asked,
          std::vector<std::chrono::month> months = {});
 
   [[nodiscard]] bool empty() const { return columns_ == 0; }
   [[nodiscard]] int columns() const { return columns_; }
-  [[nodiscard]] int rows() const { return static_cast<int>(asked_.size()); }
-  // Around all that is known of a row; nothing is kept of the others.
-  [[nodiscard]] Columns columnsOf(int row) const { return asked_[static_cast<std::size_t>(row)]; }
+  [[nodiscard]] int rows() const { return asked_.rows(); }
+  // Around all that is known; nothing is kept of the others.
+  [[nodiscard]] const AskedCells& asked() const { return asked_; }
   [[nodiscard]] Length cell() const { return cell_; }
   [[nodiscard]] const Box& area() const { return area_; }
   [[nodiscard]] Point centreOf(int column, int row) const;  // row 0 is the southernmost
-  // Of a column of the row, as all that follows but known and underBuilding, which are false
+  // Of a cell that was asked for, as all that follows but known and underBuilding, which are false
   // elsewhere.
   [[nodiscard]] SunHours at(int column, int row) const;
   void set(int column, int row, SunHours hours);
@@ -94,8 +94,7 @@ class SunMap {
   Box area_;
   Length cell_;
   int columns_ = 0;
-  std::vector<Columns> asked_;
-  RaggedRows places_;
+  AskedCells asked_;
   std::vector<float> before_, after_;
   std::vector<std::chrono::month> months_;
   std::vector<float> monthly_;  // by month and cell: before and after noon

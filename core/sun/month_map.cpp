@@ -10,18 +10,12 @@ namespace {
 // The same ground with other hours.
 template <class Hours>
 SunMap copyWith(const SunMap& map, Hours hoursAt) {
-  std::vector<Columns> asked;
-  for (int row = 0; row < map.rows(); ++row) asked.push_back(map.columnsOf(row));
-  SunMap copy(map.area(), map.cell(), map.columns(), std::move(asked));
-  for (int row = 0; row < map.rows(); ++row)
-    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
-      if (!map.known(column, row)) {
-        copy.setUnknown(column, row);
-        continue;
-      }
-      copy.set(column, row, hoursAt(column, row));
-      if (map.underBuilding(column, row)) copy.setUnderBuilding(column, row);
-    }
+  SunMap copy(map.area(), map.cell(), map.columns(), map.asked());
+  map.asked().each([&](int column, int row) {
+    if (!map.known(column, row)) return copy.setUnknown(column, row);
+    copy.set(column, row, hoursAt(column, row));
+    if (map.underBuilding(column, row)) copy.setUnderBuilding(column, row);
+  });
   return copy;
 }
 

@@ -43,10 +43,9 @@ RowSpans::RowSpans(const Grid& grid)
       spans_(static_cast<std::size_t>(grid.rows)),
       wests_(spans_.size()),
       easts_(spans_.size()) {
-  const auto isAsked = [](const Columns& columns) { return columns.from < columns.to; };
-  const auto& asked = grid.asked;
-  lowest_ = static_cast<int>(std::find_if(asked.begin(), asked.end(), isAsked) - asked.begin());
-  highest_ = static_cast<int>(asked.rend() - std::find_if(asked.rbegin(), asked.rend(), isAsked));
+  highest_ = grid.rows;
+  while (lowest_ < highest_ && grid.asked.width(lowest_) == 0) ++lowest_;
+  while (highest_ > lowest_ && grid.asked.width(highest_ - 1) == 0) --highest_;
 }
 
 void RowSpans::follow(const Outline& outline) {
@@ -171,12 +170,17 @@ void RowSpans::follow(const Bound& bound) {
 }
 
 void RowSpans::setColumns() {
-  const Columns* const asked = grid_.asked.data();
+  const AskedCells& asked = grid_.asked;
   for (int row = first_; row < end_; ++row) {
-    const Columns within = asked[row];
     const auto at = static_cast<std::size_t>(row);
-    spans_[at] = {firstFrom(wests_[at], within.from, within.to),
-                  endAt(easts_[at], within.from, within.to)};
+    const auto runs = asked.runs(row);
+    if (runs.empty()) {
+      spans_[at] = {};
+      continue;
+    }
+    const int west = runs.front().from, east = runs.back().to;
+    spans_[at] = {asked.place(row, firstFrom(wests_[at], west, east)),
+                  asked.place(row, endAt(easts_[at], west, east))};
   }
 }
 

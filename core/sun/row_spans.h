@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Where the rows of a grid's cell centres run through a shadow.
+// Where the rows of a grid's cell centres run through a shadow. Columns are counted among those
+// that are asked for of their row.
 #pragma once
 
 #include <vector>
 
+#include "core/sun/asked_cells.h"
 #include "core/sun/outline.h"
-#include "core/sun/ragged_rows.h"
 
 namespace tussock {
 
@@ -13,7 +14,7 @@ struct Grid {
   Point low;          // south-western corner
   double cell = 0.0;  // metres
   int columns = 0, rows = 0;
-  std::vector<Columns> asked;  // by row: outside of these nothing is counted or kept
+  AskedCells asked;
 };
 
 class RowSpans {

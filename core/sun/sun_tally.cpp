@@ -5,16 +5,8 @@
 
 namespace tussock {
 
-namespace {
-std::vector<Columns> withEnds(std::vector<Columns> rows) {
-  for (Columns& row : rows)
-    if (!row.empty()) ++row.to;
-  return rows;
-}
-}  // namespace
-
-SunCount::SunCount(const Grid& grid) : asked(grid.asked), rows(withEnds(grid.asked)) {
-  for (auto& half : changes) half.resize(rows.size());
+SunCount::SunCount(const Grid& grid) : starts(grid.asked.starts()) {
+  for (auto& half : changes) half.resize(starts.back() + starts.size());
 }
 
 void SunCount::clear() {
@@ -35,9 +27,9 @@ void SunCount::add(const SunCount& other, std::int64_t times) {
 }
 
 void SunCount::row(HalfDay half, int row, std::vector<double>& hours) const {
-  const Columns columns = asked[static_cast<std::size_t>(row)];
-  const std::int64_t* change = changes[static_cast<int>(half)].data() + rows.of(row) + columns.from;
-  hours.resize(static_cast<std::size_t>(columns.to - columns.from));
+  const auto at = static_cast<std::size_t>(row);
+  const std::int64_t* change = changes[static_cast<int>(half)].data() + starts[at] + at;
+  hours.resize(starts[at + 1] - starts[at]);
   std::int64_t left = open[static_cast<int>(half)];
   for (std::size_t i = 0; i < hours.size(); ++i) {
     left -= change[i];
@@ -46,7 +38,8 @@ void SunCount::row(HalfDay half, int row, std::vector<double>& hours) const {
 }
 
 std::int64_t* SunCount::changesOf(HalfDay half, int row) {
-  return changes[static_cast<int>(half)].data() + rows.of(row);
+  const auto at = static_cast<std::size_t>(row);
+  return changes[static_cast<int>(half)].data() + starts[at] + at;
 }
 
 namespace {

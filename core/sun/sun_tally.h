@@ -21,13 +21,12 @@ struct SunCount {
   void add(const SunCount& other, std::int64_t times);
   // Hours had, cell by cell along what is asked of a row.
   void row(HalfDay half, int row, std::vector<double>& hours) const;
-  // By column; of those asked for, and one past the last.
+  // By place among the row's cells asked for, and one more.
   [[nodiscard]] std::int64_t* changesOf(HalfDay half, int row);
 
-  std::vector<Columns> asked;
-  RaggedRows rows;  // one more to each that has any
+  std::vector<std::size_t> starts;  // cells asked for in the rows before
   std::int64_t open[2] = {0, 0};
-  std::vector<std::int64_t> changes[2];
+  std::vector<std::int64_t> changes[2];  // one more to a row than its cells
 };
 
 class SunTally {

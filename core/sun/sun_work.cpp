@@ -57,22 +57,17 @@ std::pair<std::size_t, std::size_t> rowsWithin(const Box& box, const Grid& grid)
           held(std::floor((box.high.y - grid.low.y) / grid.cell - 0.5) + 1.0)};
 }
 
-// Row by row, the columns around all that is asked for.
-std::vector<Columns> askedOf(const std::vector<Polygon>& only, const Grid& grid) {
-  const auto rows = static_cast<std::size_t>(grid.rows);
-  if (only.empty()) return std::vector<Columns>(rows, Columns{0, grid.columns});
-  std::vector<Columns> asked(rows, Columns{grid.columns, 0});
+// The box around each polygon.
+AskedCells askedOf(const std::vector<Polygon>& only, const Grid& grid) {
+  if (only.empty()) return {grid.columns, grid.rows};
+  std::vector<std::vector<Columns>> asked(static_cast<std::size_t>(grid.rows));
   for (const Polygon& polygon : only) {
     const Box box = boundsOf(polygon);
     if (box.empty() || !isFinite(box)) continue;
-    const Columns columns = centresWithin(box, grid);
     const auto [first, end] = rowsWithin(box, grid);
-    for (std::size_t row = first; row < end; ++row)
-      asked[row] = {std::min(asked[row].from, columns.from), std::max(asked[row].to, columns.to)};
+    for (std::size_t row = first; row < end; ++row) asked[row].push_back(centresWithin(box, grid));
   }
-  for (Columns& columns : asked)
-    if (columns.empty()) columns = {};
-  return asked;
+  return AskedCells(std::move(asked));
 }
 
 // Rows and columns that can be counted one by one; with more, nothing fits anyway.
@@ -90,9 +85,7 @@ double cellsWith(const SunMapRequest& request, double cell) {
   const double columns = cellsAlong(request.area.width(), cell);
   const double rows = cellsAlong(request.area.height(), cell);
   if (request.only.empty() || rows > kMostRows || columns > kMostColumns) return columns * rows;
-  double cells = 0.0;
-  for (const Columns& row : gridWith(request, cell).asked) cells += row.to - row.from;
-  return cells;
+  return static_cast<double>(gridWith(request, cell).asked.cells());
 }
 
 double bytesOf(const SunMapRequest& request, double cell, std::size_t means) {
@@ -154,15 +147,14 @@ std::vector<Date> daysAsked(const Yard& yard, const SunMapRequest& request) {
 
 void markUnknown(const SunWork& work, SunMap& map) {
   if (work.request.only.empty()) return;
-  for (int row = 0; row < map.rows(); ++row)
-    for (int column = map.columnsOf(row).from; column < map.columnsOf(row).to; ++column) {
-      const Point p = map.centreOf(column, row);
-      const auto& only = work.request.only;
-      if (std::none_of(only.begin(), only.end(), [p](const Polygon& polygon) {
-            return !polygon.empty() && contains(polygon, p);
-          }))
-        map.setUnknown(column, row);
-    }
+  const auto& only = work.request.only;
+  map.asked().each([&](int column, int row) {
+    const Point p = map.centreOf(column, row);
+    if (std::none_of(only.begin(), only.end(), [p](const Polygon& polygon) {
+          return !polygon.empty() && contains(polygon, p);
+        }))
+      map.setUnknown(column, row);
+  });
 }
 
 int cellBelow(double metres, double cell, int count) {
@@ -176,10 +168,12 @@ void coverUnder(const Polygon& footprint, const Grid& grid, SunMap& map) {
   const Point high = box.high - grid.low;
   const int endRow = std::min(grid.rows, cellBelow(high.y, grid.cell, grid.rows) + 1);
   const int endColumn = std::min(grid.columns, cellBelow(high.x, grid.cell, grid.columns) + 1);
+  const int firstColumn = cellBelow(low.x, grid.cell, grid.columns);
   for (int row = cellBelow(low.y, grid.cell, grid.rows); row < endRow; ++row)
-    for (int column = std::max(map.columnsOf(row).from, cellBelow(low.x, grid.cell, grid.columns));
-         column < std::min(map.columnsOf(row).to, endColumn); ++column)
-      if (contains(footprint, map.centreOf(column, row))) map.setUnderBuilding(column, row);
+    for (const Columns run : grid.asked.runs(row))
+      for (int column = std::max(run.from, firstColumn); column < std::min(run.to, endColumn);
+           ++column)
+        if (contains(footprint, map.centreOf(column, row))) map.setUnderBuilding(column, row);
 }
 
 // Hours of the means along one row, and their weighted mean of the whole span.
@@ -188,9 +182,7 @@ class RowMeans {
   RowMeans(const SunWork& work, const std::vector<SunCount>& sums) : work_(work), sums_(sums) {}
 
   void set(int row, SunMap& map) {
-    const Columns asked = map.columnsOf(row);
-    if (asked.empty()) return;
-    const auto columns = static_cast<std::size_t>(asked.to - asked.from);
+    const auto columns = static_cast<std::size_t>(map.asked().width(row));
     for (auto& total : totals_) total.assign(columns, 0.0);
     int days = 0;
     for (std::size_t mean = 0; mean < sums_.size(); ++mean) {
@@ -201,16 +193,21 @@ class RowMeans {
       for (std::size_t half = 0; half < 2; ++half)
         for (std::size_t i = 0; i < columns; ++i) totals_[half][i] += halves_[half][i];
     }
-    for (std::size_t i = 0; i < columns; ++i)
-      map.set(asked.from + static_cast<int>(i), row, {totals_[0][i] / days, totals_[1][i] / days});
+    std::size_t i = 0;
+    map.asked().eachOf(row, [&](int column) {
+      map.set(column, row, {totals_[0][i] / days, totals_[1][i] / days});
+      ++i;
+    });
   }
 
  private:
   void setMonth(std::size_t month, int row, SunMap& map) {
     const double days = work_.spans.days[month];
-    for (std::size_t i = 0; i < halves_[0].size(); ++i)
-      map.setMonth(month, map.columnsOf(row).from + static_cast<int>(i), row,
-                   {halves_[0][i] / days, halves_[1][i] / days});
+    std::size_t i = 0;
+    map.asked().eachOf(row, [&](int column) {
+      map.setMonth(month, column, row, {halves_[0][i] / days, halves_[1][i] / days});
+      ++i;
+    });
   }
 
   const SunWork& work_;

@@ -82,51 +82,59 @@ TEST_F(BadInput, SoundYardHasNoProblem) {
   EXPECT_TRUE(shadeProblems(yard).empty());
 }
 
-Yard withBedsApart(Yard yard, double metres) {
+// One bed, and others so far from it.
+Yard withBedsApart(Yard yard, const std::vector<Point>& apart) {
   Bed bed;
-  for (const double away : {0.0, metres}) {
-    bed.id = Id<Bed>(away > 0.0 ? 11 : 10);
-    bed.name = away > 0.0 ? "Far" : "Near";
-    bed.outline = rectangle({away, 8.0 + away}, {away + 5.0, 10.0 + away});
+  bed.id = Id<Bed>(10);
+  bed.name = "Near";
+  bed.outline = rectangle({0.0, 8.0}, {5.0, 10.0});
+  yard.beds = yard.beds.with(bed);
+  for (const Point away : apart) {
+    bed.id = Id<Bed>(bed.id.value() + 1);
+    bed.name = "Far";
+    bed.outline = rectangle(away + Point{0.0, 8.0}, away + Point{5.0, 10.0});
     yard.beds = yard.beds.with(bed);
   }
   return yard;
 }
 
-// A bed keeps its hours, and the cells that they are counted in, however far away another lies.
+// A bed keeps its hours, and the cells that they are counted in, however far away others lie, in
+// the same rows too.
 TEST_F(BadInput, BedsKilometresApart) {
   yard.buildings = yard.buildings.with(shed());
   Tree tree;
   tree.id = Id<Tree>(4);
   tree.at = {5.0, 6.5};
   yard.trees = yard.trees.with(tree);
-  const Yard alone = withBedsApart(yard, 0.0);
-  yard = withBedsApart(yard, 5000.0);
-  EXPECT_TRUE(shadeProblems(yard).empty());
-  const SunMapRequest request = seasonRequest(yard);
-  EXPECT_EQ(request.cell, seasonRequest(alone).cell);
+  const Yard alone = withBedsApart(yard, {});
   const auto whole = computeSunMap(alone, seasonRequest(alone));
-  const auto apart = computeSunMap(yard, request);
-  ASSERT_TRUE(whole && apart);
-  const Polygon bed = yard.beds.find(Id<Bed>(10))->outline;
+  const Polygon bed = alone.beds.find(Id<Bed>(10))->outline;
   EXPECT_LT(*whole->meanHours(bed), 11.0) << "in some shade";
-  EXPECT_DOUBLE_EQ(*apart->meanHours(bed), *whole->meanHours(bed));
-  EXPECT_GT(*apart->meanHours(yard.beds.find(Id<Bed>(11))->outline), 11.5);
-  EXPECT_FALSE(apart->hoursAt({2500, 2500}));
+  const Yard all = withBedsApart(yard, {{5000, 0}, {0, 5000}});
+  EXPECT_TRUE(shadeProblems(all).empty());
+  const SunMapRequest request = seasonRequest(all);
+  EXPECT_EQ(request.cell, seasonRequest(alone).cell);
+  const auto map = computeSunMap(all, request);
+  ASSERT_TRUE(map);
+  EXPECT_LT(map->asked().cells(), 3000u);
+  EXPECT_DOUBLE_EQ(*map->meanHours(bed), *whole->meanHours(bed));
+  for (const std::int64_t far : {11, 12})
+    EXPECT_GT(*map->meanHours(all.beds.find(Id<Bed>(far))->outline), 11.5);
+  EXPECT_FALSE(map->hoursAt({2500, 9}));
 }
 
 TEST_F(BadInput, BedsOnlyInSmallCellsTakeNoMemoryForWhatLiesBetween) {
-  yard = withBedsApart(yard, 5000.0);
-  SunMapRequest request = overview(5000, 0.1);
-  EXPECT_THAT(refusalOf(yard, request), HasSubstr("256 MB is the most"));
-  request = onlyBeds(yard, request);
-  const auto map = computeSunMap(yard, request);
-  ASSERT_TRUE(map);
-  for (const Bed& bed : yard.beds) EXPECT_GT(*map->meanHours(bed.outline), 14.0);
+  EXPECT_THAT(refusalOf(yard, overview(5000, 0.1)), HasSubstr("256 MB is the most"));
+  for (const Point apart : {Point{5000, 5000}, {5000, 0}}) {
+    const Yard both = withBedsApart(yard, {apart});
+    const auto map = computeSunMap(both, onlyBeds(both, overview(5000, 0.02)));
+    ASSERT_TRUE(map);
+    for (const Bed& bed : both.beds) EXPECT_GT(*map->meanHours(bed.outline), 14.0);
+  }
 }
 
 TEST_F(BadInput, BedsThousandsOfKilometresApart) {
-  yard = withBedsApart(yard, 4e6);
+  yard = withBedsApart(yard, {{4e6, 4e6}});
   const auto problems = shadeProblems(yard);
   ASSERT_EQ(problems.size(), 2u);
   EXPECT_EQ(problems[1].subject, "the bed “Far”");

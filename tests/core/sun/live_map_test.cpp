@@ -20,6 +20,8 @@ void expectSame(const SunMap& a, const SunMap& b) {
   ASSERT_EQ(a.columns(), b.columns());
   for (int row = 0; row < a.rows(); ++row)
     for (int column = 0; column < a.columns(); ++column) {
+      ASSERT_EQ(a.known(column, row), b.known(column, row));
+      if (!a.known(column, row)) continue;
       ASSERT_EQ(a.at(column, row).beforeNoon, b.at(column, row).beforeNoon) << column << ' ' << row;
       ASSERT_EQ(a.at(column, row).afterNoon, b.at(column, row).afterNoon) << column << ' ' << row;
       ASSERT_EQ(a.underBuilding(column, row), b.underBuilding(column, row));
@@ -83,6 +85,30 @@ TEST_P(Following, EqualsTheWholeMapAfterEachChange) {
     ASSERT_TRUE(followed && whole);
     EXPECT_EQ(live.lastWork() == LiveSunMap::Work::Whole, edit == 0);
     expectSame(*followed, *whole);
+    changeOne();
+  }
+}
+
+// Two beds in the same rows and one that shares some with them.
+TEST_P(Following, EqualsTheWholeMapUnderBedsAlone) {
+  SunMapRequest beds = small();
+  beds.only = {rectangle({1, 2}, {4, 5}), rectangle({9, 2}, {14, 6}), rectangle({6, 4}, {7, 11})};
+  LiveSunMap live(beds);
+  for (int edit = 0; edit < 2; ++edit) {
+    const auto followed = live.update(yard);
+    const auto alone = computeSunMap(yard, beds);
+    const auto whole = computeSunMap(yard, small());
+    ASSERT_TRUE(followed && alone && whole);
+    EXPECT_LT(alone->asked().cells(), whole->asked().cells() / 3);
+    expectSame(*followed, *alone);
+    int known = 0;
+    for (int row = 0; row < whole->rows(); ++row)
+      for (int column = 0; column < whole->columns(); ++column) {
+        if (!alone->known(column, row)) continue;
+        ++known;
+        ASSERT_EQ(alone->at(column, row).total(), whole->at(column, row).total());
+      }
+    EXPECT_EQ(known, 4 * (3 * 3 + 5 * 4 + 1 * 7));
     changeOne();
   }
 }

@@ -56,11 +56,7 @@ Outline anyOutline(std::mt19937_64& random) {
 }
 
 Grid gridOf(int columns, int rows, double cell) {
-  return {{0, 0},
-          cell,
-          columns,
-          rows,
-          std::vector<Columns>(static_cast<std::size_t>(rows), Columns{0, columns})};
+  return {{0, 0}, cell, columns, rows, AskedCells(columns, rows)};
 }
 
 TEST(OutlineTest, HoldsTheAreaThatItsCornersClose) {

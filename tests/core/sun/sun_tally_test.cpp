@@ -77,7 +77,7 @@ Yard quarterTurned(const Yard& yard) {
 Grid quarterTurned(const Grid& grid) {
   Grid result{
       {grid.low.y, -grid.low.x - grid.columns * grid.cell}, grid.cell, grid.rows, grid.columns, {}};
-  result.asked.assign(static_cast<std::size_t>(result.rows), Columns{0, result.columns});
+  result.asked = AskedCells(result.columns, result.rows);
   return result;
 }
 
