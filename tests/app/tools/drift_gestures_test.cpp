@@ -17,6 +17,7 @@
 #include "core/geometry/overlay.h"
 #include "core/planting/edit_drift.h"
 #include "core/planting/one_piece.h"
+#include "tests/app/tools/margin_field.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace tussock::test {
@@ -314,17 +315,8 @@ class ShapeFields : public DriftGestures {
     startPlanted();
     click(onDrift());
   }
-  [[nodiscard]] QLineEdit* field(const char* name) const {
-    return window->findChild<MarginPanel*>()->findChild<QLineEdit*>(QLatin1String(name));
-  }
-  void enter(const char* name, const QString& typed) {
-    QLineEdit* line = field(name);
-    ASSERT_NE(line, nullptr) << name;
-    line->setFocus();
-    line->selectAll();
-    QTest::keyClicks(line, typed);
-    QTest::keyClick(line, Qt::Key_Return);
-  }
+  [[nodiscard]] QLineEdit* field(const char* name) const { return marginField(*window, name); }
+  void enter(const char* name, const QString& typed) { enterInMargin(*window, name, typed); }
   void choosePattern(Pattern pattern) {
     auto* choice =
         window->findChild<MarginPanel*>()->findChild<QComboBox*>(QStringLiteral("drift-pattern"));

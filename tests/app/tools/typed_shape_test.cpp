@@ -5,6 +5,7 @@
 #include <QLineEdit>
 
 #include "app/panels/margin_panel.h"
+#include "tests/app/tools/margin_field.h"
 #include "tests/app/window/window_fixture.h"
 
 namespace tussock::test {
@@ -22,17 +23,8 @@ class TypedShape : public WindowTest {
     document.select({refTo(drift)});
   }
   [[nodiscard]] Drift now() const { return *inFile().drifts.find(drift); }
-  [[nodiscard]] QLineEdit* field(const char* name) const {
-    return window->findChild<MarginPanel*>()->findChild<QLineEdit*>(QLatin1String(name));
-  }
-  void enter(const char* name, const QString& typed) {
-    QLineEdit* line = field(name);
-    ASSERT_NE(line, nullptr) << name;
-    line->setFocus();
-    line->selectAll();
-    QTest::keyClicks(line, typed);
-    QTest::keyClick(line, Qt::Key_Return);
-  }
+  [[nodiscard]] QLineEdit* field(const char* name) const { return marginField(*window, name); }
+  void enter(const char* name, const QString& typed) { enterInMargin(*window, name, typed); }
   [[nodiscard]] QString saidUnder(const QString& name) const {
     auto* label = window->findChild<QLabel*>(name + QStringLiteral("-wrong"));
     return label && !label->isHidden() ? label->text() : QString();
