@@ -109,9 +109,10 @@ Trouble problemOf(const Tree& tree, const Settings& settings) {
 Trouble coarseProblem(Length cell, UnitSystem units) {
   if (cell.metres() <= kCoarse) return {};
   return {
-      fmt::format(" lies so far from other beds that its hours of sun are counted {} apart and "
-                  "may be wrong where shade is narrow. Keep beds that far apart in yards of "
-                  "their own.",
+      fmt::format(" has its hours of sun counted {} apart, which may be wrong where shade is "
+                  "narrow: the rectangles around the beds of this yard cover too much ground for "
+                  "smaller cells, or lie too far apart. Put some of the beds, or parts of them, in "
+                  "yards of their own.",
                   formatLength(cell, units))};
 }
 

@@ -138,7 +138,7 @@ TEST_F(BadInput, BedsThousandsOfKilometresApart) {
   const auto problems = shadeProblems(yard);
   ASSERT_EQ(problems.size(), 2u);
   EXPECT_EQ(problems[1].subject, "the bed “Far”");
-  EXPECT_THAT(problems[1].trouble, HasSubstr("Keep beds that far apart in yards of their own."));
+  EXPECT_THAT(problems[1].trouble, HasSubstr("or lie too far apart. Put some of the beds"));
 }
 
 TEST_F(BadInput, BuildingWithoutHeight) {
