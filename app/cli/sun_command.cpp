@@ -81,10 +81,23 @@ SunMean meanFrom(const SunOptions& options) {
   return mean;
 }
 
+// Of the beds that no cell's centre lies in.
+std::vector<std::string> bedsWithoutHours(const SunMap& map, const Yard& yard) {
+  std::vector<std::string> sentences;
+  for (const Bed* bed : bedsBetweenCells(yard, map))
+    sentences.push_back(
+        fmt::format("{} is too small or narrow for cells of {:g} m: none has its centre in it, and "
+                    "it has no hours here. Give a smaller --cell.",
+                    bed->name, map.cell().metres()));
+  return sentences;
+}
+
 void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions& options,
               const Yard& yard) {
   const SunMean mean = meanFrom(options);
-  const std::vector<SunNote> notes = sunNotes(yard, request, mean);
+  std::vector<SunNote> notes = sunNotes(yard, request, mean);
+  for (std::string& sentence : bedsWithoutHours(map, yard))
+    notes.push_back({"Doubt", std::move(sentence)});
   if (lowerExtension(options.out) == ".csv") {
     const std::filesystem::path out(options.out);
     writeWhole(out, sunMapToCsv(map));
@@ -143,6 +156,7 @@ ExitCode runSun(const SunOptions& options, Console& console) {
     console.err << sentence << '\n';
   const SunMap map = mapOf(yard, request, options, console);
   writeMap(map, request, options, yard);
+  for (const std::string& sentence : bedsWithoutHours(map, yard)) console.err << sentence << '\n';
   console.err << "Wrote " << options.out;
   if (extension == ".csv") console.err << " and " << options.out << kCsvMetadataSuffix;
   console.err << '\n';

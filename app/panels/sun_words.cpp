@@ -203,7 +203,7 @@ QString horizonWords(const CivilDay& day, int minute, const Settings& settings) 
 
 QString groundWords(const Yard& yard) {
   if (seasonRequest(yard).only.empty()) return {};
-  return sunTr("The lot is too large to map whole: hours are on the beds and just around them");
+  return sunTr("A large lot: hours are on and around the beds only");
 }
 
 QString limitWords(const SunProfile& profile) {

@@ -104,6 +104,12 @@ std::string grownText(const Yard& yard, double years) {
                      years == 1.0 ? "year" : "years", rated, yard.trees.size());
 }
 
+std::string areaText(const SunMapRequest& request, UnitSystem units) {
+  const std::string box = fmt::format("{} by {}", lengthText(request.area.width(), units),
+                                      lengthText(request.area.height(), units));
+  return request.only.empty() ? box : "the ground of the beds only, which lie within " + box;
+}
+
 // The day, or the season's first and last with the year, and whether it is a guess; the month,
 // where the mean is of one.
 std::string sunSpan(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
@@ -132,15 +138,13 @@ std::string sunHeading(const Yard& yard, const SunMapRequest& request, const Sun
 }
 
 std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, const SunMean& mean) {
-  const Box& area = request.area;
   std::vector<SunNote> notes = {
       {"Yard", yard.settings.name},
       {"Days", sunSpan(yard, request, mean)},
       {"Place", placeText(yard.settings)},
       {"Ground", groundText(yard.settings)},
       {"Skyline", skylineText(yard.settings)},
-      {"Area", fmt::format("{} by {}", lengthText(area.width(), yard.settings.units),
-                           lengthText(area.height(), yard.settings.units))},
+      {"Area", areaText(request, yard.settings.units)},
       {"Cell", cellText(request.cell, yard.settings.units)},
       {"Step", fmt::format("{} min", request.stepMinutes)},
       {"Solids",
@@ -151,7 +155,6 @@ std::vector<SunNote> sunNotes(const Yard& yard, const SunMapRequest& request, co
       {"Growth", grownText(yard, mean.years)},
       {"Sun", "its centre above 0° true altitude; clear sky"},
       {"Classes", classesText(yard.settings)}};
-  if (!request.only.empty()) notes.push_back({"Where", "the ground of the beds only"});
   for (std::string& sentence : sentencesOf(solidProblems(yard), yard.settings.units))
     notes.push_back({"Doubt", std::move(sentence)});
   return notes;

@@ -2,6 +2,7 @@
 // The cells of a grid that are asked for, row by row: nothing is counted or kept of the others.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <span>
 #include <vector>
@@ -36,17 +37,13 @@ class AskedCells {
   }
   // How many cells of the row lie west of a column: its place among them if it is asked for.
   [[nodiscard]] int place(int row, int column) const {
-    int before = 0;
-    for (const Columns run : runs(row)) {
-      if (column < run.to) return before + (column > run.from ? column - run.from : 0);
-      before += run.to - run.from;
-    }
-    return before;
+    const std::size_t run = runFor(row, column);
+    if (run == firstRuns_[static_cast<std::size_t>(row) + 1]) return width(row);
+    return before_[run] + std::max(0, column - runs_[run].from);
   }
   [[nodiscard]] bool contains(int column, int row) const {
-    for (const Columns run : runs(row))
-      if (column < run.to) return column >= run.from;
-    return false;
+    const std::size_t run = runFor(row, column);
+    return run < firstRuns_[static_cast<std::size_t>(row) + 1] && column >= runs_[run].from;
   }
   // Calls with each column of the row that is asked for, from west to east.
   template <class Visit>
@@ -61,7 +58,18 @@ class AskedCells {
   }
 
  private:
+  // The first run of the row that does not end west of the column; past the row's last when all do.
+  [[nodiscard]] std::size_t runFor(int row, int column) const {
+    const auto at = static_cast<std::size_t>(row);
+    const auto first = runs_.begin() + static_cast<std::ptrdiff_t>(firstRuns_[at]);
+    const auto end = runs_.begin() + static_cast<std::ptrdiff_t>(firstRuns_[at + 1]);
+    const auto run =
+        std::partition_point(first, end, [column](Columns one) { return one.to <= column; });
+    return static_cast<std::size_t>(run - runs_.begin());
+  }
+
   std::vector<Columns> runs_;
+  std::vector<int> before_;                // by run: cells of its row west of it
   std::vector<std::size_t> firstRuns_{0};  // by row, into runs
   std::vector<std::size_t> starts_{0};
 };

@@ -45,7 +45,6 @@ SunMap::SunMap(Box area, Length cell, int columns, AskedCells asked,
   after_.resize(size);
   monthly_.resize(size * months_.size() * 2);
   covered_.resize(size);
-  unknown_.resize(size);
 }
 
 std::size_t SunMap::index(int column, int row) const {
@@ -80,11 +79,7 @@ void SunMap::setMonth(std::size_t month, int column, int row, SunHours hours) {
 }
 
 bool SunMap::known(int column, int row) const {
-  return asked_.contains(column, row) && unknown_[index(column, row)] == 0;
-}
-
-void SunMap::setUnknown(int column, int row) {
-  unknown_[index(column, row)] = 1;
+  return asked_.contains(column, row);
 }
 
 bool SunMap::underBuilding(int column, int row) const {

@@ -59,7 +59,7 @@ class SunMap {
   [[nodiscard]] bool empty() const { return columns_ == 0; }
   [[nodiscard]] int columns() const { return columns_; }
   [[nodiscard]] int rows() const { return asked_.rows(); }
-  // Around all that is known; nothing is kept of the others.
+  // Nothing is kept of the others.
   [[nodiscard]] const AskedCells& asked() const { return asked_; }
   [[nodiscard]] Length cell() const { return cell_; }
   [[nodiscard]] const Box& area() const { return area_; }
@@ -73,9 +73,8 @@ class SunMap {
   [[nodiscard]] SunHours monthAt(std::size_t month, int column,
                                  int row) const;  // by place in months
   void setMonth(std::size_t month, int column, int row, SunHours hours);
-  // False for cells that are no part of the ground asked for; their hours are 0.
+  // False for cells whose centre is no part of the ground asked for.
   [[nodiscard]] bool known(int column, int row) const;
-  void setUnknown(int column, int row);
   [[nodiscard]] bool underBuilding(int column, int row) const;
   void setUnderBuilding(int column, int row);
   [[nodiscard]] bool underBuildingAt(Point p) const;  // false outside the map
@@ -98,7 +97,7 @@ class SunMap {
   std::vector<float> before_, after_;
   std::vector<std::chrono::month> months_;
   std::vector<float> monthly_;  // by month and cell: before and after noon
-  std::vector<char> covered_, unknown_;
+  std::vector<char> covered_;
 };
 
 using Progress = std::function<void(double share)>;  // 0 to 1, called from the working thread
@@ -116,6 +115,8 @@ using Progress = std::function<void(double share)>;  // 0 to 1, called from the 
 // The ground of the beds and nothing else, in an area half a metre larger; an empty one in a yard
 // without beds.
 [[nodiscard]] SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request);
+// Beds in which no cell of the map has its centre: they are too small or narrow for its cells.
+[[nodiscard]] std::vector<const Bed*> bedsBetweenCells(const Yard& yard, const SunMap& map);
 // The map the checks, the window and the sheets share: growing season with its months, over the
 // site (see siteBox) and a metre around the beds, 0.25 m; cells are doubled while there are more
 // than 400,000. Where they would be larger than 0.5 m on the whole site, only the beds and a metre

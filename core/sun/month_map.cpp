@@ -12,7 +12,6 @@ template <class Hours>
 SunMap copyWith(const SunMap& map, Hours hoursAt) {
   SunMap copy(map.area(), map.cell(), map.columns(), map.asked());
   map.asked().each([&](int column, int row) {
-    if (!map.known(column, row)) return copy.setUnknown(column, row);
     copy.set(column, row, hoursAt(column, row));
     if (map.underBuilding(column, row)) copy.setUnderBuilding(column, row);
   });

@@ -102,6 +102,13 @@ SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request) {
   return request;
 }
 
+std::vector<const Bed*> bedsBetweenCells(const Yard& yard, const SunMap& map) {
+  std::vector<const Bed*> beds;
+  for (const Bed& bed : yard.beds)
+    if (!map.meanHours(bed.outline)) beds.push_back(&bed);
+  return beds;
+}
+
 bool sameSun(const Yard& a, const Yard& b) {
   return samePlaceAndSeason(a.settings, b.settings) && sameShade(a.buildings, b.buildings) &&
          sameShade(a.barriers, b.barriers) && sameShade(a.trees, b.trees) &&

@@ -8,14 +8,16 @@
 
 #include <fmt/format.h>
 
+#include "core/sun/ground_cells.h"
+
 namespace tussock {
 
 namespace {
 
 constexpr double kMostBytes = 256e6;
-// Two workers with two counts of 8 bytes, and the map's 10; then 16 for each mean's sums, and 8 of
+// Two workers with two counts of 8 bytes, and the map's 9; then 16 for each mean's sums, and 8 of
 // the map for each month.
-constexpr double kBytesPerCell = 42.0;
+constexpr double kBytesPerCell = 41.0;
 constexpr double kBytesPerMean = 24.0;
 constexpr double kBytesPerRow = 300.0;  // where it starts and ends in each of these, and more
 
@@ -42,34 +44,6 @@ double cellsAlong(double metres, double cell) {
   return std::max(1.0, std::ceil(metres / cell - 1e-9));
 }
 
-Columns centresWithin(const Box& box, const Grid& grid) {
-  const auto held = [&](double place) {
-    return static_cast<int>(std::clamp(place, 0.0, static_cast<double>(grid.columns)));
-  };
-  return {held(std::ceil((box.low.x - grid.low.x) / grid.cell - 0.5)),
-          held(std::floor((box.high.x - grid.low.x) / grid.cell - 0.5) + 1.0)};
-}
-std::pair<std::size_t, std::size_t> rowsWithin(const Box& box, const Grid& grid) {
-  const auto held = [&](double place) {
-    return static_cast<std::size_t>(std::clamp(place, 0.0, static_cast<double>(grid.rows)));
-  };
-  return {held(std::ceil((box.low.y - grid.low.y) / grid.cell - 0.5)),
-          held(std::floor((box.high.y - grid.low.y) / grid.cell - 0.5) + 1.0)};
-}
-
-// The box around each polygon.
-AskedCells askedOf(const std::vector<Polygon>& only, const Grid& grid) {
-  if (only.empty()) return {grid.columns, grid.rows};
-  std::vector<std::vector<Columns>> asked(static_cast<std::size_t>(grid.rows));
-  for (const Polygon& polygon : only) {
-    const Box box = boundsOf(polygon);
-    if (box.empty() || !isFinite(box)) continue;
-    const auto [first, end] = rowsWithin(box, grid);
-    for (std::size_t row = first; row < end; ++row) asked[row].push_back(centresWithin(box, grid));
-  }
-  return AskedCells(std::move(asked));
-}
-
 // Rows and columns that can be counted one by one; with more, nothing fits anyway.
 constexpr double kMostRows = 2e6, kMostColumns = 2e9;
 
@@ -77,7 +51,8 @@ Grid gridWith(const SunMapRequest& request, double cell) {
   const double columns = cellsAlong(request.area.width(), cell);
   const double rows = cellsAlong(request.area.height(), cell);
   Grid grid{request.area.low, cell, static_cast<int>(columns), static_cast<int>(rows), {}};
-  grid.asked = askedOf(request.only, grid);
+  grid.asked =
+      request.only.empty() ? AskedCells(grid.columns, grid.rows) : cellsUnder(request.only, grid);
   return grid;
 }
 
@@ -143,18 +118,6 @@ Spans spansOf(const std::vector<Date>& days, SunDetail detail) {
 std::vector<Date> daysAsked(const Yard& yard, const SunMapRequest& request) {
   if (request.day) return {*request.day};
   return daysOf(growingSeason(yard.settings), request.year);
-}
-
-void markUnknown(const SunWork& work, SunMap& map) {
-  if (work.request.only.empty()) return;
-  const auto& only = work.request.only;
-  map.asked().each([&](int column, int row) {
-    const Point p = map.centreOf(column, row);
-    if (std::none_of(only.begin(), only.end(), [p](const Polygon& polygon) {
-          return !polygon.empty() && contains(polygon, p);
-        }))
-      map.setUnknown(column, row);
-  });
 }
 
 int cellBelow(double metres, double cell, int count) {
@@ -260,7 +223,6 @@ SunMap mapOf(const SunWork& work, const std::vector<SunCount>& sums, const Yard&
   SunMap map(work.request.area, work.request.cell, grid.columns, grid.asked, work.spans.months);
   RowMeans means(work, sums);
   for (int row = 0; row < grid.rows; ++row) means.set(row, map);
-  markUnknown(work, map);
   for (const Building& building : yard.buildings)
     if (!(building.base > Length())) coverUnder(building.footprint, grid, map);
   return map;

@@ -9,16 +9,17 @@
 namespace tussock {
 namespace {
 
+// A little more ground than was asked for.
+constexpr Box kGround{{1, 2}, {2, 3}};
+
 SunMap threeByThree(std::vector<std::chrono::month> months = {}) {
-  // A little more ground than was asked for.
-  return {{{1, 2}, {2, 3}}, Length::metres(0.4), 3, 3, std::move(months)};
+  return {kGround, Length::metres(0.4), 3, 3, std::move(months)};
 }
 
 TEST(HourGridTest, TakesTheWholeDayAndLeavesOutBuildingsAndUnaskedGround) {
-  SunMap map = threeByThree();
+  SunMap map(kGround, Length::metres(0.4), 3, AskedCells({{{0, 3}}, {{0, 3}}, {{0, 1}, {2, 3}}}));
   map.set(2, 1, {3.5, 1.25});
   map.setUnderBuilding(0, 0);
-  map.setUnknown(1, 2);
   const HourGrid grid = hourGridOf(map);
   EXPECT_FLOAT_EQ(grid.at(2, 1), 4.75f);
   EXPECT_TRUE(std::isnan(grid.at(0, 0)));
