@@ -82,6 +82,22 @@ QRectF spread(const QRectF& box, const Label& label) {
   return box.adjusted(-kApart, -label.over, kApart, label.over);
 }
 
+QPointF endOf(const Label& label) {
+  return label.end.value_or(label.middle);
+}
+
+// A label that was moved so far that it may seem to name what lies beside.
+bool isFar(const Label& label, const QRectF& box) {
+  const QPointF moved = box.center() - label.middle;
+  return std::hypot(moved.x(), moved.y()) > label.near;
+}
+
+// Near, with a line where it was moved far.
+PlacedLabel placedNear(Label label, const QRectF& box) {
+  const bool afar = isFar(label, box);
+  return {std::move(label), box, afar};
+}
+
 // The middle first, then further off: shares of the way the label may be moved.
 constexpr std::array<std::pair<double, double>, 13> kMoves{{{0, 0},
                                                             {0, 0.5},
@@ -125,17 +141,17 @@ std::optional<QRectF> placeAfar(const Label& label, const Taken& taken) {
 
 // As it is, with the first line alone, with a line from afar, or in brief.
 std::optional<PlacedLabel> place(Label wish, const Taken& taken) {
-  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
+  if (const auto box = placeFor(wish, taken)) return placedNear(std::move(wish), *box);
   if (wish.lines.size() > 1) {
     wish.lines = {wish.lines.first()};
-    if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
+    if (const auto box = placeFor(wish, taken)) return placedNear(std::move(wish), *box);
   }
   const bool soonInBrief = wish.sooner && !wish.brief.isEmpty();
   if (wish.always && !soonInBrief)
     if (const auto box = placeAfar(wish, taken)) return PlacedLabel{std::move(wish), *box, true};
   if (wish.brief.isEmpty()) return std::nullopt;
   wish.lines = {wish.brief};
-  if (const auto box = placeFor(wish, taken)) return PlacedLabel{std::move(wish), *box};
+  if (const auto box = placeFor(wish, taken)) return placedNear(std::move(wish), *box);
   if (wish.always && soonInBrief)
     if (const auto box = placeAfar(wish, taken)) return PlacedLabel{std::move(wish), *box, true};
   return std::nullopt;
@@ -188,7 +204,7 @@ QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
 }  // namespace
 
 QRectF reachOf(const PlacedLabel& placed) {
-  const QPointF to = placed.label.middle;
+  const QPointF to = endOf(placed.label);
   const QRectF end(to - QPointF(1, 1), QSizeF(2, 2));
   return (placed.afar ? placed.box | end : placed.box).adjusted(-4, -4, 4, 4);
 }
@@ -219,7 +235,7 @@ std::vector<PlacedLabel> placeLabels(std::vector<Label> wishes, std::vector<QRec
 void paintLabelLine(QPainter& painter, const PlacedLabel& placed, QPointF origin,
                     const QColor& halo) {
   if (!placed.afar) return;
-  const QPointF to = placed.label.middle;
+  const QPointF to = endOf(placed.label);
   const QPointF from(std::clamp(to.x(), placed.box.left(), placed.box.right()),
                      std::clamp(to.y(), placed.box.top(), placed.box.bottom()));
   painter.save();

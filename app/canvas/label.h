@@ -33,6 +33,8 @@ struct Label {
   bool always = false;   // said with a line to the middle where there is no place near it
   bool sooner = false;   // in brief near the middle before it is said in full from afar
   std::int64_t set = 0;  // labels of one set stand together: few of many say nothing; 0 for none
+  double near = 1e9;     // pixels it may be moved without a line to what it names
+  std::optional<QPointF> end{};  // of that line; the middle when not set
   // What it is to lie in: past its edge it would seem to name what lies beside.
   std::optional<ObjectRef> within{};
   std::optional<ObjectRef> names{};              // what a press on it is meant for, when set
@@ -42,7 +44,7 @@ struct Label {
 struct PlacedLabel {
   Label label;
   QRectF box;         // pixels
-  bool afar = false;  // with a line to the middle of what it names
+  bool afar = false;  // with a line to what it names
   QPixmap picture{};  // made when it is first painted
 };
 

@@ -15,6 +15,7 @@ constexpr double kRing = 6.0;                       // pixels
 constexpr double kEdge = 2.5;                       // and of paper around it
 constexpr double kBelow = 17.0;                     // pixels from the ring to its words
 constexpr double kBeside = 34.0;                    // that they may be moved aside
+constexpr double kNear = 20.0;                      // without a line to the ring
 constexpr double kOver = 2.0;                       // that stay free above and below them
 
 class ReadingItem : public Item {
@@ -49,6 +50,8 @@ class ReadingItem : public Item {
     label.over = kOver;
     label.slide = 2.0 * kBelow;
     label.aside = kBeside;
+    label.near = kNear;
+    label.end = mapping.toPixels(reading_.at);
     label.brief = briefReading(reading_.hours, computed);
     label.always = label.sooner = true;  // what was measured is never left out
     labels.push_back(label);

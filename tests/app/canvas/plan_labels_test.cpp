@@ -78,6 +78,11 @@ TEST_F(PlanLabels, GiveWayToWhatWasSeenOfTheSun) {
     for (std::size_t i = 0; i < placed.size(); ++i) {
       const QString words = placed[i].label.lines.first();
       told += words == whole || words == brief;
+      if (words == whole || words == brief) {
+        const QPointF away = placed[i].box.center() - *placed[i].label.end;
+        EXPECT_TRUE(placed[i].afar || std::hypot(away.x(), away.y()) < 40.0)
+            << "no line leads to it";
+      }
       for (const QRectF& ring : rings)
         EXPECT_FALSE(placed[i].box.intersects(ring)) << words.toStdString() << " at " << scale;
       for (std::size_t j = 0; j < i; ++j)
