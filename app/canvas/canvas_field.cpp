@@ -40,14 +40,17 @@ void CanvasField::ask(QPointF at, const QString& label, const QString& start, Ta
   edit_->setText(start);
   edit_->setAccessibleName(label);
   adjustSize();
-  const QRect room = parentWidget()->rect().adjusted(0, 0, -width(), -height());
-  const QPoint wanted = at.toPoint() + QPoint(kSpace4, kSpace4);
-  move(std::clamp(wanted.x(), 0, std::max(0, room.right())),
-       std::clamp(wanted.y(), 0, std::max(0, room.bottom())));
+  moveWithin(at.toPoint() + QPoint(kSpace4, kSpace4));
   show();
   raise();
   edit_->setFocus();
   if (!start.isEmpty()) edit_->end(false);
+}
+
+void CanvasField::moveWithin(QPoint wanted) {
+  const QRect room = parentWidget()->rect().adjusted(0, 0, -width(), -height());
+  move(std::clamp(wanted.x(), 0, std::max(0, room.right())),
+       std::clamp(wanted.y(), 0, std::max(0, room.bottom())));
 }
 
 void CanvasField::dismiss() {
@@ -62,6 +65,7 @@ void CanvasField::accept() {
   trouble_->setText(trouble);
   trouble_->show();
   adjustSize();
+  moveWithin(pos());
 }
 
 bool CanvasField::eventFilter(QObject* watched, QEvent* event) {

@@ -26,6 +26,7 @@ class CanvasField : public QFrame {
 
  private:
   void accept();
+  void moveWithin(QPoint wanted);  // as near as the whole of it shows
 
   QLabel* label_;
   QLineEdit* edit_;
