@@ -47,6 +47,10 @@ SunDayRow::SunDayRow(SunView& view, QWidget* parent)
     row->addWidget(part);
   playing_.setInterval(kPlayBeat);
   connect(date_, &QLineEdit::editingFinished, this, &SunDayRow::takeDate);
+  connect(date_, &QLineEdit::returnPressed, this, [this] {
+    takeDate();
+    if (!date_->isModified()) emit dated();
+  });
   connect(play_, &QPushButton::clicked, this, &SunDayRow::play);
   connect(&playing_, &QTimer::timeout, this, &SunDayRow::playOn);
 }

@@ -23,6 +23,7 @@ class SunDayRow : public QWidget {
 
  signals:
   void troubled(const QString& words);  // what is wrong with a date
+  void dated();                         // Enter was pressed on a date that is one
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

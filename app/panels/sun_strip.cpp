@@ -60,6 +60,7 @@ SunStrip::SunStrip(Canvas& canvas) : QFrame(&canvas), canvas_(canvas) {
   setProperty("look", QStringLiteral("card"));
   setAccessibleName(tr("Sun"));
   setCursor(Qt::ArrowCursor);
+  setAttribute(Qt::WA_NoMousePropagation);  // the plan below is not meant
   layOut();
   follow();
   refresh();
@@ -89,6 +90,7 @@ void SunStrip::follow() {
     trouble_ = words;
     showWords();
   });
+  connect(dayRow_, &SunDayRow::dated, &canvas_, [this] { canvas_.setFocus(); });
   connect(day_, &DayRibbon::minuteChosen, this,
           [this](int minute) { choose([minute](SunChoice& c) { c.minute = minute; }); });
   connect(&view(), &SunView::choiceChanged, this, &SunStrip::refresh);

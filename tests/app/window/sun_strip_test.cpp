@@ -50,6 +50,17 @@ TEST_F(SunInTheWindow, ThePointerReadsTheHoursInWords) {
   EXPECT_TRUE(words().startsWith(QStringLiteral("Limits")));
 }
 
+TEST_F(SunInTheWindow, KeysGoToThePlanOnceADateIsGiven) {
+  startShaded();
+  key(Qt::Key_U, Qt::ShiftModifier);
+  typeDate(QStringLiteral("2026-07-1x"));
+  EXPECT_FALSE(canvas().hasFocus()) << "it is to be mended";
+  typeDate(QStringLiteral("2026-07-10"));
+  EXPECT_TRUE(canvas().hasFocus());
+  key(Qt::Key_U);
+  EXPECT_EQ(view().choice().look, SunLook::Hours);
+}
+
 TEST_F(SunInTheWindow, AMonthIsChosenFromTheList) {
   startShaded();
   key(Qt::Key_U);

@@ -87,6 +87,21 @@ TEST_F(SurveyWindow, HoursSeenAreNotedWhereOneClicks) {
   EXPECT_TRUE(inFile().sunReadings.empty());
 }
 
+TEST_F(SurveyWindow, AClickOnTheStripIsNotMeantForThePlanBelow) {
+  start(yardWithOak(6.0));
+  key(Qt::Key_U);
+  clickOn("sun-note");
+  auto* words = shown<QLabel>("sun-words");
+  ASSERT_TRUE(words);
+  // As the window system gives it: to the innermost part under the pointer.
+  QTest::mouseClick(words, Qt::LeftButton);
+  EXPECT_FALSE(shown<QWidget>("canvasField"));
+  QTest::mouseClick(shown<QWidget>("sun-strip"), Qt::LeftButton, {}, QPoint(2, 2));
+  EXPECT_FALSE(shown<QWidget>("canvasField"));
+  click({1.0, 2.0});
+  EXPECT_TRUE(shown<QWidget>("canvasField"));
+}
+
 TEST_F(SurveyWindow, ARowTellsWhereItWasSeen) {
   startSurveyed();
   const SunReading first = *inFile().sunReadings.begin();
