@@ -51,8 +51,18 @@ Trouble heightProblem(const Building& building) {
   return {};
 }
 
+Trouble roofProblem(const Building& building) {
+  if (building.roof == Roof::Flat || building.ridge > building.eave) return {};
+  return {
+      " has its ridge no higher than its eave and is shaded as under a flat roof. Raise its "
+      "ridge, or make its roof flat.",
+      true};
+}
+
 Trouble problemOf(const Building& building) {
-  return together({outlineProblem(building.footprint)}, heightProblem(building));
+  const Trouble height = heightProblem(building);
+  return together({outlineProblem(building.footprint)},
+                  height.text.empty() ? roofProblem(building) : height);
 }
 
 Trouble problemOf(const Barrier& barrier) {

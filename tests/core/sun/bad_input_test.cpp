@@ -151,6 +151,20 @@ TEST_F(BadInput, BuildingWithoutHeight) {
   EXPECT_TRUE(solidsOf(yard).bodies.empty());
 }
 
+TEST_F(BadInput, RidgeNoHigherThanTheEave) {
+  Building building = shed();
+  building.roof = Roof::Gable;
+  building.eave = Length::metres(5.0);
+  building.ridge = Length::metres(3.0);
+  EXPECT_THAT(
+      problemWith(building),
+      HasSubstr("has its ridge no higher than its eave and is shaded as under a flat roof"));
+  EXPECT_FALSE(solidsOf(yard).bodies.empty());
+  building.ridge = Length::metres(7.0);
+  yard.buildings = yard.buildings.with(building);
+  EXPECT_TRUE(shadeProblems(yard).empty());
+}
+
 TEST_F(BadInput, PlacesAreToldInTheUnitsOfTheYard) {
   Building building = shed();
   building.eave = building.ridge = Length();
