@@ -217,7 +217,8 @@ QString growthWords(const Yard& yard) {
   const auto still = std::count_if(yard.trees.begin(), yard.trees.end(),
                                    [](const Tree& tree) { return tree.growth <= Length(); });
   if (still == 0) return {};
-  return sunTr("%1 of %2 trees have no growth told and stay as they are")
+  if (yard.trees.size() == 1) return sunTr("The tree has no growth told and stays as it is");
+  return sunTr("%1 of %2 trees: no growth told, they stay as they are")
       .arg(still)
       .arg(yard.trees.size());
 }

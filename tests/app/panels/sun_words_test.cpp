@@ -59,7 +59,7 @@ TEST(SunWords, BedsThatAloneAreMappedAreToldOf) {
   builder.bed("Walk", "POLYGON((0 0, 6 0, 6 3, 0 3, 0 0))");
   EXPECT_EQ(groundWords(builder.build()), "");
   builder.bed("Far", "POLYGON((4000 3000, 4006 3000, 4006 3003, 4000 3003, 4000 3000))");
-  EXPECT_TRUE(groundWords(builder.build()).contains("hours are on the beds"));
+  EXPECT_TRUE(groundWords(builder.build()).contains("on and around the beds"));
 }
 
 // At the pole the sun's altitude is its declination, which grows by 0.4 degrees a day in March and
