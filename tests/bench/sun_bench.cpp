@@ -20,6 +20,9 @@ void computeMap(benchmark::State& state, const Yard& yard, const SunMapRequest& 
   state.counters["per_cell_and_step"] = benchmark::Counter(
       bench::cellsAndSteps(yard, request),
       benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
+  state.counters["per_cell_and_step_computed"] = benchmark::Counter(
+      bench::cellsAndStepsComputed(yard, request),
+      benchmark::Counter::kIsIterationInvariantRate | benchmark::Counter::kInvert);
 }
 
 void SunMapSeason(benchmark::State& state) {

@@ -4,6 +4,7 @@
 #include <random>
 
 #include "core/sun/sun_days.h"
+#include "core/sun/sun_work.h"
 
 namespace tussock::bench {
 
@@ -155,6 +156,13 @@ SunMapRequest requestOf(double width, double height, double cell, int step) {
   request.cell = Length::metres(cell);
   request.stepMinutes = step;
   return request;
+}
+
+double cellsAndStepsComputed(const Yard& yard, const SunMapRequest& request) {
+  const SunWork work = workOf(yard, request);
+  double steps = 0.0;
+  for (const DayClass& days : work.classes) steps += static_cast<double>(work.stepsOf(days).size());
+  return steps * static_cast<double>(work.grid.asked.cells());
 }
 
 // Cells times the steps of all the season's days.

@@ -30,5 +30,8 @@ class OneCore {
 [[nodiscard]] SunMapRequest requestOf(double width, double height, double cell, int step);
 // Cells times the steps of all the season's days.
 [[nodiscard]] double cellsAndSteps(const Yard& yard, const SunMapRequest& request);
+// Cells times the steps of one day of each class, which are those that are computed: days of nearly
+// the same declination and the same leaves are counted once and weighted.
+[[nodiscard]] double cellsAndStepsComputed(const Yard& yard, const SunMapRequest& request);
 
 }  // namespace tussock::bench
