@@ -17,6 +17,8 @@
 #include "core/planting/fill_lacks.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
+#include "core/planting/fill_regroup.h"
+#include "core/planting/fill_scatter.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/refill.h"
 
@@ -192,8 +194,14 @@ class Filling {
     const std::size_t plants = 1 + plantsIn(drifts);
     // Each try looks at the whole bed.
     const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
-    const PlantingWorth worth = exchangeSpecies(
-        {list_.main, request_.judge, score, tries, !list_.proposed}, mine, planted, watch_);
+    const auto regroup = [&](const Yard& yard) {
+      Chance chance(seedFor(request_.seed, 50));
+      return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits}, yard, chance,
+                       watch_);
+    };
+    const PlantingWorth worth =
+        exchangeSpecies({list_.main, request_.judge, score, tries, !list_.proposed, regroup}, mine,
+                        planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
@@ -227,7 +235,8 @@ class Filling {
     const double plants = plantsUnder(kinds, layer) - standingIn(layer);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
-    if (before_.empty()) some = scattered(std::move(some), plants, ground, chance);
+    if (before_.empty())
+      some = scattered(std::move(some), {plants, list_.proposed, speciesKept()}, ground, chance);
     for (KeptDrift& drift : some) best_.push_back(std::move(drift));
   }
   static double sharesOf(const std::vector<FillKind>& kinds) {
@@ -243,6 +252,12 @@ class Filling {
         plants += static_cast<double>(drift.plants.size());
     return plants;
   }
+  [[nodiscard]] std::set<std::string> speciesKept() const {
+    std::set<std::string> species;
+    for (const Drift& drift : kept_.drifts)
+      if (drift.bed == bed_.id) species.insert(drift.species);
+    return species;
+  }
   // As many of all plants of the bed as the list says. What is left open is little, as every plant
   // is paid for and the main layer closes by itself: carpets where they show, and clumps of bulbs
   // and spring ephemerals, which leave bare ground when they go (our own judgement).
@@ -257,44 +272,6 @@ class Filling {
     const double under = sharesOf(list_.ground) + sharesOf(list_.bulbs);
     return asked * main / std::max(kLeastMain, 1.0 - under);
   }
-  // So many plants, nearer the people who look rather than farther: bare soil shows there, and what
-  // is low is seen. Of each species that was asked for one drift at least.
-  [[nodiscard]] std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, double plants,
-                                                 const FillGround& ground, Chance& chance) const {
-    std::vector<std::pair<double, KeptDrift>> order;
-    for (KeptDrift& drift : drifts) {
-      const double away = 0.5 + awayFromViewers(drift, ground);
-      order.emplace_back(away * chance.between(0.5, 1.5), std::move(drift));
-    }
-    std::stable_sort(order.begin(), order.end(),
-                     [](const auto& a, const auto& b) { return a.first < b.first; });
-    std::vector<KeptDrift> some, others;
-    std::set<std::string> species;
-    for (const Drift& drift : kept_.drifts)
-      if (drift.bed == bed_.id) species.insert(drift.species);
-    for (auto& [unused, drift] : order) {
-      const bool first = list_.proposed ? some.empty() : species.insert(drift.species).second;
-      (first ? some : others).push_back(std::move(drift));
-    }
-    double planted = 0.0;
-    for (const KeptDrift& drift : some) planted += static_cast<double>(drift.places.size());
-    for (KeptDrift& drift : others) {
-      const auto count = static_cast<double>(drift.places.size());
-      if (planted + 0.5 * count > plants) continue;
-      planted += count;
-      some.push_back(std::move(drift));
-    }
-    return some;
-  }
-  // Metres; 0 where it is not known from where the bed is looked at.
-  static double awayFromViewers(const KeptDrift& drift, const FillGround& ground) {
-    double sum = 0.0;
-    for (const Point p : drift.places)
-      if (const int cell = ground.at(p); cell >= 0)
-        sum += static_cast<double>(ground.cells()[static_cast<std::size_t>(cell)].toViewers);
-    return sum / static_cast<double>(std::max<std::size_t>(1, drift.places.size()));
-  }
-
   // Tells the ids of the drifts if asked.
   [[nodiscard]] Draft withDrifts(const std::vector<KeptDrift>& drifts, IdSource& ids,
                                  std::vector<Id<Drift>>* tell = nullptr) const {

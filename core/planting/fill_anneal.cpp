@@ -46,15 +46,15 @@ class Annealing {
   std::vector<FillCosts::Weeks> parts_;
 };
 
-bool alike(double a, double b, double likeness) {
-  return std::max(a, b) <= likeness * std::min(a, b);
-}
-
 }  // namespace
 
-void anneal(const FillCosts& costs, std::size_t fixed, const std::vector<double>& ground,
-            const AnnealRequest& request, Chance& chance, std::vector<std::size_t>& drifts,
-            Assignment& kinds, const WorkWatch& watch) {
+int annealingSteps(std::size_t drifts) {
+  constexpr std::size_t kEach = 220, kLeast = 4'000, kMost = 600'000;
+  return static_cast<int>(std::clamp(kEach * drifts, kLeast, kMost));
+}
+
+void anneal(const FillCosts& costs, std::size_t fixed, const AnnealRequest& request, Chance& chance,
+            std::vector<std::size_t>& drifts, Assignment& kinds, const WorkWatch& watch) {
   constexpr double kCold = 0.02;
   if (fixed < 2) return;
   Annealing annealing(costs, drifts, kinds);
@@ -65,8 +65,7 @@ void anneal(const FillCosts& costs, std::size_t fixed, const std::vector<double>
     if (step % 256 == 0 && watch.halt()) return;
     const std::size_t a = chance.below(fixed), b = chance.below(fixed);
     const double luck = chance.share();
-    if (kinds[a] == kinds[b] || !alike(ground[drifts[a]], ground[drifts[b]], request.likeness))
-      continue;
+    if (kinds[a] == kinds[b] || !request.mayTrade(a, b)) continue;
     const double rise = annealing.swap(a, b);
     if (rise > 0.0 && luck >= std::exp(-rise / warmth)) annealing.swap(a, b);
   }

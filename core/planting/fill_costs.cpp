@@ -14,7 +14,7 @@ namespace {
 
 // Costs of one breach, against each other; found by filling beds and looking at them.
 constexpr double kHeight = 5.0, kHidden = 7.0, kEdge = 2.5, kSun = 9.0, kMoisture = 5.0;
-constexpr double kApart = 9.0, kRepetition = 2.5, kSpreaders = 1.2, kSupport = 0.8;
+constexpr double kApart = 9.0, kMass = 24.0, kRepetition = 2.5, kSpreaders = 1.2, kSupport = 0.8;
 constexpr double kColour = 1.0, kBloom = 0.12, kThirst = 0.7;
 
 constexpr double kLowEdge = 0.6;     // metres, what still reads as low; common practice
@@ -132,7 +132,7 @@ double FillCosts::touchCost(std::size_t spot, const Assignment& kinds) const {
   for (const std::size_t other : layout_.touching[spot]) {
     const std::size_t beside = kinds[other];
     const std::size_t pair = kind * kinds_.size() + beside;
-    if (beside == kind) sum += kApart;
+    if (beside == kind) sum += kinds_[kind].diseaseProne ? kMass : kApart;
     sum += kColour * clash_[pair] + kSpreaders * overrun_[pair] + kThirst * apart_[pair];
     if (unsupported(other, kinds)) sum += kSupport;
   }

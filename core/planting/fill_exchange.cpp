@@ -20,6 +20,7 @@ class Exchange {
   }
 
   PlantingWorth run() {
+    if (verdict_.cost > 0.0 && task_.regrouped && !spent()) (void)tryYard(task_.regrouped(yard_));
     // Each drift gets its turn, again and again while something is gained.
     for (bool gained = true; gained && verdict_.cost > 0.0;) {
       gained = false;
@@ -98,9 +99,12 @@ class Exchange {
   // Keeps the change if the planting is worth more with it.
   bool tryWith(const std::vector<Drift>& changed) {
     if (spent()) return false;
-    ++tries_;
     Yard next = yard_;
     for (const Drift& drift : changed) next.drifts = next.drifts.with(drift);
+    return tryYard(std::move(next));
+  }
+  bool tryYard(Yard next) {
+    ++tries_;
     FillVerdict verdict = task_.judge(next);
     if (verdict.cost >= verdict_.cost - 1e-9) return false;
     const double score = task_.score(next);

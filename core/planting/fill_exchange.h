@@ -18,6 +18,8 @@ struct ExchangeTask {
   const std::function<double(const Yard&)>& score;  // 0 to 1
   int mostTries = 400;                              // verdicts asked for
   bool keepAll = false;                             // no kind may lose its last drift
+  // The same with many species changed at once, to begin with when it is worth more.
+  std::function<Yard(const Yard&)> regrouped{};
 };
 
 // What one of cost takes from the worth of a planting, beside its score.

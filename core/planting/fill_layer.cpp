@@ -96,11 +96,19 @@ class LayerFill {
     tell(0.05);
     spread();
     tell(0.2);
-    hand(2.5, 1e9, 18);
+    hand(2.5, 1e9);
+    shareAnew(18);
     tell(0.4);
-    hand(1.5, 1.5, 12);
-    tell(0.55);
-    hand(0.8, 1.25, 10);
+    hand(1.5, 1.5);
+    shareAnew(12);
+    tell(0.5);
+    hand(0.8, 1.25);
+    shareAnew(10);
+    tell(0.6);
+    // What lies beside what has changed with the cells; now they stay as they are.
+    hand(0.4, 1.15);
+    shareAnew(4);
+    hand(0.3, 1.12);
     tell(0.65);
     return plant();
   }
@@ -191,9 +199,18 @@ class LayerFill {
     owners_ = sharing_->share(cells_, rounds, watch_);
   }
 
-  // Better hands for the places, then places of the right size for the hands.
-  void hand(double warmth, double likeness, int rounds) {
-    if (watch_.halt() || task_.layer != Layer::Main || task_.one) return;
+  // Whether there is anything to choose.
+  [[nodiscard]] bool mayHand() const {
+    return !watch_.halt() && task_.layer == Layer::Main && !task_.one;
+  }
+  // Places of the right size for the hands.
+  void shareAnew(int rounds) {
+    if (mayHand()) share(rounds);
+  }
+  // Better hands for the places. Drifts change places when the ground they ask for differs by less,
+  // as a ratio.
+  void hand(double warmth, double likeness) {
+    if (!mayHand()) return;
     const Layout layout = layoutOf({task_.yard, task_.bed, task_.sun, task_.limits.sight, kept_},
                                    ground_, owners_, planned_.size());
     FillCosts costs(layout, kinds_, seasonOf(task_.yard.settings), task_.limits);
@@ -202,12 +219,12 @@ class LayerFill {
     for (std::size_t i = 0; i < kept_.size(); ++i) kinds.push_back(task_.kinds.size() + i);
     joinSameSpecies(kinds);
     costs.rankHeights(kinds);
-    std::vector<double> ground;
-    for (std::size_t i = 0; i < planned_.size(); ++i) ground.push_back(groundFor(i));
-    const int steps = std::clamp(static_cast<int>(planned_.size()) * 220, 4'000, 160'000);
-    anneal(costs, planned_.size(), ground, {warmth, steps, likeness}, chance_, drifts_, kinds,
-           watch_);
-    share(rounds);
+    const auto alike = [&](std::size_t a, std::size_t b) {
+      const double one = groundFor(drifts_[a]), other = groundFor(drifts_[b]);
+      return std::max(one, other) <= likeness * std::min(one, other);
+    };
+    anneal(costs, planned_.size(), {warmth, annealingSteps(planned_.size()), alike}, chance_,
+           drifts_, kinds, watch_);
   }
   // A kept drift of a species of the list is that kind.
   void joinSameSpecies(Assignment& kinds) const {
@@ -228,7 +245,8 @@ class LayerFill {
     const double room = ground * kDensity * task_.cover / task_.kinds[drift.kind].ground;
     if (room < 0.5) return isOnly(spot) ? 1 : 0;
     if (std::abs(room - drift.count) < 1.2) return drift.count;
-    return std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
+    const int odd = std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
+    return task_.kinds[drift.kind].diseaseProne ? std::min(odd, drift.count) : odd;
   }
 
   [[nodiscard]] std::vector<KeptDrift> plant() {

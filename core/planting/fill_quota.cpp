@@ -101,6 +101,29 @@ void addDrifts(std::vector<PlannedDrift>& drifts, std::size_t kind, double plant
   }
 }
 
+// The most that stand together of a species that disease may take.
+double mostTogether(const FillKind& kind, const FillLimits& limits) {
+  if (!kind.diseaseProne) return 1e9;
+  return std::max(1.0, kind.species->massThatMatters(limits.diseaseMass) - 2.0);
+}
+
+// Disease-prone species stand in many small drifts, which must not come to lie beside one another:
+// the others are parted into drifts small enough to go between.
+double sizeBetweenProne(const DriftsRequest& request, double usual) {
+  constexpr double kMostProne = 0.3;  // of all drifts
+  double prone = 0.0, others = 0.0;
+  for (std::size_t i = 0; i < request.kinds.size(); ++i) {
+    const double plants = request.quota.plants[i];
+    const double most = mostTogether(request.kinds[i], request.limits);
+    if (most < usual)
+      prone += plants / most;
+    else
+      others += plants;
+  }
+  if (prone <= 0.0) return usual;
+  return std::min(usual, std::max(others * kMostProne / (prone * (1.0 - kMostProne)), 0.4 * usual));
+}
+
 // The most of all plants that a list can come to when none of its species, genera and families is
 // over its limit.
 double reachable(const std::vector<FillKind>& kinds, const FillLimits& limits) {
@@ -158,16 +181,14 @@ std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance
   std::vector<PlannedDrift> drifts;
   if (request.quota.total <= 0.0) return drifts;
   const double meanSpacing = std::sqrt(request.area / request.quota.total * 2.0 / std::sqrt(3.0));
-  const double usual = usualDriftSize(request.quota.total, request.wildness);
+  const double usual =
+      sizeBetweenProne(request, usualDriftSize(request.quota.total, request.wildness));
   // In a bed large enough each species is planted, however little of it is asked for.
   const double least = request.kinds.size() <= mostSpeciesIn(request.quota.total) ? 1.0 : 0.0;
   for (std::size_t i = 0; i < request.kinds.size(); ++i) {
     const FillKind& kind = request.kinds[i];
     const double plants = std::max(least, request.quota.plants[i]);
-    const double most =
-        kind.diseaseProne
-            ? std::max(1.0, kind.species->massThatMatters(request.limits.diseaseMass) - 2.0)
-            : 1e9;
+    const double most = mostTogether(kind, request.limits);
     const double size = std::min(most, sizeFor(kind, usual, meanSpacing));
     if (plants < 0.35) continue;
     addDrifts(drifts, i, plants, size, most, request.wildness, chance);

@@ -13,37 +13,11 @@
 #include "core/planting/fill_quota.h"
 #include "core/planting/fill_spots.h"
 #include "core/planting/measures.h"
+#include "core/planting/planted_kinds.h"
 
 namespace tussock {
 
 namespace {
-
-// The main drifts of a bed whose species are known, with their kinds.
-struct Scored {
-  std::vector<const Drift*> drifts;
-  std::vector<FillKind> kinds;
-  Assignment assignment;
-  double plants = 0.0;
-};
-
-Scored scoredOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
-  Scored scored;
-  std::vector<const Species*> species;
-  for (const Drift* drift : driftsIn(yard, bed)) {
-    // A matrix is ground that drifts lie on, judged by none of what is asked of them.
-    if (drift->layer != Layer::Main || drift->plants.empty() || drift->pattern == Pattern::Matrix)
-      continue;
-    const Species* known = catalogue.find(drift->species);
-    if (known == nullptr) continue;
-    const auto at = std::find(species.begin(), species.end(), known);
-    scored.assignment.push_back(static_cast<std::size_t>(at - species.begin()));
-    if (at == species.end()) species.push_back(known);
-    scored.drifts.push_back(drift);
-    scored.plants += static_cast<double>(drift->plants.size());
-  }
-  scored.kinds = kindsOf(species, yard.settings);
-  return scored;
-}
 
 // The angle between two lines, 0 to 90 degrees.
 double degreesBetween(Angle a, Angle b) {
@@ -57,7 +31,8 @@ double outside(double value, double low, double high, double slack) {
 
 class DriftTerms {
  public:
-  DriftTerms(const Scored& scored, const Bed& bed, double wildness) : scored_(scored), grain_(bed) {
+  DriftTerms(const PlantedKinds& scored, const Bed& bed, double wildness)
+      : scored_(scored), grain_(bed) {
     usual_ = usualDriftSize(scored.plants, wildness);
   }
 
@@ -90,7 +65,7 @@ class DriftTerms {
         slant_ += outside(degreesBetween(shape->axis, grain_.at(shape->centre)), 20.0, 45.0, 20.0);
   }
 
-  const Scored& scored_;
+  const PlantedKinds& scored_;
   BedGrain grain_;
   double usual_ = 7.0;
   double even_ = 0.0, counted_ = 0.0, size_ = 0.0;
@@ -105,7 +80,7 @@ double excess(const std::map<std::size_t, double>& groups, double plants, double
   return std::clamp((most - fair) / fair, 0.0, 1.0);
 }
 
-void addShares(const Scored& scored, const FillLimits& limits, TermSums& sums) {
+void addShares(const PlantedKinds& scored, const FillLimits& limits, TermSums& sums) {
   std::map<std::size_t, double> species, genera, families;
   double grassy = 0.0;
   for (std::size_t i = 0; i < scored.drifts.size(); ++i) {
@@ -127,7 +102,7 @@ void addShares(const Scored& scored, const FillLimits& limits, TermSums& sums) {
 }
 
 // Plants of disease-prone species that touch, beyond the limit.
-double diseaseBadness(const Scored& scored, const Layout& layout, const FillLimits& limits) {
+double diseaseBadness(const PlantedKinds& scored, const Layout& layout, const FillLimits& limits) {
   double prone = 0.0, bad = 0.0;
   for (std::size_t i = 0; i < scored.drifts.size(); ++i) {
     if (!scored.kinds[scored.assignment[i]].diseaseProne) continue;
@@ -169,14 +144,14 @@ BedScorer::BedScorer(const Yard& yard, const Catalogue& catalogue, const SunMap*
     : catalogue_(catalogue), bed_(id), wildness_(wildness), limits_(limits) {
   const Bed* bed = yard.beds.find(id);
   if (bed == nullptr) return;
-  const Scored scored = scoredOf(yard, catalogue, id);
+  const PlantedKinds scored = plantedKinds(yard, catalogue, id);
   if (!scored.drifts.empty()) layout_ = layoutOf({yard, *bed, {sun}, limits.sight, scored.drifts});
 }
 
 FillScore BedScorer::score(const Yard& yard) const {
   const Bed* bed = yard.beds.find(bed_);
   if (bed == nullptr) return {};
-  const Scored scored = scoredOf(yard, catalogue_, bed_);
+  const PlantedKinds scored = plantedKinds(yard, catalogue_, bed_);
   if (scored.drifts.empty() || scored.drifts.size() != layout_.spots.size()) return {};
   FillCosts costs(layout_, scored.kinds, seasonOf(yard.settings), limits_);
   costs.rankHeights(scored.assignment);

@@ -40,6 +40,7 @@ class BedScorer {
             double wildness, const FillLimits& limits);
   // Of a yard with the same drifts and plants in the bed.
   [[nodiscard]] FillScore score(const Yard& yard) const;
+  [[nodiscard]] const Layout& layout() const { return layout_; }  // of the main drifts
 
  private:
   const Catalogue& catalogue_;

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+// The layers under the main one are planted here and there, not all over.
+#pragma once
+
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/planting/arrangements.h"
+#include "core/planting/fill_ground.h"
+#include "core/planting/fill_random.h"
+
+namespace tussock {
+
+struct ScatterRequest {
+  double plants = 0.0;            // to be left, about
+  bool proposed = false;          // nobody asked for each of the species
+  std::set<std::string> there{};  // species of which the bed has a drift already
+};
+// Some of the drifts, nearer the people who look rather than farther: bare soil shows there, and
+// what is low is seen. Of each species that was asked for one drift at least.
+[[nodiscard]] std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts,
+                                               ScatterRequest request, const FillGround& ground,
+                                               Chance& chance);
+
+}  // namespace tussock
