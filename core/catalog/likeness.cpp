@@ -10,6 +10,7 @@
 #include "core/catalog/bloom.h"
 #include "core/catalog/fact_words.h"
 #include "core/catalog/oklab.h"
+#include "core/catalog/week_range.h"
 
 namespace tussock {
 
@@ -48,7 +49,7 @@ double colourLikeness(const Species& a, const Species& b) {
   return std::max(0.0, 1.0 - distance / kOtherColour);
 }
 
-std::string monthsOf(const Species& species) {
+std::string monthsInFlower(const Species& species) {
   static constexpr std::array<std::string_view, 12> kMonths{
       "January", "February", "March",     "April",   "May",      "June",
       "July",    "August",   "September", "October", "November", "December"};
@@ -56,6 +57,14 @@ std::string monthsOf(const Species& species) {
   if (!months) return "never in flower";
   return fmt::format("in flower {} to {}", kMonths[static_cast<std::size_t>(months->first - 1)],
                      kMonths[static_cast<std::size_t>(months->last - 1)]);
+}
+
+// In months, or in weeks of the year where the months are the same.
+std::string otherWeeks(const Species& of, const Species& with) {
+  const std::string was = monthsInFlower(of), is = monthsInFlower(with);
+  const auto weeksOf = of.bloomWeeks(), weeksWith = with.bloomWeeks();
+  if (was != is || !weeksOf || !weeksWith) return fmt::format("{}, not {}", is, was);
+  return fmt::format("in flower {}, not {}", formatWeeks(*weeksWith), formatWeeks(*weeksOf));
 }
 
 // "full sun or part shade".
@@ -96,8 +105,7 @@ std::vector<std::string> differencesOf(const Species& of, const Species& with, U
                                 formatPlantSize(of.height(), units)));
   if (of.habit != with.habit)
     words.push_back(fmt::format("a {} in place of a {}", wordOf(with.habit), wordOf(of.habit)));
-  if (likeness.weeks < kMuch)
-    words.push_back(fmt::format("{}, not {}", monthsOf(with), monthsOf(of)));
+  if (likeness.weeks < kMuch) words.push_back(otherWeeks(of, with));
   if (likeness.colour < kMuch && of.flowerColourWord != with.flowerColourWord)
     words.push_back(fmt::format("{} in place of {}", with.flowerColourWord, of.flowerColourWord));
   if (likeness.sun < kMuch)
