@@ -36,12 +36,9 @@ void expectPlanted(const Species& species, const Yard& yard) {
   throw UsageError("No drift in this yard is of " + species.botanicalName + ".");
 }
 
-// Of a Substitute or a Substitution.
-template <class Made>
-void tellGround(const Made& made, UnitSystem units, std::ostream& out) {
-  for (const std::string& words :
-       {groundChangeWords(made.groundBefore, made.groundAfter, units), noPlaceWords(made.noPlace)})
-    if (!words.empty()) out << "  " << words << '\n';
+void tellGround(const Substitution& done, UnitSystem units, std::ostream& out) {
+  const std::string words = groundWords(done, units);
+  if (!words.empty()) out << "  " << words << '\n';
 }
 
 void printJson(const std::vector<Substitute>& found, std::ostream& out) {
@@ -50,11 +47,14 @@ void printJson(const std::vector<Substitute>& found, std::ostream& out) {
     list.push_back({{"botanical_name", one.species->botanicalName},
                     {"common_name", one.species->commonName},
                     {"likeness", one.likeness},
-                    {"plants_before", one.before},
-                    {"plants_after", one.after},
-                    {"plants_without_place", one.noPlace},
-                    {"ground_before_m2", one.groundBefore.squareMetres()},
-                    {"ground_after_m2", one.groundAfter.squareMetres()},
+                    {"points", one.points},
+                    {"plants_before", plantsBefore(one.done)},
+                    {"plants_after", plantsAfter(one.done)},
+                    {"plants_without_place", one.done.noPlace},
+                    {"drifts_without_place", one.done.withoutPlace},
+                    {"ground_before_m2", one.done.groundBefore.squareMetres()},
+                    {"ground_after_m2", one.done.groundAfter.squareMetres()},
+                    {"ground_bare_share", bareShare(one.done)},
                     {"differences", one.differences},
                     {"findings_caused", one.causedTexts},
                     {"findings_worsened", one.worsenedTexts}});
@@ -71,8 +71,9 @@ void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostr
   for (const Substitute& one : found) {
     out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
                        one.species->botanicalName, one.species->commonName, one.likeness,
-                       counted(static_cast<std::size_t>(one.after), "plant"), one.before);
-    tellGround(one, units, out);
+                       counted(static_cast<std::size_t>(plantsAfter(one.done)), "plant"),
+                       plantsBefore(one.done));
+    tellGround(one.done, units, out);
     if (!one.differences.empty())
       out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
     tellFindings(one, out);
@@ -87,8 +88,9 @@ ExitCode tell(const YardFile& file, const Species& species, const Catalogue& fac
   options.json ? printJson(found, console.out)
                : printText(found, file.yard().settings.units, console.out);
   if (found.empty())
-    console.err << "No species suits the beds in its place, or its drifts are locked or stand "
-                   "there already.\n";
+    console.err
+        << "No species suits the beds and finds a place in them, or its drifts are locked or stand "
+           "there already.\n";
   return ExitCode::Done;
 }
 
@@ -100,15 +102,16 @@ ExitCode put(YardFile& file, const Species& species, const Species& with, const 
   const Substitution done = substitute(file.yard(), species.botanicalName, with, file.ids());
   if (done.edit.empty()) {
     console.err << "Nothing was changed: the drifts of " << species.botanicalName
-                << " are locked, stand there already, or have no plants.\n";
+                << (done.withoutPlace > 0
+                        ? " have no place for even one plant of it by the rules, are locked, or "
+                          "stand there already.\n"
+                        : " are locked, stand there already, or have no plants.\n");
     return ExitCode::File;
   }
   file.commit(carrying(plants.layers(file.yard()), done.edit, file.ids()));
-  int before = 0, after = 0;
-  for (const CountChange& drift : done.drifts) before += drift.before, after += drift.after;
   console.out << fmt::format("{}: {} in place of {}, in {}\n", done.edit.label,
-                             counted(static_cast<std::size_t>(after), "plant"), before,
-                             counted(done.drifts.size(), "drift"));
+                             counted(static_cast<std::size_t>(plantsAfter(done)), "plant"),
+                             plantsBefore(done), counted(done.drifts.size(), "drift"));
   tellGround(done, file.yard().settings.units, console.out);
   tellFindings(told, console.out);
   if (done.keptAsTheyAre > 0)

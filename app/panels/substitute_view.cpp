@@ -70,10 +70,11 @@ void SubstituteView::refresh() {
 void SubstituteView::showFound() {
   const auto& found = substitutes_.found();
   said_->setText(found.empty()
-                     ? tr("No species suits the beds in its place, or its drifts are locked or "
-                          "stand there already.")
-                     : tr("Most alike first. Each takes the ground of all its drifts; locked ones "
-                          "and those that stand there already stay."));
+                     ? tr("No species suits the beds and finds a place in them, or its drifts are "
+                          "locked or stand there already.")
+                     : tr("Best first: most alike, with least ground left bare. Each takes the "
+                          "ground of all its drifts; locked ones and those that stand there "
+                          "already stay."));
   rows_ = new QWidget(this);
   auto* column = new QVBoxLayout(rows_);
   column->setContentsMargins(0, 0, 0, 0);
@@ -121,14 +122,11 @@ QWidget* SubstituteView::rowFor(const Substitute& one) {
 
 QString SubstituteView::countWords(const Substitute& one) const {
   const QString plants = tr("%1 plants in place of %2; %3 of 100 alike.")
-                             .arg(one.after)
-                             .arg(one.before)
+                             .arg(plantsAfter(one.done))
+                             .arg(plantsBefore(one.done))
                              .arg(qRound(one.likeness));
-  const QString ground =
-      text(groundChangeWords(one.groundBefore, one.groundAfter, document_.yard().settings.units));
-  QStringList words{plants, ground, text(noPlaceWords(one.noPlace))};
-  words.removeAll(QString());
-  return words.join(QLatin1Char(' '));
+  const QString ground = text(groundWords(one.done, document_.yard().settings.units));
+  return ground.isEmpty() ? plants : plants + QLatin1Char(' ') + ground;
 }
 
 QString SubstituteView::causedWords(const Substitute& one) const {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <set>
 
 #include <fmt/format.h>
@@ -12,6 +13,7 @@
 #include "core/catalog/place.h"
 #include "core/checks/describe.h"
 #include "core/edit/draft.h"
+#include "core/planting/replant_drift.h"
 #include "core/planting/reshape_drift.h"
 #include "core/units/measure_text.h"
 
@@ -31,19 +33,6 @@ bool canChange(const Drift& drift) {
 int countOnGround(const Drift& drift, const Species& with) {
   return countFor(drift.pattern, with.spacing,
                   areaFor(drift.pattern, drift.spacing, sizeOf(drift)));
-}
-
-// The yard with the drift's plants set out anew as the other species, ids kept.
-Yard withDrift(const Yard& yard, const Drift& drift, const Species& with, IdSource& ids) {
-  Drift changed = drift;
-  changed.species = with.botanicalName;
-  changed.layer = with.usualLayer();
-  Draft draft(yard);
-  draft.put(changed);
-  DriftShape shape = shapeOf(changed);
-  shape.spacing = with.spacing;
-  shape.count = countOnGround(drift, with);
-  return apply(draft.yard(), reshapeDrift(draft.yard(), drift.id, shape, ids).edit);
 }
 
 void renameInLists(Draft& draft, std::string_view species, const Species& with) {
@@ -83,20 +72,48 @@ bool suitsAll(const Species& species, const CheckInput& input,
   });
 }
 
-std::vector<const Species*> mostAlike(const CheckInput& input, const Species& of,
-                                      std::size_t count) {
+struct Candidate {
+  const Species* species = nullptr;
+  double likeness = 0.0;  // 0 to 100
+  Substitution done;
+
+  [[nodiscard]] double points() const { return pointsOf(likeness, bareShare(done)); }
+};
+
+// Those that suit, the most alike first.
+std::vector<Candidate> mostAlike(const CheckInput& input, const Species& of) {
   const auto beds = bedsWith(input.yard, of.botanicalName);
-  std::vector<std::pair<double, const Species*>> found;
+  std::vector<Candidate> found;
   for (const Species& one : input.facts.species())
     if (one.botanicalName != of.botanicalName && !beds.empty() && suitsAll(one, input, beds))
-      found.emplace_back(likenessOf(of, one).points(), &one);
+      found.push_back({&one, likenessOf(of, one).points(), {}});
   std::stable_sort(found.begin(), found.end(),
-                   [](const auto& a, const auto& b) { return a.first > b.first; });
-  if (found.size() > count) found.resize(count);
-  std::vector<const Species*> species;
-  species.reserve(found.size());
-  for (const auto& [points, one] : found) species.push_back(one);
-  return species;
+                   [](const auto& a, const auto& b) { return a.likeness > b.likeness; });
+  return found;
+}
+
+Substitution lookedAt(const Yard& yard, const Species& of, const Species& with) {
+  IdSource ids(largestId(yard) + 1);  // for looking only
+  return substitute(yard, of.botanicalName, with, ids);
+}
+
+// The `count` of most points. Bare ground only takes points away, so the trial ends where even the
+// likeness of the next would not do.
+std::vector<Candidate> bestOf(const CheckInput& input, const Species& of, std::size_t count,
+                              const std::stop_token& stop) {
+  std::vector<Candidate> best;
+  for (Candidate& next : mostAlike(input, of)) {
+    if (stop.stop_requested()) break;
+    if (best.size() >= count && (count == 0 || best.back().points() >= next.likeness)) break;
+    next.done = lookedAt(input.yard, of, *next.species);
+    if (next.done.edit.empty()) continue;
+    const auto place = std::find_if(best.begin(), best.end(), [&](const Candidate& other) {
+      return other.points() < next.points();
+    });
+    best.insert(place, std::move(next));
+    if (best.size() > count) best.pop_back();
+  }
+  return best;
 }
 
 using FindingsByKey = std::map<std::string, Finding>;
@@ -140,26 +157,15 @@ void addFindings(Substitute& result, const CheckInput& after, const FindingsByKe
   result.worsenedTexts = textsOf(result.worsened, after);
 }
 
-Substitute described(const CheckInput& input, const Species& of, const Species& with,
+Substitute described(const CheckInput& input, const Species& of, Candidate candidate,
                      const FindingsByKey& before) {
-  IdSource ids(largestId(input.yard) + 1);  // for looking only
-  Substitution done = substitute(input.yard, of.botanicalName, with, ids);
-  Substitute result{&with,
-                    likenessOf(of, with).points(),
-                    differencesOf(of, with, input.yard.settings.units),
-                    std::move(done.drifts),
-                    0,
-                    0,
-                    done.noPlace,
-                    done.groundBefore,
-                    done.groundAfter,
-                    {},
-                    {},
-                    {},
-                    {}};
-  for (const CountChange& drift : result.drifts)
-    result.before += drift.before, result.after += drift.after;
-  const Yard after = apply(input.yard, done.edit);
+  Substitute result;
+  result.species = candidate.species;
+  result.likeness = candidate.likeness;
+  result.points = candidate.points();
+  result.differences = differencesOf(of, *candidate.species, input.yard.settings.units);
+  result.done = std::move(candidate.done);
+  const Yard after = apply(input.yard, result.done.edit);
   addFindings(result, {after, input.facts, input.sun}, before);
   return result;
 }
@@ -177,49 +183,64 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
       ++result.keptAsTheyAre;
       continue;
     }
-    after = withDrift(after, drift, with, ids);
-    const Drift& changed = *after.drifts.find(drift.id);
-    result.drifts.push_back({drift.id, sizeOf(drift), sizeOf(changed)});
-    result.noPlace += std::max(0, countOnGround(drift, with) - sizeOf(changed));
+    const int wanted = countOnGround(drift, with);
+    const DriftEdit made = replantDrift(after, drift.id, with, wanted, ids);
+    if (made.fitted == 0) {
+      ++result.withoutPlace;
+      result.groundWithoutPlace += groundOf(drift);
+      continue;
+    }
+    after = apply(after, made.edit);
+    result.drifts.push_back({drift.id, sizeOf(drift), made.fitted});
+    result.noPlace += std::max(0, wanted - made.fitted);
     result.groundBefore += groundOf(drift);
-    result.groundAfter += groundOf(changed);
+    result.groundAfter += groundOf(*after.drifts.find(drift.id));
   }
   if (result.drifts.empty()) return result;
   Draft draft(after);
   takeCode(draft, with.botanicalName, ids);
-  if (result.keptAsTheyAre == 0) renameInLists(draft, species, with);
+  if (result.keptAsTheyAre + result.withoutPlace == 0) renameInLists(draft, species, with);
   result.edit = difference(yard, draft.yard(),
                            fmt::format("Put {} in place of {}", with.botanicalName, species));
   return result;
 }
 
-std::string groundChangeWords(Area before, Area after, UnitSystem units) {
-  const std::string was = formatArea(before, units), is = formatArea(after, units);
-  return was == is ? std::string() : fmt::format("They take {} in place of {}.", is, was);
+int plantsBefore(const Substitution& done) {
+  return std::accumulate(done.drifts.begin(), done.drifts.end(), 0,
+                         [](int sum, const CountChange& drift) { return sum + drift.before; });
 }
 
-std::string noPlaceWords(int noPlace) {
-  return noPlace == 0
-             ? std::string()
-             : fmt::format("As many as find a place; the same ground would come to {} more.",
-                           noPlace);
+int plantsAfter(const Substitution& done) {
+  return std::accumulate(done.drifts.begin(), done.drifts.end(), 0,
+                         [](int sum, const CountChange& drift) { return sum + drift.after; });
+}
+
+double bareShare(const Substitution& done) {
+  const double all = (done.groundBefore + done.groundWithoutPlace).squareMetres();
+  return all > 0.0 ? std::max(0.0, 1.0 - done.groundAfter.squareMetres() / all) : 0.0;
+}
+
+double pointsOf(double likeness, double bare) {
+  return likeness - kBareGround * bare;
 }
 
 std::vector<Substitute> substitutesFor(const CheckInput& input, std::string_view species,
                                        std::size_t count, const std::stop_token& stop) {
   const Species* of = input.facts.find(species);
   if (of == nullptr) return {};
-  const auto candidates = mostAlike(input, *of, count);
-  if (candidates.empty()) return {};
+  std::vector<Candidate> best = bestOf(input, *of, count, stop);
+  if (best.empty()) return {};
   const FindingsByKey before = findingsOf(input);
   std::vector<Substitute> all;
-  for (const Species* with : candidates)
-    if (!stop.stop_requested()) all.push_back(described(input, *of, *with, before));
+  for (Candidate& one : best)
+    if (!stop.stop_requested()) all.push_back(described(input, *of, std::move(one), before));
   return all;
 }
 
 Substitute substituteBy(const CheckInput& input, const Species& of, const Species& with) {
-  return described(input, of, with, findingsOf(input));
+  return described(input, of,
+                   {&with, likenessOf(of, with).points(), lookedAt(input.yard, of, with)},
+                   findingsOf(input));
 }
 
 }  // namespace tussock

@@ -25,36 +25,48 @@ struct Substitution {
   ChangeSet edit;  // one edit, empty when no drift can take the species
   std::vector<CountChange> drifts;
   int keptAsTheyAre = 0;           // drifts that are locked or stand there already
-  int noPlace = 0;                 // plants that the ground comes to and that found no place
-  Area groundBefore, groundAfter;  // what those drifts cover at their spacing
+  int withoutPlace = 0;            // drifts in which not one plant finds a place; they stay
+  int noPlace = 0;                 // plants that the others' ground comes to, without a place
+  Area groundBefore, groundAfter;  // what the drifts that change cover at their spacing
+  Area groundWithoutPlace;         // what those in which none finds a place cover
 };
 // Each drift of the species keeps its ground: so many of the other species as that takes at its own
-// spacing, an odd number. Ids that stay are kept; the species takes a plan code if needed, and the
-// one replaced keeps its own. Bed plant lists name the other species instead.
+// spacing, an odd number, or as many as find a place by the placement rules. One in which not one
+// does stays as it is. Ids that stay are kept; the species takes a plan code if needed, and the
+// one replaced keeps its own. Bed plant lists name the other species instead, unless a drift stays.
 [[nodiscard]] Substitution substitute(const Yard& yard, std::string_view species,
                                       const Species& with, IdSource& ids);
-// "They take 3.1 m² in place of 4.0 m².", for an odd number of plants at another spacing seldom
-// comes to the same; empty when both read alike.
-[[nodiscard]] std::string groundChangeWords(Area before, Area after, UnitSystem units);
+// In the drifts that change.
+[[nodiscard]] int plantsBefore(const Substitution& done);
+[[nodiscard]] int plantsAfter(const Substitution& done);
 
-// "As many as find a place; the same ground would come to 4 more."; empty for none.
-[[nodiscard]] std::string noPlaceWords(int noPlace);
+// Of the ground that the drifts have, what the other species would not take; 0 to 1. What stays
+// with drifts in which it finds no place counts as well, for the species there cannot be had.
+[[nodiscard]] double bareShare(const Substitution& done);
+// Points taken away when all of the ground would stay bare: half of it bare weighs as much as
+// flowers in none of the same weeks. Ours, see docs/methods-plants.md.
+inline constexpr double kBareGround = 40.0;
+// What the ranking goes by: the likeness, 0 to 100, less what is bare.
+[[nodiscard]] double pointsOf(double likeness, double bareShare);
+
+// What a person is told of the ground: "They take 1.7 m² in place of 2.0 m², which leaves 15 % of
+// the ground bare.", how many plants find no place and how many drifts stay for that. Empty when
+// nothing is other.
+[[nodiscard]] std::string groundWords(const Substitution& done, UnitSystem units);
 
 struct Substitute {
   const Species* species = nullptr;
   double likeness = 0.0;                 // 0 to 100
+  double points = 0.0;                   // likeness less what would be bare
   std::vector<std::string> differences;  // in words
-  std::vector<CountChange> drifts;
-  int before = 0, after = 0;             // plants in all
-  int noPlace = 0;                       // as of Substitution
-  Area groundBefore, groundAfter;        // what they cover at their spacing
+  Substitution done;                     // as it would be
   std::vector<Finding> caused;           // findings that the yard has not got now
   std::vector<std::string> causedTexts;  // the same in words
   // Findings that the yard has now and that would be further from what is asked, as they would be.
   std::vector<Finding> worsened;
   std::vector<std::string> worsenedTexts;
 };
-// The `count` most alike of those that suit every bed concerned, best first. Empty when the
+// The `count` of most points among those that suit every bed concerned, best first. Empty when the
 // catalogue does not know the species or no drift of it can be changed. They point into the
 // catalogue, which must live on. Runs all checks once for each. Stopped, it gives those done by
 // then.

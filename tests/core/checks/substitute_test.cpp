@@ -18,6 +18,7 @@ using test::kConeflower;
 using test::kJoePye;
 using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 
 std::vector<Point> triangle(int rows, double step, Point from) {
   std::vector<Point> places;
@@ -61,9 +62,12 @@ TEST_F(SubstituteTest, TellsTheGroundBeforeAndAfter) {
   const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
   EXPECT_NEAR(done.groundBefore.squareMetres(), 1.949, 0.001);
   EXPECT_NEAR(done.groundAfter.squareMetres(), 1.663, 0.001);
-  EXPECT_EQ(groundChangeWords(done.groundBefore, done.groundAfter, UnitSystem::Metres),
-            "They take 1.66 m² in place of 1.95 m².");
-  EXPECT_EQ(groundChangeWords(done.groundBefore, done.groundBefore, UnitSystem::Metres), "");
+  EXPECT_EQ(groundWords(done, UnitSystem::Metres),
+            "They take 1.66 m² in place of 1.95 m², which leaves 15 % of the ground bare.");
+  EXPECT_NEAR(bareShare(done), 0.147, 0.001);
+  Substitution same = done;
+  same.groundAfter = same.groundBefore;
+  EXPECT_EQ(groundWords(same, UnitSystem::Metres), "");
 }
 
 // By hand: 9 x 0.5² = 25 x 0.3², and 25 such do not find a place on 1.2 x 1.2 m: even without a
@@ -79,8 +83,64 @@ TEST_F(SubstituteTest, TellsHowManyFindNoPlace) {
   ASSERT_EQ(done.drifts.size(), 1u);
   EXPECT_GT(done.noPlace, 0);
   EXPECT_EQ(done.drifts.front().after + done.noPlace, 25);
-  EXPECT_THAT(noPlaceWords(done.noPlace), HasSubstr("As many as find a place"));
-  EXPECT_EQ(noPlaceWords(substitute(yard_, kBergamot, of(kJoePye), ids_).noPlace), "");
+  EXPECT_THAT(groundWords(done, UnitSystem::Metres), HasSubstr("As many as find a place"));
+  EXPECT_THAT(groundWords(substitute(yard_, kBergamot, of(kJoePye), ids_), UnitSystem::Metres),
+              Not(HasSubstr("find a place")));
+}
+
+// Every place of a 10 x 10 m bed is within 35 cm of a plant at 50 cm; of one at 1.6 m such a plant
+// keeps 0.85 x (0.5 + 1.6) / 2 = 89 cm. So it finds a place where the middle nine go, none where
+// but one does.
+class CrowdedTest : public SubstituteTest {
+ protected:
+  CrowdedTest() {
+    wide_ = of(kJoePye);
+    wide_.botanicalName = "Eutrochium 'Wide'";
+    wide_.spacing = Length::metres(1.6);
+  }
+  // All of the bed a grid of 50 cm, those within `metres` of its middle a drift of their own.
+  Yard crowded(double metres) {
+    std::vector<Point> own, others;
+    for (double x = 0.5; x < 9.9; x += 0.5)
+      for (double y = 0.5; y < 9.9; y += 0.5)
+        (distance({x, y}, {5.0, 5.0}) < metres ? own : others).push_back({x, y});
+    test::YardBuilder builder;
+    builder.bed("Bed", test::kSquareBed).drift(kBergamot, own).spaced(0.5);
+    drift_ = builder.lastDrift();
+    builder.drift(kAster, others).spaced(0.5);
+    return builder.build();
+  }
+  Species wide_;
+};
+
+TEST_F(CrowdedTest, AFullBedTakesAsManyAsKeepTheRules) {
+  const Yard yard = crowded(0.8);
+  const Substitution done = substitute(yard, kBergamot, wide_, ids_);
+  ASSERT_EQ(done.drifts.size(), 1u);
+  EXPECT_EQ(done.drifts.front(), (CountChange{drift_, 9, 1}));
+  const Yard after = apply(yard, done.edit);
+  const Drift& changed = *after.drifts.find(drift_);
+  EXPECT_EQ(changed.spacing, wide_.spacing);
+  for (const Drift& drift : after.drifts)
+    for (const Plant& plant : drift.plants)
+      if (drift.id != drift_) {
+        EXPECT_GE(distance(plant.at, changed.plants.front().at), 0.85 * 1.05 - 0.001);
+      }
+}
+
+TEST_F(CrowdedTest, ADriftWithNoPlaceForOneStaysAndIsTold) {
+  const Yard yard = crowded(0.1);
+  const Substitution done = substitute(yard, kBergamot, wide_, ids_);
+  EXPECT_TRUE(done.edit.empty());
+  EXPECT_EQ(done.withoutPlace, 1);
+  EXPECT_NEAR(bareShare(done), 1.0, 1e-9);
+  EXPECT_THAT(groundWords(done, UnitSystem::Metres), HasSubstr("1 drift stays as it is"));
+}
+
+// Bare ground counts: 40 points for all of it, so 40 x 0.147 here.
+TEST_F(SubstituteTest, TheRankingTakesOffForBareGround) {
+  const Substitute one = substituteBy({yard_, facts_, nullptr}, of(kBergamot), of(kJoePye));
+  EXPECT_NEAR(one.likeness - one.points, 40.0 * 0.147, 0.05);
 }
 
 TEST_F(SubstituteTest, IsUndoneInOne) {
@@ -114,13 +174,17 @@ TEST_F(SubstituteTest, TheBestIsTheMostAlikeThatSuits) {
   const SunMap sun = test::evenSun(8.0);
   const auto found = substitutesFor({yard_, facts_, &sun}, kBergamot, 3);
   ASSERT_EQ(found.size(), 3u);
-  EXPECT_GE(found[0].likeness, found[1].likeness);
-  EXPECT_GE(found[1].likeness, found[2].likeness);
+  EXPECT_GE(found[0].points, found[1].points);
+  EXPECT_GE(found[1].points, found[2].points);
   for (const Substitute& one : found) {
     EXPECT_NE(one.species->botanicalName, test::kFoamflower);  // shade
-    EXPECT_EQ(one.before, 9);
-    EXPECT_EQ(one.after % 2, 1);
+    EXPECT_EQ(plantsBefore(one.done), 9);
+    EXPECT_EQ(plantsAfter(one.done) % 2, 1);
   }
+  // None that is left out would have come before them.
+  const auto all = substitutesFor({yard_, facts_, &sun}, kBergamot, 99);
+  ASSERT_GT(all.size(), 3u);
+  for (std::size_t i = 0; i < 3; ++i) EXPECT_EQ(all[i].species, found[i].species);
 }
 
 // What the checks say of the yard after, and did not say before.
@@ -180,6 +244,31 @@ TEST(LikenessTest, SaysWhatWouldBeOther) {
       differencesOf(*facts.find(kBergamot), *facts.find(kJoePye), UnitSystem::Metres);
   EXPECT_THAT(words, Contains(HasSubstr("higher: 2")));
   EXPECT_THAT(words, Contains("in flower July to September, not in flower June to August"));
+}
+
+// Two in flower from August to October, one a week before the other: the months would not tell.
+TEST(LikenessTest, TellsWeeksWhereTheMonthsAreTheSame) {
+  const Catalogue facts = test::tinyCatalogue();
+  Species early = *facts.find(kAster), late = early;
+  early.bloomFirstMonth = late.bloomFirstMonth = 8;
+  early.bloomLastMonth = late.bloomLastMonth = 10;
+  early.bloomFirstWeek = 31, early.bloomLastWeek = 40;
+  late.bloomFirstWeek = 34, late.bloomLastWeek = 43;
+  EXPECT_THAT(differencesOf(early, late, UnitSystem::Metres),
+              Contains("in flower weeks 34 to 43, not weeks 31 to 40"));
+}
+
+// No proposal says of a plant that it is in flower when the other is, and is not.
+TEST(LikenessTest, NeverTellsTheSameOfBoth) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  for (const Species& of : facts.species())
+    for (const Species& with : facts.species())
+      for (const std::string& words : differencesOf(of, with, UnitSystem::FeetInches)) {
+        const auto at = words.find(", not ");
+        if (!words.starts_with("in flower") || at == std::string::npos) continue;
+        EXPECT_FALSE(words.substr(0, at).ends_with(words.substr(at + 6)))
+            << of.botanicalName << ", " << with.botanicalName << ": " << words;
+      }
 }
 
 }  // namespace

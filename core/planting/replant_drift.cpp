@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/replant_drift.h"
+
+#include <fmt/format.h>
+
+#include "core/planting/drift_plants.h"
+#include "core/planting/own_ground.h"
+
+namespace tussock {
+
+namespace {
+
+std::vector<Point> placesFor(const Yard& yard, const GrowRequest& request,
+                             const std::vector<Point>& old) {
+  std::vector<Point> places = growDrift(yard, request).places;
+  if (static_cast<int>(places.size()) == request.count) return places;
+  std::vector<Point> own = placesOnOwnGround(yard, request, old);
+  return own.size() > places.size() ? own : places;
+}
+
+}  // namespace
+
+DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int count,
+                       IdSource& ids) {
+  const int asked = oddCount(count);
+  const DriftEdit nothing{{}, id, asked, 0};
+  const Drift* found = yard.drifts.find(id);
+  if (found == nullptr || found->locked || found->existing()) return nothing;
+  Drift drift = *found;
+  drift.species = with.botanicalName;
+  drift.layer = with.usualLayer();
+  drift.spacing = with.spacing;
+  const auto places = placesFor(yard, requestFor(drift, asked), positionsOf(*found));
+  if (places.empty()) return nothing;
+  drift.plants = withIds(found->plants, places, ids);
+  const int fitted = static_cast<int>(drift.plants.size());
+  Draft draft(yard);
+  draft.put(std::move(drift));
+  return {draft.finish(fmt::format("Replant drift as {}", with.commonName)), id, asked, fitted};
+}
+
+}  // namespace tussock

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// Another species in the place of a drift's own.
+#pragma once
+
+#include "core/planting/edit_drift.h"
+
+namespace tussock {
+
+// Sets the drift out anew as `count` plants of the species, at its spacing and in its layer; an
+// even count is taken as the odd below it. Ids that stay are kept. Where growing about the middle
+// finds few places, as in a bed that is full, the ground that the drift has is searched closely,
+// its own places first, by the same rules. `fitted` is an odd number, or 0 with no edit when not
+// one plant finds a place. No edit for locked drifts and for plants that stand there already.
+[[nodiscard]] DriftEdit replantDrift(const Yard& yard, Id<Drift> drift, const Species& with,
+                                     int count, IdSource& ids);
+
+}  // namespace tussock
