@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include "core/store/blob_table.h"
+#include "core/store/history_step.h"
 #include "core/store/history_table.h"
 #include "core/store/opening.h"
 #include "core/store/pending_pictures.h"
@@ -140,7 +141,7 @@ std::optional<std::string> YardFile::State::step(HistoryTable::State to) {
     const ChangeSet edit = history.edit(entry->number);
     history.mark(entry->number, to);
     try {
-      advance(transaction, apply(yard, undoing ? inverse(edit) : edit));
+      advance(transaction, undoing ? takenBack(yard, edit) : doneAgain(yard, edit));
     } catch (const EditConflict& conflict) {
       throw damaged(path, conflict.what());
     }

@@ -68,7 +68,8 @@ class YardFile {
   // edit again. EditConflict when the change set was not made for yard(). Whatever is thrown, file
   // and yard() are as they were.
   void commit(const ChangeSet& edit);
-  // The label of the edit undone or redone; nothing when there is none. Durable on return.
+  // The label of the edit undone or redone; nothing when there is none. Durable on return. Plan
+  // codes that the edit issued stay issued.
   std::optional<std::string> undo();
   std::optional<std::string> redo();
   // The number of the edit that undo takes back next; 0 when there is none.

@@ -114,6 +114,17 @@ TEST(YardFile, NewCommitDropsWhatCouldBeRedone) {
   EXPECT_THAT(file.verify(), IsEmpty());
 }
 
+// The yard, and no more than codes issued since beside it: those stay.
+void expectTakenBackTo(const Yard& yard, Yard found) {
+  for (const PlanCode& code : yard.planCodes) {
+    const PlanCode* kept = found.planCodes.find(code.id);
+    ASSERT_NE(kept, nullptr);
+    EXPECT_EQ(*kept, code);
+  }
+  found.planCodes = yard.planCodes;
+  EXPECT_EQ(found, yard);
+}
+
 // Rows written one by one must come to the same as the yard in memory, whatever the edit.
 TEST(YardFile, RandomEditsReadBackEqualAndUndo) {
   for (unsigned seed = 1; seed <= 12; ++seed) {
@@ -133,7 +144,7 @@ TEST(YardFile, RandomEditsReadBackEqualAndUndo) {
     EXPECT_THAT(file.verify(), IsEmpty());
     for (std::size_t i = yards.size() - 1; i-- > 0;) {
       file.undo();
-      EXPECT_EQ(YardFile::open(file.path()).yard(), yards[i]);
+      expectTakenBackTo(yards[i], YardFile::open(file.path()).yard());
     }
     EXPECT_THAT(file.verify(), IsEmpty());
   }
