@@ -15,6 +15,12 @@ namespace tussock {
 
 namespace {
 
+// A letter, or the sign of a hybrid.
+bool beginsAsAName(std::string_view name) {
+  const auto first = static_cast<unsigned char>(name.front());
+  return std::isalpha(first) != 0 || first > 127;
+}
+
 void readNames(RowCells& cells, Species& species) {
   species.botanicalName = cells.name("botanical_name");
   species.family = cells.name("family");
@@ -24,7 +30,11 @@ void readNames(RowCells& cells, Species& species) {
   species.otherNames = cells.parts("other_names", ';');
   species.spanishName = cells.text("common_name_es");
   species.usdaSymbol = cells.text("usda_symbol");
-  if (!species.botanicalName.empty() && species.genus != genusOf(species.botanicalName))
+  if (species.botanicalName.empty() || species.genus == genusOf(species.botanicalName)) return;
+  if (!beginsAsAName(species.botanicalName))
+    cells.fail("botanical_name",
+               "a botanical name: a genus and a species, such as Monarda fistulosa");
+  else
     cells.fail("genus", "the first word of the botanical name");
 }
 
@@ -79,6 +89,34 @@ void readSizes(RowCells& cells, Species& species) {
   readFoliage(cells, species);
 }
 
+// Flowers may last over the New Year, but half a year at most: none known to us does longer, while
+// ends that were taken for each other nearly always come to more (common practice).
+bool isTooLong(int first, int last, int inYear) {
+  return last < first && last - first + inYear + 1 > inYear / 2;
+}
+
+void checkBloomOrder(RowCells& cells, const Species& species) {
+  const auto check = [&](std::string_view low, int first, std::string_view high, int last,
+                         int inYear) {
+    if (isTooLong(first, last, inYear))
+      cells.fail(high, fmt::format("{} ({}) or more; over the New Year flowers last half a year "
+                                   "at most",
+                                   low, first));
+  };
+  if (species.bloomFirstMonth && species.bloomLastMonth)
+    check("bloom_start_month", *species.bloomFirstMonth, "bloom_end_month", *species.bloomLastMonth,
+          12);
+  if (species.bloomFirstWeek && species.bloomLastWeek)
+    check("bloom_start_week", *species.bloomFirstWeek, "bloom_end_week", *species.bloomLastWeek,
+          kWeeksInYear);
+  // One end by month and the other by week.
+  if (const auto weeks = species.bloomWeeks();
+      weeks && species.bloomFirstWeek.has_value() != species.bloomLastWeek.has_value())
+    check("the first week", weeks->first + 1,
+          species.bloomLastWeek ? "bloom_end_week" : "bloom_end_month", weeks->last + 1,
+          kWeeksInYear);
+}
+
 void readBloom(RowCells& cells, Species& species) {
   species.bloomFirstMonth = cells.whole("bloom_start_month", 1, 12);
   species.bloomLastMonth = cells.whole("bloom_end_month", 1, 12);
@@ -91,6 +129,8 @@ void readBloom(RowCells& cells, Species& species) {
   if (sound && first != last)
     cells.fail(first ? "bloom_end_month" : "bloom_start_month",
                "a month from 1 to 12, or a week, for the other end of the bloom is given");
+  else if (sound)
+    checkBloomOrder(cells, species);
   species.flowerColourWord = cells.text("flower_color");
   species.flowerColour = cells.colour("flower_hex");
   species.flowerForm = cells.word("flower_form", FlowerForm::None);

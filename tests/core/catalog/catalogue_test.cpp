@@ -75,6 +75,8 @@ TEST(Catalogue, RefusesWhatCannotBe) {
   EXPECT_THAT(onlyError({{"bloom_start_month", "6"}}), HasSubstr("bloom_end_month"));
   EXPECT_THAT(onlyError({{"flower_hex", "mauve"}}), HasSubstr("a colour such as"));
   EXPECT_THAT(onlyError({{"genus", "Bidens"}}), HasSubstr("first word"));
+  EXPECT_THAT(onlyError({{"botanical_name", "+1+2 x"}}),
+              HasSubstr("botanical_name: '+1+2 x' is not a botanical name"));
   EXPECT_THAT(onlyError({{"native_states", "Ohio"}}), HasSubstr("two-letter states"));
   EXPECT_THAT(onlyError({{"sources", "USDA"}}), HasSubstr("source keys"));
   EXPECT_THAT(onlyError({{"light_to_germinate", "maybe"}}), HasSubstr("one of unknown, yes, no"));
@@ -100,6 +102,31 @@ TEST(Catalogue, RefusesRangesOutOfOrder) {
               HasSubstr("is not germination_min_pct (60) or more"));
   EXPECT_THAT(onlyError({{"hardiness_zone_min", "8"}, {"hardiness_zone_max", "3"}}),
               HasSubstr("is not hardiness_zone_min (8) or more"));
+}
+
+TEST(Catalogue, RefusesBloomThatEndsBeforeItStarts) {
+  EXPECT_EQ(onlyError({{"bloom_start_month", "9"}, {"bloom_end_month", "4"}}),
+            "mine.csv, line 2, bloom_end_month: '4' is not bloom_start_month (9) or more; over the "
+            "New Year flowers last half a year at most.");
+  EXPECT_THAT(onlyError({{"bloom_start_month", "6"}, {"bloom_end_month", "5"}}),
+              HasSubstr("is not bloom_start_month (6) or more"));
+  EXPECT_THAT(onlyError({{"bloom_start_month", "4"},
+                         {"bloom_end_month", "5"},
+                         {"bloom_start_week", "21"},
+                         {"bloom_end_week", "16"}}),
+              HasSubstr("bloom_end_week: '16' is not bloom_start_week (21) or more"));
+  EXPECT_THAT(onlyError({{"bloom_start_week", "40"}, {"bloom_end_month", "5"}}),
+              HasSubstr("bloom_end_month: '5' is not the first week (40) or more"));
+}
+
+// The Ozark witch hazel flowers from January to April, the Christmas rose from December to March,
+// the winter jasmine from November on (memory).
+TEST(Catalogue, TakesFlowersThatLastOverTheNewYear) {
+  for (const auto& [first, last] : {std::pair("12", "3"), {"11", "2"}, {"10", "3"}, {"1", "4"}}) {
+    const CatalogueReading reading =
+        read(header() + row({{"bloom_start_month", first}, {"bloom_end_month", last}}));
+    EXPECT_TRUE(reading.errors.empty()) << first << " to " << last;
+  }
 }
 
 TEST(Catalogue, TellsAllThatIsWrongWithARowAtOnce) {
