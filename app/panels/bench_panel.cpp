@@ -194,14 +194,12 @@ QString BenchPanel::reasonsFor(const Species& species) const {
   if (!asked) return {};
   Ranked ranked = rankOf(species, *asked);
   for (const Ranked& one : shown_)
-    if (one.species == &species && !one.overEquals.empty())
-      ranked.reasons.push_back(one.overEquals);
+    if (one.species == &species && !one.overEquals.empty()) ranked.overEquals = one.overEquals;
   if (!ranked.suits())
     return tr("Does not fit %1: %2").arg(placeWords(), joinedReasons(ranked.whyNot));
-  if (ranked.reasons.empty()) return {};
-  return tr("%1 of 100 for %2: %3")
-      .arg(qRound(ranked.points))
-      .arg(placeWords(), joinedReasons(ranked.reasons));
+  const QString told = joinedReasons(toldReasons(ranked));
+  if (told.isEmpty()) return {};
+  return tr("%1 of 100 for %2: %3").arg(qRound(ranked.points)).arg(placeWords(), told);
 }
 
 // From the search field, Down and Enter go on to the cards.

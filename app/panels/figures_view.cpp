@@ -183,8 +183,8 @@ void FiguresView::addRemedy(const Remedy& remedy) {
     add->setObjectName(QStringLiteral("figures-add"));
     add->setProperty("look", QStringLiteral("chip"));
     add->setEnabled(!document_.isReadOnly());
-    add->setToolTip(
-        tr("%1 to the plant list. %2.").arg(text(species.botanicalName), reasonWords(one.reasons)));
+    add->setToolTip(tr("%1 to the plant list. %2.")
+                        .arg(text(species.botanicalName), reasonWords(toldReasons(one))));
     connect(add, &QPushButton::clicked, this,
             [this, name = species.botanicalName] { addToPlantList(document_, bed_, name); });
     flow->addWidget(add);

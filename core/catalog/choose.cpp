@@ -16,7 +16,7 @@ bool isTyped(const Choice& choice) {
 // Without a place nothing is held against a species.
 std::vector<Ranked> unranked(const Catalogue& catalogue) {
   std::vector<Ranked> all;
-  for (const Species& species : catalogue.species()) all.push_back({&species, 0.0, {}, {}, {}, {}});
+  for (const Species& species : catalogue.species()) all.emplace_back().species = &species;
   return all;
 }
 

@@ -23,10 +23,11 @@ constexpr double kWeeksAtMost = 24.0;
 constexpr double kNewLayer = 8.0;  // the layer has nothing yet
 constexpr double kHost = 4.0;
 constexpr double kNectar = 3.0;
-constexpr double kAlready = -15.0;
-constexpr double kOverShare = -10.0;  // of genus or family, limits below
-constexpr double kCrowds = -6.0;
-constexpr double kFlops = -3.0;
+// Points taken away.
+constexpr double kAlready = 15.0;
+constexpr double kOverShare = 10.0;  // of genus or family, limits below
+constexpr double kCrowds = 6.0;
+constexpr double kFlops = 3.0;
 // Species in flower at one time that people ask for (as in the checks, after the Xerces Society).
 constexpr std::size_t kInFlower = 3;
 // Santamour (1990): no more than a fifth of one genus, three tenths of one family.
@@ -51,6 +52,11 @@ class Points {
   void add(double points, std::string reason) {
     ranked_.points += points;
     ranked_.reasons.push_back(std::move(reason));
+  }
+  // What is to be known of it and speaks against it, whether or not it takes points away.
+  void take(double points, std::string reason) {
+    ranked_.points -= points;
+    ranked_.costs.push_back(std::move(reason));
   }
   void finish() { ranked_.points = std::clamp(ranked_.points, 1.0, 100.0); }
 
@@ -83,8 +89,8 @@ double sunShare(double hours, const HoursRange& wanted, const SunProfile& profil
 
 std::string sunWords(double hours, double share, const HoursRange& wanted) {
   const char* how = share >= 1.0          ? "are what it asks for"
-                    : wanted.most >= 24.0 ? "are within what it takes; more suits it better"
-                                          : "are just within what it takes";
+                    : wanted.most >= 24.0 ? "are fewer than suit it best"
+                                          : "are only just within what it takes";
   return fmt::format("{:.1f} hours of sun {}", hours, how);
 }
 
@@ -93,7 +99,11 @@ void addPlace(Points& points, const Species& species, const RankRequest& request
   if (place.sunHours) {
     const HoursRange wanted = hoursWanted(species, request.profile);
     const double share = sunShare(*place.sunHours, wanted, request.profile);
-    points.add(kSun * share, sunWords(*place.sunHours, share, wanted));
+    std::string words = sunWords(*place.sunHours, share, wanted);
+    if (share >= 1.0)
+      points.add(kSun, std::move(words));
+    else
+      points.take(-kSun * share, std::move(words));
   }
   if (place.moisture) points.add(0.0, fmt::format("grows in {} ground", wordOf(*place.moisture)));
   const auto& states = species.nativeStates;
@@ -102,7 +112,8 @@ void addPlace(Points& points, const Species& species, const RankRequest& request
                fmt::format("recorded as native in {} ({})", place.state, nativeRecordOf(species)));
   if (place.deer == DeerAbout::No) return;
   if (species.deerResistant == Answer::Yes) points.add(kDeerLeave, "deer mostly leave it");
-  if (species.deerResistant == Answer::Unknown) points.add(0.0, "whether deer eat it is not known");
+  if (species.deerResistant == Answer::Unknown)
+    points.take(0.0, "whether deer eat it is not known");
 }
 
 int weeksFilled(const Species& species, const Against& against) {
@@ -123,26 +134,26 @@ void addMix(Points& points, const Species& species, const PlantFigures& planted)
     points.add(kNewLayer,
                fmt::format("the {} layer has nothing yet", wordOf(species.usualLayer())));
   if (shareOf(planted.bySpecies, species.botanicalName) > 0.0)
-    points.add(kAlready, "grows here already");
+    points.take(kAlready, "grows here already");
   const double genus = shareOf(planted.byGenus, species.genus);
   if (genus > kGenusShare)
-    points.add(kOverShare,
-               fmt::format("{:.0f} % of the plants are {} already", genus * 100.0, species.genus));
+    points.take(kOverShare,
+                fmt::format("{:.0f} % of the plants are {} already", genus * 100.0, species.genus));
   const double family = shareOf(planted.byFamily, species.family);
   if (family > kFamilyShare)
-    points.add(kOverShare, fmt::format("{:.0f} % of the plants are {} already", family * 100.0,
-                                       species.family));
+    points.take(kOverShare, fmt::format("{:.0f} % of the plants are {} already", family * 100.0,
+                                        species.family));
 }
 
 void addWays(Points& points, const Species& species) {
   if (!species.hostNote.empty()) points.add(kHost, "feeds caterpillars");
   if (!species.nectarNote.empty()) points.add(kNectar, "visited for nectar or pollen");
   if (species.competitiveness == Competitiveness::High)
-    points.add(kCrowds, "crowds its neighbours");
-  if (species.needsSupport == Answer::Yes) points.add(kFlops, "leans without neighbours");
+    points.take(kCrowds, "crowds its neighbours");
+  if (species.needsSupport == Answer::Yes) points.take(kFlops, "leans without neighbours");
   // Of other places, or of states where it is not said which this is.
   if (!species.regulated.empty())
-    points.add(0.0, fmt::format("regulated somewhere: {}", species.regulated));
+    points.take(0.0, fmt::format("regulated somewhere: {}", species.regulated));
 }
 
 Merit meritOf(const Species& species, const Against& against) {
@@ -194,6 +205,14 @@ Ranked ranked(const Species& species, const Against& against) {
 }
 
 }  // namespace
+
+std::vector<std::string> toldReasons(const Ranked& ranked) {
+  if (!ranked.suits()) return ranked.whyNot;
+  std::vector<std::string> told = ranked.reasons;
+  if (!ranked.overEquals.empty()) told.push_back(ranked.overEquals);
+  for (const std::string& cost : ranked.costs) told.push_back("but " + cost);
+  return told;
+}
 
 bool isBetter(const Ranked& a, const Ranked& b) {
   if (a.whyNot.size() != b.whyNot.size()) return a.whyNot.size() < b.whyNot.size();

@@ -32,12 +32,17 @@ struct Ranked {
   const Species* species = nullptr;
   double points = 0.0;               // 0 to 100; 0 for what does not suit
   Merit merit = {};                  // what decides among equals
-  std::vector<std::string> reasons;  // what speaks for and against it, in words
+  std::vector<std::string> reasons;  // what speaks for it, in words
+  std::vector<std::string> costs;    // what speaks against it, and does not leave it out
   std::string overEquals;            // why it goes before the next of as many points, if it does
   std::vector<std::string> whyNot;   // why it is left out; empty when it suits
 
   [[nodiscard]] bool suits() const { return whyNot.empty(); }
 };
+
+// All that is told of one that suits, in one order and with what speaks against it marked: "feeds
+// caterpillars", "but crowds its neighbours". Why it is left out of one that does not.
+[[nodiscard]] std::vector<std::string> toldReasons(const Ranked& ranked);
 
 struct RankRequest {
   Place place;

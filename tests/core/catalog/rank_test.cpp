@@ -85,7 +85,7 @@ TEST_F(Rank, InPartShadeWhatIsListedForItGoesBeforeWhatOnlyTakesIt) {
   request_.place.sunHours = 4.6;
   EXPECT_GT(of("Monarda b").points, of("Monarda a").points);
   EXPECT_EQ(of("Monarda b").points, of("Monarda c").points);
-  EXPECT_THAT(of("Monarda a").reasons, Contains(HasSubstr("more suits it better")));
+  EXPECT_THAT(of("Monarda a").costs, Contains("4.6 hours of sun are fewer than suit it best"));
   EXPECT_THAT(of("Monarda b").reasons, Contains("4.6 hours of sun are what it asks for"));
 }
 
@@ -123,8 +123,23 @@ TEST_F(Rank, WhatIsPlentyAlreadyLoses) {
   plant(test::kConeflower, 10.0);  // all of it Asteraceae
   const Ranked aster = of(kAster);
   EXPECT_LT(aster.points, before + 1e-9);
-  EXPECT_THAT(aster.reasons, Contains("100 % of the plants are Asteraceae already"));
-  EXPECT_THAT(of(test::kConeflower).reasons, Contains("grows here already"));
+  EXPECT_THAT(aster.costs, Contains("100 % of the plants are Asteraceae already"));
+  EXPECT_THAT(of(test::kConeflower).costs, Contains("grows here already"));
+}
+
+TEST_F(Rank, WhatSpeaksAgainstItIsToldAfterWhatSpeaksForItAndMarked) {
+  request_.season = seasonWeeks(Settings{});
+  plant(test::kConeflower, 10.0);
+  Ranked aster = of(kAster);
+  ASSERT_FALSE(aster.reasons.empty());
+  aster.overEquals = "before others that fit as well";
+  const std::vector<std::string> told = toldReasons(aster);
+  ASSERT_EQ(told.size(), aster.reasons.size() + 1 + aster.costs.size());
+  EXPECT_EQ(told.front(), aster.reasons.front());
+  EXPECT_EQ(told[aster.reasons.size()], aster.overEquals);
+  EXPECT_THAT(told, Contains("but 100 % of the plants are Asteraceae already"));
+  for (std::size_t i = 0; i < told.size(); ++i)
+    EXPECT_EQ(told[i].starts_with("but "), i > aster.reasons.size()) << told[i];
 }
 
 TEST_F(Rank, ALayerWithNothingYetGains) {

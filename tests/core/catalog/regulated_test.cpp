@@ -50,7 +50,7 @@ TEST(Regulated, WhatAStateProhibitsIsLeftOutThereAndToldElsewhere) {
   request.place.state = "OH";
   const Ranked told = rankOf(cup, request);
   EXPECT_TRUE(told.suits());
-  EXPECT_THAT(told.reasons, Contains(HasSubstr("regulated somewhere")));
+  EXPECT_THAT(told.costs, Contains(HasSubstr("regulated somewhere")));
 }
 
 }  // namespace
