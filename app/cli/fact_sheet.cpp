@@ -57,6 +57,20 @@ void tellSources(const std::vector<PlantValue>& values, Console& console) {
   }
 }
 
+// "bee balm" is one plant's name and part of the names of others.
+void tellOthersCalledSo(const std::string& name, const Species& shown, const Catalogue& facts,
+                        Console& console) {
+  if (facts.resolve(name) != nullptr) return;
+  std::string others;
+  for (const Species* one : facts.calledAlike(name))
+    if (one != &shown)
+      others +=
+          fmt::format("{}{} ({})", others.empty() ? "" : ", ", one->botanicalName, one->commonName);
+  if (!others.empty())
+    console.err << "Others that '" << name << "' may mean: " << others
+                << ". Write the botanical name for one of them.\n";
+}
+
 }  // namespace
 
 ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const Yard& yard,
@@ -67,6 +81,7 @@ ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const
   for (const PlantValue& one : values) console.out << lineOf(one) << '\n';
   tellBloom(*species, plants.catalogue().hemisphere(), console);
   tellSources(values, console);
+  tellOthersCalledSo(name, *species, plants.catalogue(), console);
   return ExitCode::Done;
 }
 

@@ -31,6 +31,12 @@ void note(ByWords& names, std::string_view name, const Species& species) {
   if (known.empty() || known.back() != &species) known.push_back(&species);
 }
 
+std::string asOneWord(std::string_view name) {
+  std::string all;
+  for (const std::string& word : searchWords(name)) all += word;
+  return all;
+}
+
 }  // namespace
 
 struct Catalogue::Index {
@@ -88,6 +94,19 @@ std::vector<const Species*> Catalogue::named(std::string_view name) const {
   for (const ByWords* names : {&index_->botanical, &index_->common})
     if (const auto at = names->find(words); at != names->end()) return at->second;
   return {};
+}
+
+std::vector<const Species*> Catalogue::calledAlike(std::string_view name) const {
+  const std::string asked = asOneWord(name);
+  std::vector<const Species*> result;
+  const auto holds = [&](const std::string& known) {
+    return asOneWord(known).find(asked) != std::string::npos;
+  };
+  for (const Species& one : *species_)
+    if (!asked.empty() && (holds(one.commonName) || holds(one.spanishName) ||
+                           std::any_of(one.otherNames.begin(), one.otherNames.end(), holds)))
+      result.push_back(&one);
+  return result;
 }
 
 std::vector<const Species*> Catalogue::search(std::string_view words) const {

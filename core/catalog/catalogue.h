@@ -40,6 +40,9 @@ class Catalogue {
   // Every species that goes by this name, whatever its case, accents and marks: one botanical name
   // or synonym, else all that share a common name, another one, or the Spanish name.
   [[nodiscard]] std::vector<const Species*> named(std::string_view name) const;
+  // Every species with a common name, of whatever language, in which this one occurs, written as
+  // one word or as several: "bee balm" in "scarlet beebalm". In order of botanical names.
+  [[nodiscard]] std::vector<const Species*> calledAlike(std::string_view name) const;
   // Answers as one types: every word must occur in a botanical or common name, synonym, family,
   // colour, habit, or be tall/low, dry/moist/wet, sun/part/shade, spring/summer/fall. Best first.
   [[nodiscard]] std::vector<const Species*> search(std::string_view words) const;

@@ -146,6 +146,19 @@ std::vector<PlacedWord> wordsOf(const Species& species) {
   return words;
 }
 
+// "beebalm" of "bee balm": each two neighbours of each common name.
+Marks joinedWordsOf(const Species& species) {
+  Marks joined;
+  const auto add = [&](const std::string& name) {
+    const std::vector<std::string> words = searchWords(name);
+    for (std::size_t i = 1; i < words.size(); ++i) joined.push_back(words[i - 1] + words[i]);
+  };
+  add(species.commonName);
+  add(species.spanishName);
+  for (const std::string& name : species.otherNames) add(name);
+  return joined;
+}
+
 }  // namespace
 
 std::vector<std::string> searchWords(std::string_view text) {
@@ -164,16 +177,34 @@ std::vector<std::string> searchWords(std::string_view text) {
 
 SearchIndex::SearchIndex(const std::vector<Species>& species, Hemisphere where)
     : size_(species.size()) {
-  std::map<std::string, std::vector<Posting>> words, marks;
+  ByWord words, joined, marks;
+  const auto note = [](ByWord& by, const std::string& word, const Posting& posting) {
+    auto& postings = by[word];
+    if (postings.empty() || postings.back().species != posting.species) postings.push_back(posting);
+  };
   for (std::uint32_t i = 0; i < species.size(); ++i) {
-    for (const auto& [word, place] : wordsOf(species[i])) {
-      auto& postings = words[word];
-      if (postings.empty() || postings.back().species != i) postings.push_back({i, place});
-    }
-    for (const std::string& word : marksOf(species[i], where)) marks[word].push_back({i, kRest});
+    for (const auto& [word, place] : wordsOf(species[i])) note(words, word, {i, place});
+    for (const std::string& word : joinedWordsOf(species[i])) note(joined, word, {i, kName});
+    for (const std::string& word : marksOf(species[i], where)) note(marks, word, {i, kRest});
   }
-  for (auto& [word, postings] : words) words_.push_back({word, std::move(postings)});
-  for (auto& [word, postings] : marks) marks_.push_back({word, std::move(postings)});
+  words_ = inOrder(std::move(words));
+  joined_ = inOrder(std::move(joined));
+  marks_ = inOrder(std::move(marks));
+}
+
+std::vector<SearchIndex::Entry> SearchIndex::inOrder(ByWord words) {
+  std::vector<Entry> entries;
+  entries.reserve(words.size());
+  for (auto& [word, postings] : words) entries.push_back({word, std::move(postings)});
+  return entries;
+}
+
+void SearchIndex::takeStarts(const std::vector<Entry>& entries, const std::string& word,
+                             Scores& scores) {
+  const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
+  for (auto at = std::lower_bound(entries.begin(), entries.end(), word, before);
+       at != entries.end() && at->word.starts_with(word); ++at)
+    take(*at, at->word == word ? kWhole : kStart, scores);
 }
 
 void SearchIndex::take(const Entry& entry, std::uint8_t met, Scores& scores) {
@@ -187,9 +218,8 @@ SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
   constexpr std::size_t kLongEnoughInside = 4;
   Scores scores(size_, 0);
   const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
-  for (auto at = std::lower_bound(words_.begin(), words_.end(), word, before);
-       at != words_.end() && at->word.starts_with(word); ++at)
-    take(*at, at->word == word ? kWhole : kStart, scores);
+  takeStarts(words_, word, scores);
+  takeStarts(joined_, word, scores);
   // What a plant is (tall, sun) does not go before a name that begins so (sunflower).
   for (const std::string& form : {word, singular(word)})
     if (const auto at = std::lower_bound(marks_.begin(), marks_.end(), form, before);

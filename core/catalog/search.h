@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,7 +24,8 @@ class SearchIndex {
   // whole word counts most, then the start of one, then the inside of one for four letters and
   // more; alike in that, the genus, then the other names, the family, and the rest. What the plant
   // is (tall, dry, fall) is met whole and counts as a start in the rest; of what lives on it, one
-  // is as good as many (bee, bees). No words find all.
+  // is as good as many (bee, bees). Two
+  // words of a common name may be written as one (beebalm, bee balm). No words find all.
   [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
 
  private:
@@ -37,12 +39,17 @@ class SearchIndex {
   };
   using Scores = std::vector<std::uint8_t>;
 
+  using ByWord = std::map<std::string, std::vector<Posting>>;
+  static std::vector<Entry> inOrder(ByWord words);
+  static void takeStarts(const std::vector<Entry>& entries, const std::string& word,
+                         Scores& scores);
   static void take(const Entry& entry, std::uint8_t met, Scores& scores);
   [[nodiscard]] Scores scoresOf(const std::string& word) const;
 
   std::size_t size_ = 0;
-  std::vector<Entry> words_;  // in order
-  std::vector<Entry> marks_;  // found whole only
+  std::vector<Entry> words_;   // in order
+  std::vector<Entry> joined_;  // in order: two words of a common name as one
+  std::vector<Entry> marks_;   // found whole only
 };
 
 }  // namespace tussock

@@ -193,6 +193,16 @@ TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
   EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
 }
 
+TEST_F(PlantsCommand, FactsOfANameThatOthersHaveTooSayWhichTheyAre) {
+  const Outcome bergamot = run({"plants", "--facts", "bee balm"});
+  EXPECT_EQ(bergamot.code, ExitCode::Done);
+  EXPECT_THAT(bergamot.out, HasSubstr("Monarda fistulosa"));
+  EXPECT_THAT(bergamot.err, AllOf(HasSubstr("Others that 'bee balm' may mean"),
+                                  HasSubstr("Monarda didyma (scarlet beebalm)"),
+                                  Not(HasSubstr("Monarda fistulosa"))));
+  EXPECT_EQ(run({"plants", "--facts", "Monarda fistulosa"}).err, "");
+}
+
 TEST_F(PlantsCommand, APartOfARowChangesOnesOwnPlantAndKeepsItsSources) {
   keepPersonal(kOwnPlant);
   std::ofstream(path("part.csv"), std::ios::binary)

@@ -173,6 +173,24 @@ TEST(Names, TwoOfOneCommonNameAreToldApart) {
 // University of Tennessee, Smart Yards: Liatris spicata is marsh blazing star, gayfeather, dense
 // blazing star; Lady Bird Johnson Wildflower Center: Phlox divaricata is wild sweet William; USDA
 // PLANTS: Actaea racemosa is black bugbane.
+// Written as one word or as two, as seed lists do both.
+TEST(SearchShipped, FindsACommonNameHoweverItIsWritten) {
+  for (const char* words : {"beebalm", "bee balm", "Bee-Balm", "beebal"})
+    for (const char* name :
+         {"Monarda bradburiana", "Monarda didyma", "Monarda fistulosa", "Monarda punctata"})
+      EXPECT_THAT(found(words), Contains(name)) << words;
+  EXPECT_THAT(found("beebalm"), Not(Contains("Echinacea purpurea")));
+}
+
+TEST(SearchShipped, TellsAllThatAreCalledAlike) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  EXPECT_THAT(namesOf(facts.calledAlike("bee balm")),
+              ElementsAre("Monarda bradburiana", "Monarda didyma", "Monarda fistulosa",
+                          "Monarda punctata"));
+  EXPECT_TRUE(facts.calledAlike(" ").empty());
+  EXPECT_TRUE(facts.calledAlike("no such plant").empty());
+}
+
 TEST(SearchShipped, FindsASpeciesByWhatElseItIsCalled) {
   EXPECT_THAT(found("gayfeather"), Contains("Liatris spicata"));
   EXPECT_THAT(found("sweet william"), ElementsAre("Phlox divaricata"));
