@@ -31,7 +31,7 @@ void addToPlantList(Document& document, Id<Bed> bed, const std::string& species)
 
 void listPlanted(Document& document, Id<Bed> bed) {
   const auto toPlant = [](const Drift& drift) { return !drift.existing(); };
-  writePlantList(document, bed, plantedList(document.yard(), bed, toPlant),
+  writePlantList(document, bed, plantedShares(document.yard(), bed, toPlant),
                  QCoreApplication::translate("PlantList", "List what is planted"));
 }
 

@@ -15,5 +15,9 @@ namespace tussock {
 [[nodiscard]] std::vector<ListedSpecies> plantedList(
     const Yard& yard, Id<Bed> bed, const std::function<bool(const Drift&)>& counts,
     const std::vector<ListedSpecies>& list = {});
+// The same with what stands there as the shares asked for: of all those plants, in whole per cent
+// that come to 100 together, each 1 at least (as long as there are no more than 100 species).
+[[nodiscard]] std::vector<ListedSpecies> plantedShares(
+    const Yard& yard, Id<Bed> bed, const std::function<bool(const Drift&)>& counts);
 
 }  // namespace tussock

@@ -28,6 +28,12 @@ TEST_F(ProposedList, BecomesTheListInTheFile) {
   std::set<std::string> listed;
   for (const ListedSpecies& entry : listInFile()) listed.insert(entry.species);
   EXPECT_EQ(listed, speciesIn(inFile()));
+  double sum = 0.0;
+  for (const ListedSpecies& entry : listInFile()) {
+    EXPECT_GE(entry.share, 0.01) << entry.species;
+    sum += entry.share;
+  }
+  EXPECT_NEAR(sum, 1.0, 1e-9);
   EXPECT_EQ(undoLabel(), QStringLiteral("List what is planted"));
   EXPECT_EQ(part<QPushButton>("plant-list-planted"), nullptr);
 }
