@@ -13,6 +13,7 @@
 #include "app/look/theme.h"
 #include "app/panels/buttons.h"
 #include "app/panels/field_text.h"
+#include "app/panels/glyph_mark.h"
 #include "app/panels/inline_field.h"
 #include "app/panels/plant_list_edit.h"
 #include "app/panels/species_completer.h"
@@ -34,8 +35,11 @@ PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
       rows_(new QVBoxLayout(this)),
       add_(new QLineEdit(this)),
       said_(new QLabel(this)),
-      keep_(linkButton(QStringLiteral("plant-list-planted"), tr("List what is planted"),
-                       tr("The species that stand in the bed become its plant list"), this)) {
+      keep_(linkButton(
+          QStringLiteral("plant-list-planted"), tr("List what is planted"),
+          tr("The species that stand in the bed become its plant list, each with the share "
+             "that it has of the plants"),
+          this)) {
   setObjectName(QStringLiteral("plant-list"));
   rows_->setContentsMargins(0, 0, 0, 0);
   rows_->setSpacing(kSpace1);
@@ -113,6 +117,9 @@ void PlantListView::addRow(const ListedSpecies& entry, std::size_t index) {
   line->setContentsMargins(0, 0, 0, 0);
   line->setSpacing(kSpace2);
   const QString name = QString::fromStdString(entry.species);
+  auto* glyph = new GlyphMark(document_, entry.species, row);
+  glyph->setObjectName(QStringLiteral("plant-list-glyph"));
+  line->addWidget(glyph);
   auto* label = new QLabel(botanicalHtml(name), row);
   label->setTextFormat(Qt::RichText);
   label->setObjectName(QStringLiteral("plant-list-name"));
