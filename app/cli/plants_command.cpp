@@ -17,6 +17,7 @@
 #include "core/catalog/choose.h"
 #include "core/catalog/edit_plants.h"
 #include "core/catalog/resources.h"
+#include "core/exchange/plant_csv.h"
 #include "core/store/yard_file.h"
 #include "core/sun/map.h"
 
@@ -80,6 +81,7 @@ void printJson(const std::vector<Ranked>& plants, bool placed, std::ostream& out
       entry.update({{"suits", one.suits()},
                     {"points", one.points},
                     {"reasons", one.reasons},
+                    {"costs", one.costs},
                     {"over_equals", one.overEquals},
                     {"why_not", one.whyNot}});
     list.push_back(std::move(entry));
@@ -93,8 +95,7 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
     if (placed && !one.suits()) out << "  –  ";
     out << one.species->botanicalName;
     if (!one.species->commonName.empty()) out << " (" << one.species->commonName << ")";
-    std::vector<std::string> reasons = one.suits() ? one.reasons : one.whyNot;
-    if (!one.overEquals.empty()) reasons.push_back(one.overEquals);
+    const std::vector<std::string> reasons = toldReasons(one);
     if (!reasons.empty()) out << fmt::format(": {}", fmt::join(reasons, "; "));
     out << '\n';
   }
@@ -111,9 +112,12 @@ ExitCode bringIn(const std::string& path, Console& console) {
   if (!read.gaveWay.empty())
     console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
                                fmt::join(read.gaveWay, ", "), keepPersonalPlants().toStdString());
-  if (!read.taken.empty()) savePersonalPlants(withTaken(before, read.taken), published);
+  const std::vector<OwnSpecies> after = withTaken(before, read.taken);
+  if (!read.taken.empty()) savePersonalPlants(after, published);
   console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
               << "; rows left out: " << read.rowsLeft.size() << ".\n";
+  if (const std::string many = manyPlantsWords(after.size()); !many.empty())
+    console.err << many << '\n';
   if (read.taken.empty() && read.errors.empty())
     console.err << path << " has no rows, or says only what is published already.\n";
   if (read.taken.empty()) return ExitCode::File;

@@ -73,6 +73,8 @@ void PlantCommands::takeIn(const QString& name, const std::string& table) {
   if (!read.gaveWay.empty())
     taken += tr(" Values of yours gave way for %1; undo brings them back.")
                  .arg(namesWords(read.gaveWay));
+  if (const std::string many = manyPlantsWords(personal_.plants().size()); !many.empty())
+    taken += QLatin1Char(' ') + QString::fromStdString(many);
   emit told(read.errors.empty() ? taken
                                 : tr("%1 What could not be used is left out and listed in the "
                                      "margin; the file stays as it is.")

@@ -282,6 +282,15 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
   return result;
 }
 
+std::string manyPlantsWords(std::size_t plants) {
+  constexpr std::size_t kMany = 20'000;
+  if (plants <= kMany) return {};
+  return fmt::format(
+      "That makes {} plants of your own. All are read each time the window starts and by each "
+      "command, which takes seconds. If you do not need them all, keep a smaller table.",
+      plants);
+}
+
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
   return tableOf(columnsOf(plants), recordsOf(plants));
 }

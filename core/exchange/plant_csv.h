@@ -43,6 +43,10 @@ struct BroughtIn {
                                       const Catalogue& published,
                                       const std::vector<OwnSpecies>& personal);
 
+// What to know of so many personal plants: they are read at each start of the window and by each
+// command, a second for some 4,000. Empty for 20,000 and fewer.
+[[nodiscard]] std::string manyPlantsWords(std::size_t plants);
+
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);
 // The same in place of the table `before`, where only rows were at fault. After the plants come

@@ -344,5 +344,11 @@ TEST(PlantsCsv, AWholeTableGivenBackAsOwnPlantsKeepsTheChangesOnly) {
               ElementsAre(OwnFact{"toxicity_note", "Toxic to geese"}));
 }
 
+// The limit is ours: twenty thousand plants are read in some five seconds.
+TEST(PlantsCsv, MoreThanTwentyThousandPlantsAreWarnedOf) {
+  EXPECT_EQ(manyPlantsWords(20'000), "");
+  EXPECT_THAT(manyPlantsWords(20'001), HasSubstr("20001 plants of your own"));
+}
+
 }  // namespace
 }  // namespace tussock
