@@ -8,13 +8,18 @@ namespace tussock {
 PlantFacts::PlantFacts(Catalogue published)
     : published_(std::move(published)), given_{published_} {}
 
+void PlantFacts::setPersonal(std::vector<OwnSpecies> personal) {
+  if (personal == personal_) return;
+  personal_ = std::move(personal);
+  personalIsNew_ = true;
+}
+
 bool PlantFacts::follow(const Yard& yard) {
   std::vector<OwnSpecies> own(yard.ownSpecies.begin(), yard.ownSpecies.end());
   const Hemisphere where = hemisphereOf(yard.settings);
-  if (own == yardsOwn_ && personal_ == personalThen_ && where == catalogue().hemisphere())
-    return false;
+  if (own == yardsOwn_ && !personalIsNew_ && where == catalogue().hemisphere()) return false;
   yardsOwn_ = std::move(own);
-  personalThen_ = personal_;
+  personalIsNew_ = false;
   MergedPlants merged = mergePlants(layers(yard));
   faults_ = std::move(merged.errors);
   given_.push_back(std::move(merged.catalogue));

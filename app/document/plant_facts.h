@@ -14,7 +14,7 @@ class PlantFacts {
  public:
   explicit PlantFacts(Catalogue published);
 
-  void setPersonal(std::vector<OwnSpecies> personal) { personal_ = std::move(personal); }
+  void setPersonal(std::vector<OwnSpecies> personal);
   // True when the facts are others than before. Nothing is worked out where the yard's own plants
   // are as they were and it has not moved over the equator.
   bool follow(const Yard& yard);
@@ -27,7 +27,8 @@ class PlantFacts {
  private:
   Catalogue published_;
   std::vector<OwnSpecies> personal_;
-  std::vector<OwnSpecies> yardsOwn_, personalThen_;
+  std::vector<OwnSpecies> yardsOwn_;
+  bool personalIsNew_ = false;  // since it was last worked out
   std::vector<CatalogueError> faults_;
   // All that were ever given out: others hold pointers into them.
   std::deque<Catalogue> given_;
