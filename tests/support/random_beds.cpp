@@ -138,4 +138,17 @@ RandomBed randomBed(unsigned seed) {
   return result;
 }
 
+RandomBed randomBedSeenAcross(unsigned seed) {
+  RandomBed result = randomBed(seed);
+  Draw random(seed * 7919U + 5U);
+  const double side = between(random, 0.0, 2.0 * std::numbers::pi);
+  const bool four = seed / kBedShapes % 3 == 2;
+  Bed bed = *result.yard.beds.find(result.bed);
+  bed.viewing = {false, {}};
+  for (int quarter = 0; quarter < 4; quarter += four ? 1 : 2)
+    bed.viewing.from.push_back(Angle::radians(side + quarter * std::numbers::pi / 2.0));
+  result.yard.beds = result.yard.beds.with(bed);
+  return result;
+}
+
 }  // namespace tussock::test

@@ -20,5 +20,7 @@ struct RandomBed {
 // 3 to 400 square metres (a strip 3 to 25, being a metre wide), looked at from one or two sides or
 // all round; a ring lies around a tree. One shape after the other.
 [[nodiscard]] RandomBed randomBed(unsigned seed);
+// The same beds looked at from two opposite sides or, one row of shapes in three, from four.
+[[nodiscard]] RandomBed randomBedSeenAcross(unsigned seed);
 
 }  // namespace tussock::test

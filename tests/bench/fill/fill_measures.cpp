@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Fills random beds, plants the same species by two plain ways, and prints the measures of all
 // three as a table. Arguments: how many beds (200), the first of them (0), --each for a line a bed
-// on standard error, --alone without the two ways, --threads N beds at a time. Or --yards FOLDER
-// COUNT: writes the beds, unplanted, as yard files.
+// on standard error, --alone without the two ways, --across for the same beds looked at from
+// opposite sides, --threads N beds at a time. Or --yards FOLDER COUNT: writes the beds, unplanted,
+// as yard files.
 #include <algorithm>
 #include <array>
 #include <atomic>
@@ -54,7 +55,7 @@ int writeYards(const std::string& folder, unsigned count) {
 
 struct Asked {
   unsigned count = 200, first = 0, threads = 1;
-  bool each = false, alone = false;
+  bool each = false, alone = false, across = false;
 };
 
 // One bed planted in three ways; the plain two have no say where they are not asked for.
@@ -64,7 +65,8 @@ struct Planted {
 };
 
 Planted planted(unsigned seed, const Catalogue& catalogue, const Asked& asked) {
-  const test::RandomBed random = test::randomBed(seed);
+  const test::RandomBed random =
+      asked.across ? test::randomBedSeenAcross(seed) : test::randomBed(seed);
   const auto sun = computeSunMap(random.yard, seasonRequest(random.yard));
   const SunMap* map = sun ? &*sun : nullptr;
   IdSource ids(largestId(random.yard) + 1);
@@ -122,6 +124,7 @@ int main(int count, char** arguments) {
     const std::string_view word = arguments[i];
     if (word == "--each") asked.each = true;
     if (word == "--alone") asked.alone = true;
+    if (word == "--across") asked.across = true;
     if (word == "--threads") asked.threads = number(i + 1, 1);
   }
   return tussock::bench::run(asked);
