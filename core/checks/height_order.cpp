@@ -45,8 +45,9 @@ HiddenShares hiddenShares(const Viewpoint& viewpoint, const Lineup& lineup,
   HiddenShares shares;
   for (const Standing& rear : lineup.plants()) {
     if (rear.seen.height + limits.tallerBy > lineup.tallest()) continue;
-    const Sight sight = viewpoint.sightOf(rear.at, limits);
-    for (const auto& [front, share] : hiddenOf(rear, lineup, sight, limits))
+    const auto sight = viewpoint.sightOf(rear.at, limits);
+    if (!sight) continue;
+    for (const auto& [front, share] : hiddenOf(rear, lineup, *sight, limits))
       shares[{rear.drift, front}] += share;
   }
   return shares;

@@ -151,7 +151,8 @@ void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, 
     if (const auto hours = sun.hoursAt(cell.at)) cell.hours = static_cast<float>(hours->total());
     double nearest = viewpoints.empty() ? 0.0 : 1e9;
     for (const Viewpoint& viewpoint : viewpoints)
-      nearest = std::min(nearest, viewpoint.sightOf(cell.at, limits).toEdge);
+      if (const auto sight = viewpoint.sightOf(cell.at, limits))
+        nearest = std::min(nearest, sight->toEdge);
     cell.toViewers = static_cast<float>(nearest);
   }
 }

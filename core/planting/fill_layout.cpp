@@ -110,13 +110,14 @@ class Sights {
   }
   void addSample(const Viewpoint& viewpoint, std::size_t rear, Point at,
                  std::map<std::size_t, SightLine>& lines) const {
-    const Sight sight = viewpoint.sightOf(at, limits_);
+    const auto sight = viewpoint.sightOf(at, limits_);
+    if (!sight) return;
     std::map<std::size_t, double> nearest;
     grid_.near(at, limits_.hidesWithin, [&](std::size_t i) {
       if (owner_[i] == rear) return true;
       const Point step = grid_.at(i) - at;
-      const double ahead = dot(step, sight.towards);
-      if (ahead <= 0.0 || std::abs(cross(step, sight.towards)) > kHalfSpread) return true;
+      const double ahead = dot(step, sight->towards);
+      if (ahead <= 0.0 || std::abs(cross(step, sight->towards)) > kHalfSpread) return true;
       const auto [known, isNew] = nearest.try_emplace(owner_[i], ahead);
       if (!isNew) known->second = std::min(known->second, ahead);
       return true;
@@ -125,7 +126,7 @@ class Sights {
       SightLine& line = lines[front];
       line.share += 1.0;
       line.ahead += ahead;
-      line.toEyes += sight.toEyes;
+      line.toEyes += sight->toEyes;
     }
   }
 

@@ -16,16 +16,9 @@ std::optional<double> crossing(Point p, Point towards, Point a, Point b) {
   return dot(towards, a + (b - a) * t - p);
 }
 
-}  // namespace
-
-bool isSeeThrough(const Species& species) {
-  return species.habit == Habit::Grass || species.flowerForm == FlowerForm::Plume ||
-         species.flowerForm == FlowerForm::Spire;
-}
-
 // The farthest crossing: people stand outside the whole bed, not in a bay of its edge.
-double Viewpoint::distanceOut(Point plant, Point towards) const {
-  const Ring& ring = bed_.outline.outer;
+double distanceOut(const Bed& bed, Point plant, Point towards) {
+  const Ring& ring = bed.outline.outer;
   double farthest = 0.0;
   for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
     if (const auto along = crossing(plant, towards, ring[j], ring[i]))
@@ -33,11 +26,28 @@ double Viewpoint::distanceOut(Point plant, Point towards) const {
   return farthest;
 }
 
-Sight Viewpoint::sightOf(Point plant, const SightLimits& limits) const {
+}  // namespace
+
+bool isSeeThrough(const Species& species) {
+  return species.habit == Habit::Grass || species.flowerForm == FlowerForm::Plume ||
+         species.flowerForm == FlowerForm::Spire;
+}
+
+// The next of several sides of a house is a right angle away, and looks along the same edge.
+bool Viewpoint::nearerAcross(Point plant, Point towards, double toEdge) const {
+  constexpr double kAcross = -0.2;  // cosine of the angle between two sides, a good right angle
+  return std::any_of(bed_.viewing.from.begin(), bed_.viewing.from.end(), [&](Angle side) {
+    const Point other = directionOf(side);
+    return dot(other, towards) < kAcross && distanceOut(bed_, plant, other) < toEdge;
+  });
+}
+
+std::optional<Sight> Viewpoint::sightOf(Point plant, const SightLimits& limits) const {
   Sight sight;
   if (side_) {
     sight.towards = directionOf(*side_);
-    sight.toEdge = distanceOut(plant, sight.towards);
+    sight.toEdge = distanceOut(bed_, plant, sight.towards);
+    if (nearerAcross(plant, sight.towards, sight.toEdge)) return std::nullopt;
   } else {
     const Point edge = nearestOnEdge(bed_.outline, plant);
     sight.toEdge = distance(edge, plant);

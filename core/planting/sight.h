@@ -38,11 +38,13 @@ class Viewpoint {
  public:
   Viewpoint(const Bed& bed, std::optional<Angle> side) : bed_(bed), side_(side) {}
 
-  [[nodiscard]] Sight sightOf(Point plant, const SightLimits& limits) const;
+  // Nothing where a plant is not looked at from this side, lying nearer to one across the bed: a
+  // bed seen from opposite sides rises towards its middle, and what lies beyond is seen from there.
+  [[nodiscard]] std::optional<Sight> sightOf(Point plant, const SightLimits& limits) const;
   [[nodiscard]] std::string name() const;  // as parseViewing reads it
 
  private:
-  [[nodiscard]] double distanceOut(Point plant, Point towards) const;
+  [[nodiscard]] bool nearerAcross(Point plant, Point towards, double toEdge) const;
   const Bed& bed_;
   std::optional<Angle> side_;
 };

@@ -124,6 +124,36 @@ TEST(HeightOrder, EachSideIsLookedFrom) {
   EXPECT_EQ(found(CheckId::HeightOrder, yard).size(), 2U);
 }
 
+// The bed reaches from y = 0 to y = 10.
+YardBuilder tallBetweenLow(const char* sides) {
+  return YardBuilder()
+      .bed("Walk", kSquareBed)
+      .viewing(sides)
+      .drift(kConeflower, {{5.0, 4.0}})
+      .drift(kJoePye, {{5.0, 5.0}})
+      .drift(kConeflower, {{5.0, 6.0}});
+}
+
+TEST(HeightOrder, BetweenOppositeSidesABedRisesToItsMiddle) {
+  EXPECT_EQ(found(CheckId::HeightOrder, tallBetweenLow("S")).size(), 1U);
+  EXPECT_EQ(found(CheckId::HeightOrder, tallBetweenLow("N")).size(), 1U);
+  EXPECT_EQ(found(CheckId::HeightOrder, tallBetweenLow("S;W")).size(), 1U);
+  for (const char* sides : {"N;S", "N;E;S;W", "NW;SE;S;N"})
+    EXPECT_TRUE(found(CheckId::HeightOrder, tallBetweenLow(sides)).empty()) << sides;
+}
+
+TEST(HeightOrder, BetweenOppositeSidesEachPlantIsSeenFromTheNearer) {
+  const auto yard = YardBuilder()
+                        .bed("Walk", kSquareBed)
+                        .viewing("N;S")
+                        .drift(kBergamot, {{5.0, 2.0}})
+                        .drift(kConeflower, {{5.0, 2.5}})
+                        .drift(kBergamot, {{5.0, 3.0}});
+  const auto findings = found(CheckId::HeightOrder, yard);
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings[0].about, "S");
+}
+
 TEST(HeightOrder, AnIslandRisesToItsMiddle) {
   EXPECT_TRUE(found(CheckId::HeightOrder, YardBuilder()
                                               .bed("Island", kSquareBed)
