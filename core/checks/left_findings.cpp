@@ -97,8 +97,35 @@ class Leftovers {
           "a group of odd number with at most {} of {} has {}, and the list has too few species to "
           "come to {} so. Add some.",
           most, plants(static_cast<std::size_t>(all)), odd, all);
-    return "odd numbers and what stays in the yard came to that. Another arrangement may do "
-           "better.";
+    return whyOverAll(finding, limitsWithin(kinds, limits).speciesShare > limits.speciesShare);
+  }
+  // Where the list could keep to the limits; `barely` when they had to be widened for odd counts.
+  [[nodiscard]] std::string whyOverAll(const Finding& finding, bool barely) const {
+    if (const std::size_t kept = keptOf(finding); kept > 0)
+      return fmt::format("{} of it stood there already.", plants(kept));
+    if (result_.cutShort) return "the time was up before it was mended. Allow more time.";
+    if (std::any_of(result_.takers.begin(), result_.takers.end(),
+                    [&](const std::string& taker) { return concerns(finding, taker); }))
+      return "it was given drifts of others, as more would be found otherwise. Another arrangement "
+             "may do better.";
+    if (barely)
+      return "the list is just long enough, and groups of odd number need some room. Add species "
+             "of other genera and families.";
+    return "more of it found room than of others. Another arrangement may do better.";
+  }
+  // Whether the species is, or belongs to, what has the share.
+  [[nodiscard]] bool concerns(const Finding& finding, const std::string& species) const {
+    if (finding.check == CheckId::SpeciesShare) return finding.about == species;
+    const Species* known = input_.facts.find(species);
+    return known != nullptr &&
+           finding.about == (finding.check == CheckId::GenusShare ? known->genus : known->family);
+  }
+  [[nodiscard]] std::size_t keptOf(const Finding& finding) const {
+    std::size_t count = 0;
+    for (const Drift& drift : input_.yard.drifts)
+      if (drift.layer == Layer::Main && concerns(finding, drift.species) && !isPlanted(drift.id))
+        count += drift.plants.size();
+    return count;
   }
   [[nodiscard]] std::vector<FillKind> mainKinds() const {
     std::vector<const Species*> main;

@@ -122,7 +122,7 @@ class Filling {
       const double worth = improvement.worth - lacks.cost;
       if (worth > most) {
         most = worth, best_ = std::move(next);
-        result_.untried = improvement.untried;
+        result_.untried = improvement.untried, result_.takers = improvement.takers;
         lacking = improvement.found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
       }

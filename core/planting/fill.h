@@ -6,6 +6,7 @@
 #include <chrono>
 #include <functional>
 #include <optional>
+#include <set>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -51,7 +52,8 @@ struct FillResult {
   bool proposed = false;              // that list came from the catalogue
   bool cutShort = false;  // the time limit ended the work: another machine may plant otherwise
   bool untried = false;   // so large a bed that not every exchange between drifts was tried
-  int planted = 0;        // plants, in all layers
+  std::set<std::string> takers = {};  // species given drifts of others, so that less is found
+  int planted = 0;                    // plants, in all layers
   std::size_t drifts = 0, species = 0;
 };
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/planting/enlarge.h"
 #include "core/planting/one_piece.h"
@@ -26,14 +27,14 @@ class Exchange {
       gained = false;
       const std::vector<Id<Drift>> concerned = verdict_.concerned;
       for (const Id<Drift> id : concerned) {
-        if (spent()) return {worth(), verdict_.cost, true};
+        if (spent()) return {worth(), verdict_.cost, true, takers_};
         if (isMine(id) && better(id)) {
           gained = true;
           break;
         }
       }
     }
-    return {worth(), verdict_.cost};
+    return {worth(), verdict_.cost, false, takers_};
   }
 
  private:
@@ -109,6 +110,10 @@ class Exchange {
     if (verdict.cost >= verdict_.cost - 1e-9) return false;
     const double score = task_.score(next);
     if (score - kVerdictWeight * verdict.cost <= worth() + 1e-9) return false;
+    for (const Id<Drift> id : mine_)
+      if (const Drift* drift = next.drifts.find(id);
+          drift != nullptr && yard_.drifts.find(id)->species != drift->species)
+        takers_.insert(drift->species);
     yard_ = std::move(next), verdict_ = std::move(verdict), score_ = score;
     return true;
   }
@@ -120,6 +125,7 @@ class Exchange {
   FillVerdict verdict_;
   double score_ = 0.0;
   int tries_ = 0;
+  std::set<std::string> takers_;
 };
 
 }  // namespace

@@ -4,6 +4,8 @@
 #pragma once
 
 #include <functional>
+#include <set>
+#include <string>
 #include <vector>
 
 #include "core/planting/fill_judge.h"
@@ -26,9 +28,10 @@ struct ExchangeTask {
 inline constexpr double kVerdictWeight = 0.03;
 
 struct PlantingWorth {
-  double worth = 0.0;    // the score less the weighted cost of what is still found
-  double found = 0.0;    // that cost
-  bool untried = false;  // something is found, and not every exchange was tried
+  double worth = 0.0;                 // the score less the weighted cost of what is still found
+  double found = 0.0;                 // that cost
+  bool untried = false;               // something is found, and not every exchange was tried
+  std::set<std::string> takers = {};  // species that were given drifts of others
 };
 // Changes the species of the yard's drifts `mine`.
 PlantingWorth exchangeSpecies(const ExchangeTask& task, const std::vector<Id<Drift>>& mine,
