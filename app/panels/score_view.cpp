@@ -2,6 +2,7 @@
 #include "app/panels/score_view.h"
 
 #include <QHelpEvent>
+#include <QLocale>
 #include <QPainter>
 #include <QToolTip>
 
@@ -14,8 +15,13 @@ namespace tussock {
 namespace {
 
 constexpr int kScoreRow = 20;
-constexpr int kBar = 84;     // pixels
+constexpr int kBar = 56;     // pixels
 constexpr int kFigure = 40;  // pixels, at the right
+constexpr int kWeight = 28;  // pixels, before the bar
+
+QString weightText(double weight) {
+  return QLocale().toString(weight, 'g', 3);
+}
 
 }  // namespace
 
@@ -44,9 +50,13 @@ void ScoreView::paintEvent(QPaintEvent*) {
     const QRect row(0, y, width(), kScoreRow);
     const QRectF bar(width() - kFigure - kBar, y + kScoreRow / 2.0 - 3, kBar, 6);
     painter.setPen(theme.ink);
-    painter.drawText(row.adjusted(0, 0, -kBar - kFigure - kSpace2, 0),
-                     Qt::AlignLeft | Qt::AlignVCenter, text(factsOf(term.term).title));
+    const QRect words = row.adjusted(0, 0, -kBar - kFigure - kSpace2, 0);
+    painter.drawText(words.adjusted(0, 0, -kWeight, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                     text(factsOf(term.term).title));
     painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, shareText(term.score));
+    painter.setPen(theme.quietInk);
+    painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter,
+                     QStringLiteral("×%1").arg(weightText(term.weight)));
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme.line);
     painter.drawRoundedRect(bar, 3, 3);
@@ -69,7 +79,7 @@ QString termTip(FillTerm term) {
   const TermFacts& facts = factsOf(term);
   return QStringLiteral("%1\n%2\n%3")
       .arg(text(facts.asks), ScoreView::tr("Source: %1").arg(text(facts.source)),
-           ScoreView::tr("Weight %1").arg(QLocale().toString(facts.weight, 'g', 3)));
+           ScoreView::tr("Weight %1").arg(weightText(facts.weight)));
 }
 
 }  // namespace tussock
