@@ -19,6 +19,8 @@ namespace tussock {
 
 namespace {
 
+constexpr int kVast = 20'000;  // plants; the checks then look at each for seconds
+
 class Leftovers {
  public:
   Leftovers(const CheckInput& input, const FillRequest& request, const FillResult& result)
@@ -156,6 +158,12 @@ class Leftovers {
     for (const Species* species : listed_)
       if (showsFlowers(*species) && (weeksInFlower(*species) & weeks) != 0)
         flowering.push_back(words_.species(species->botanicalName));
+    constexpr std::size_t kNamed = 6;
+    if (flowering.size() > kNamed) {
+      const std::size_t others = flowering.size() - kNamed;
+      flowering.resize(kNamed);
+      flowering.push_back(fmt::format("{} more", others));
+    }
     const bool third = fromWord<SeasonThird>(finding.about).has_value();
     const std::string when =
         third ? "in the " + finding.about + " of the season" : "from " + daysOf(finding);
@@ -185,6 +193,10 @@ class Leftovers {
                                     [&](const Finding& finding) { return concernsKept(finding); });
     if (kept == static_cast<std::ptrdiff_t>(findings.size()))
       return "what was kept in the bed has a part in each.";
+    const bool vast = mainPlants() > kVast;
+    if (vast && (result_.cutShort || result_.untried))
+      return "in so large a bed few exchanges between drifts are tried in any time that one would "
+             "wait. Draw it as several beds, one beside the other, to have each filled well.";
     if (result_.cutShort) return "the time was up before they were mended. Allow more time.";
     if (result_.untried)
       return "in so large a bed not every exchange between drifts was tried. Another arrangement "

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 #include "core/geometry/lattice.h"
 #include "core/planting/measures.h"
 
@@ -39,6 +41,18 @@ double groundTakenBy(const std::vector<KeptDrift>& drifts) {
     taken +=
         static_cast<double>(drift.places.size()) * triangularGround(drift.spacing).squareMetres();
   return taken;
+}
+
+std::string noRoomFor(const std::vector<const Species*>& missing) {
+  constexpr std::size_t kNamed = 6;
+  std::string names;
+  for (std::size_t i = 0; i < missing.size() && i < kNamed; ++i)
+    names += (i == 0 ? "" : ", ") + missing[i]->botanicalName;
+  if (missing.size() > kNamed) names += fmt::format(" and {} more", missing.size() - kNamed);
+  return fmt::format(
+      "No room was found in this arrangement for: {}. Ask for another arrangement, or list fewer "
+      "species.",
+      names);
 }
 
 PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts, const std::vector<FillKind>& wanted,

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <vector>
 
 #include "core/model/drift.h"
@@ -27,5 +28,8 @@ struct PlantingLacks {
 [[nodiscard]] PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts,
                                     const std::vector<FillKind>& wanted, double taken,
                                     const WorkWatch& watch);
+
+// A sentence that names the first of them.
+[[nodiscard]] std::string noRoomFor(const std::vector<const Species*>& missing);
 
 }  // namespace tussock
