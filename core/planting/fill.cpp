@@ -158,7 +158,8 @@ class Filling {
     const double share = taken / std::max(1e-6, whole.area());
     if (share < kLeastGroundTaken) return false;
     result_.notes = {fmt::format(
-        "There is no room left for a group: {:.0f} % of the ground is taken.", share * 100.0)};
+        "There is no room left for a group of the main layer: it takes {:.0f} % of the ground.",
+        share * 100.0)};
     return true;
   }
   // What is to be planted at all costs: in gaps there is not room for everything, and a list of
@@ -196,8 +197,8 @@ class Filling {
     const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
     const auto regroup = [&](const Yard& yard) {
       Chance chance(seedFor(request_.seed, 50));
-      return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits}, yard, chance,
-                       watch_);
+      return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits, wildness_},
+                       yard, chance, watch_);
     };
     const PlantingWorth worth =
         exchangeSpecies({list_.main, request_.judge, score, tries, !list_.proposed, regroup}, mine,
@@ -302,7 +303,7 @@ class Filling {
           fmt::format("{} of {} plants of {} find room where they stood by the rules. Take "
                       "something out beside them, or fill the whole bed anew.",
                       result_.planted, asked, request_.species));
-    if (!missing_.empty()) tellMissing();
+    if (!missing_.empty()) result_.notes.push_back(noRoomFor(missing_));
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
     result_.edit =
         plantKept(yard_, bed_.id, best_, instead,
@@ -317,15 +318,6 @@ class Filling {
     tell(1.0, best_);
   }
 
-  void tellMissing() {
-    std::string names;
-    for (const Species* species : missing_)
-      names += (names.empty() ? "" : ", ") + species->botanicalName;
-    result_.notes.push_back(fmt::format(
-        "No room was found in this arrangement for: {}. Ask for another arrangement, or list fewer "
-        "species.",
-        names));
-  }
   void tellNothingFits() {
     if (!result_.notes.empty()) return;
     result_.notes.push_back(

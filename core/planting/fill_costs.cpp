@@ -29,8 +29,12 @@ double share(double sum, double most) {
 }  // namespace
 
 FillCosts::FillCosts(const Layout& layout, const std::vector<FillKind>& kinds, WeekSet season,
-                     const FillLimits& limits)
-    : layout_(layout), kinds_(kinds), season_(season), limits_(limits) {
+                     const FillLimits& limits, double wildness)
+    : layout_(layout),
+      kinds_(kinds),
+      season_(season),
+      limits_(limits),
+      rhythm_(kRepetition * std::exp2(1.0 - 2.0 * wildness)) {
   for (const Spot& spot : layout.spots) area_ += spot.area;
   const std::size_t count = kinds.size();
   for (auto* pairs : {&clash_, &overrun_, &apart_}) pairs->resize(count * count);
@@ -149,7 +153,7 @@ double FillCosts::repetitionCost(std::size_t spot, const Assignment& kinds) cons
   double sum = 0.0;
   for (const NearSpot& near : layout_.near[spot])
     if (kinds[near.other] == kinds[spot]) sum += crowding(kinds[spot], near.distance);
-  return kRepetition * sum;
+  return rhythm_ * sum;
 }
 
 double FillCosts::around(std::size_t spot, const Assignment& kinds) const {
@@ -206,6 +210,15 @@ void FillCosts::addPairs(const Assignment& kinds, TermSums& sums) const {
   }
 }
 
+// Drifts of species that come again; where none does, there is nothing to judge.
+double FillCosts::repeated(const Assignment& kinds) const {
+  std::vector<double> drifts(kinds_.size(), 0.0);
+  for (const std::size_t kind : kinds) drifts[kind] += 1.0;
+  double sum = 0.0;
+  for (const double count : drifts) sum += count > 1.0 ? count : 0.0;
+  return sum;
+}
+
 TermSums FillCosts::badness(const Assignment& kinds) const {
   TermSums sums{};
   const double count = static_cast<double>(kinds.size());
@@ -224,9 +237,10 @@ TermSums FillCosts::badness(const Assignment& kinds) const {
   at(FillTerm::LowEdge) = layout_.viewed ? share(at(FillTerm::LowEdge), edge) : -1.0;
   at(FillTerm::Sun) = share(at(FillTerm::Sun), sunny);
   at(FillTerm::Support) = share(at(FillTerm::Support), leaning);
-  for (const FillTerm term : {FillTerm::Moisture, FillTerm::Apart, FillTerm::Repetition,
-                              FillTerm::Spreaders, FillTerm::Colour})
+  for (const FillTerm term :
+       {FillTerm::Moisture, FillTerm::Apart, FillTerm::Spreaders, FillTerm::Colour})
     at(term) = share(at(term), count);
+  at(FillTerm::Repetition) = share(at(FillTerm::Repetition), repeated(kinds));
   const double weeks =
       static_cast<double>(std::popcount(season_) * static_cast<int>(layout_.parts));
   at(FillTerm::Bloom) = share(bloomCost(kinds) / kBloom, weeks);

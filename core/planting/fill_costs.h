@@ -18,8 +18,9 @@ using TermSums = std::array<double, kFillTerms>;
 
 class FillCosts {
  public:
+  // The more formal, the more even distances between drifts of one species count.
   FillCosts(const Layout& layout, const std::vector<FillKind>& kinds, WeekSet season,
-            const FillLimits& limits);
+            const FillLimits& limits, double wildness);
 
   // Heights are judged by their rank among what is planted.
   void rankHeights(const Assignment& kinds);
@@ -52,12 +53,14 @@ class FillCosts {
   [[nodiscard]] double repetitionCost(std::size_t spot, const Assignment& kinds) const;
   [[nodiscard]] bool unsupported(std::size_t spot, const Assignment& kinds) const;
   [[nodiscard]] double crowding(std::size_t kind, double metres) const;
+  [[nodiscard]] double repeated(const Assignment& kinds) const;
   void addPairs(const Assignment& kinds, TermSums& sums) const;
 
   const Layout& layout_;
   const std::vector<FillKind>& kinds_;
   WeekSet season_;
   FillLimits limits_;
+  double rhythm_;                                // weight of even distances
   double area_ = 0.0;                            // of all spots
   std::vector<double> heightRank_;               // for each kind, 0 lowest to 1
   std::vector<double> ideal_;                    // metres between drifts of each kind

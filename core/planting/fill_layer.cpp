@@ -213,7 +213,7 @@ class LayerFill {
     if (!mayHand()) return;
     const Layout layout = layoutOf({task_.yard, task_.bed, task_.sun, task_.limits.sight, kept_},
                                    ground_, owners_, planned_.size());
-    FillCosts costs(layout, kinds_, seasonOf(task_.yard.settings), task_.limits);
+    FillCosts costs(layout, kinds_, seasonOf(task_.yard.settings), task_.limits, task_.wildness);
     Assignment kinds;
     for (const std::size_t drift : drifts_) kinds.push_back(planned_[drift].kind);
     for (std::size_t i = 0; i < kept_.size(); ++i) kinds.push_back(task_.kinds.size() + i);

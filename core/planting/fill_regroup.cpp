@@ -52,7 +52,7 @@ class Trades {
 Yard regrouped(const RegroupTask& task, const Yard& yard, Chance& chance, const WorkWatch& watch) {
   const PlantedKinds planted = plantedKinds(yard, task.catalogue, task.bed);
   if (planted.drifts.size() != task.layout.spots.size()) return yard;
-  FillCosts costs(task.layout, planted.kinds, seasonOf(yard.settings), task.limits);
+  FillCosts costs(task.layout, planted.kinds, seasonOf(yard.settings), task.limits, task.wildness);
   Assignment kinds = planted.assignment;
   costs.rankHeights(kinds);
   const Trades trades(planted, kinds, task);

@@ -19,6 +19,7 @@ struct RegroupTask {
   const Layout& layout;                // of the bed's main drifts as they stand
   const std::vector<Id<Drift>>& mine;  // that may change
   const FillLimits& limits;
+  double wildness;
 };
 [[nodiscard]] Yard regrouped(const RegroupTask& task, const Yard& yard, Chance& chance,
                              const WorkWatch& watch);

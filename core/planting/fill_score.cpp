@@ -153,7 +153,7 @@ FillScore BedScorer::score(const Yard& yard) const {
   if (bed == nullptr) return {};
   const PlantedKinds scored = plantedKinds(yard, catalogue_, bed_);
   if (scored.drifts.empty() || scored.drifts.size() != layout_.spots.size()) return {};
-  FillCosts costs(layout_, scored.kinds, seasonOf(yard.settings), limits_);
+  FillCosts costs(layout_, scored.kinds, seasonOf(yard.settings), limits_, wildness_);
   costs.rankHeights(scored.assignment);
   TermSums sums = costs.badness(scored.assignment);
   DriftTerms(scored, *bed, wildness_).addTo(sums, layout_);
