@@ -51,10 +51,9 @@ class Worker {
 
  private:
   void count(const DayClass& days, int times, std::stop_token stop) {
-    const MonthDay date(days.day.month(), days.day.day());
     for (const SunStep& step : work_.stepsOf(days)) {
       if (stop.stop_requested()) return;
-      castShadows(work_.solids, step.sun, date, shadows_);
+      castShadows(work_.solids, step.sun, days.leaves, shadows_);
       tally_.take(shadows_, step.hours * times, step.half);
     }
   }

@@ -7,10 +7,9 @@ std::vector<SeasonStep> seasonStepsOf(const SunWork& work) {
   std::vector<SeasonStep> steps;
   for (std::size_t i = 0; i < work.classes.size(); ++i) {
     const DayClass& days = work.classes[i];
-    const MonthDay day(days.day.month(), days.day.day());
     const int atOnce = work.countingOf(days).atOnce;
     for (const SunStep& step : work.stepsOf(days))
-      steps.push_back({step.sun, day, step.hours * atOnce, step.half, i});
+      steps.push_back({step.sun, days.leaves, step.hours * atOnce, step.half, i});
   }
   return steps;
 }

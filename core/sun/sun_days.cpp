@@ -27,23 +27,38 @@ struct DatedSun {
 };
 
 // The day whose declination is nearest the mean of all.
-DayClass classOf(const std::vector<DatedSun>& days) {
+Date standsFor(const std::vector<DatedSun>& days) {
   double mean = 0.0;
   for (const DatedSun& day : days) mean += day.declination / static_cast<double>(days.size());
   const auto nearest =
       std::min_element(days.begin(), days.end(), [mean](const DatedSun& a, const DatedSun& b) {
         return std::abs(a.declination - mean) < std::abs(b.declination - mean);
       });
-  DayClass result{nearest->day, static_cast<int>(days.size()), {}};
-  for (const DatedSun& day : days) ++result.inMonth[static_cast<unsigned>(day.day.month()) - 1u];
-  return result;
+  return nearest->day;
+}
+
+MonthDay monthDayOf(Date day) {
+  return {day.month(), day.day()};
 }
 
 std::vector<bool> leavesOn(Date day, const Solids& solids) {
   std::vector<bool> leaves;
-  for (const Crown& crown : solids.crowns)
-    leaves.push_back(inLeaf(crown, MonthDay(day.month(), day.day())));
+  for (const Crown& crown : solids.crowns) leaves.push_back(inLeaf(crown, monthDayOf(day)));
   return leaves;
+}
+
+void addClasses(const std::vector<DatedSun>& band, const Solids& solids,
+                std::vector<DayClass>& classes) {
+  const Date day = standsFor(band);
+  std::map<std::vector<bool>, DayClass> byLeaves;
+  for (const DatedSun& one : band) {
+    DayClass& members =
+        byLeaves.try_emplace(leavesOn(one.day, solids), DayClass{day, monthDayOf(one.day), 0, {}})
+            .first->second;
+    ++members.days;
+    ++members.inMonth[static_cast<unsigned>(one.day.month()) - 1u];
+  }
+  for (const auto& [leaves, members] : byLeaves) classes.push_back(members);
 }
 
 struct Site {
@@ -115,15 +130,14 @@ Angle declinationBand(int stepMinutes) {
 
 std::vector<DayClass> classesOf(const std::vector<Date>& days, const Solids& solids,
                                 Angle longitude, Angle band) {
-  std::map<std::pair<int, std::vector<bool>>, std::vector<DatedSun>> classes;
+  std::map<int, std::vector<DatedSun>> bands;
   for (const Date day : days) {
     const double declination = solarDeclination(noonOf(day, longitude)).radians();
     const int number = static_cast<int>(std::floor(declination / band.radians()));
-    classes[{number, leavesOn(day, solids)}].push_back({day, declination});
+    bands[number].push_back({day, declination});
   }
   std::vector<DayClass> result;
-  result.reserve(classes.size());
-  for (const auto& [key, members] : classes) result.push_back(classOf(members));
+  for (const auto& [number, members] : bands) addClasses(members, solids, result);
   return result;
 }
 

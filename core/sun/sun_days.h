@@ -12,9 +12,11 @@
 
 namespace tussock {
 
-// Days with declinations in one band and the same trees in leaf, and the one that stands for them.
+// Days with declinations in one band and the same trees in leaf. The day that stands for them is
+// one of the band, whatever the leaves: so a tree changes nothing but what it shades.
 struct DayClass {
   Date day;
+  MonthDay leaves;  // when the trees are in leaf as on those days
   int days = 0;
   std::array<int, 12> inMonth{};  // of those days; January first
 };

@@ -146,6 +146,30 @@ TEST_P(AnyYard, WhatLetsAllThroughIsNotThere) {
   EXPECT_EQ(differenceOf(*without, *computeSunMap(yard, request)), 0.0);
 }
 
+// Leaf dates part the days of a season, but they are counted by the same sun.
+TEST_P(AnyYard, ATreeThatLetsAllThroughIsNotThereInAnyMonth) {
+  yard.settings.latitude = Angle::degrees(45);
+  SunMapRequest request = onDay(2.0, 15);
+  request.day.reset();
+  request.detail = SunDetail::Months;
+  const auto without = computeSunMap(yard, request);
+  Tree tree;
+  tree.id = Id<Tree>(900);
+  tree.at = {8, 5};
+  tree.opennessLeaf = tree.opennessBare = 1.0;
+  tree.trunkDiameter = Length();
+  tree.leafOn = MonthDay(std::chrono::May, std::chrono::day(5));
+  tree.leafOff = MonthDay(std::chrono::September, std::chrono::day(20));
+  yard.trees = yard.trees.with(tree);
+  const auto with = computeSunMap(yard, request);
+  EXPECT_LT(differenceOf(*without, *with), 1e-4);
+  for (std::size_t month = 0; month < with->months().size(); ++month)
+    with->asked().each([&](int column, int row) {
+      EXPECT_NEAR(with->monthAt(month, column, row).total(),
+                  without->monthAt(month, column, row).total(), 1e-4);
+    });
+}
+
 // The sun's own side of a wall, for walls and suns at random, on level ground and on slopes.
 TEST_P(AnyYard, FenceShadesNothingOnItsSunwardSide) {
   Yard bare;
