@@ -81,14 +81,24 @@ SunMean meanFrom(const SunOptions& options) {
   return mean;
 }
 
+bool liesOutside(const Bed& bed, const Box& area) {
+  const Box box = boundsOf(bed.outline);
+  return box.empty() || box.high.x < area.low.x || box.low.x > area.high.x ||
+         box.high.y < area.low.y || box.low.y > area.high.y;
+}
+
 // Of the beds that no cell's centre lies in.
 std::vector<std::string> bedsWithoutHours(const SunMap& map, const Yard& yard) {
   std::vector<std::string> sentences;
   for (const Bed* bed : bedsBetweenCells(yard, map))
     sentences.push_back(
-        fmt::format("{} is too small or narrow for cells of {:g} m: none has its centre in it, and "
-                    "it has no hours here. Give a smaller --cell.",
-                    bed->name, map.cell().metres()));
+        liesOutside(*bed, map.area())
+            ? fmt::format("{} lies outside the lot and is not mapped. Give --beds to map it.",
+                          bed->name)
+            : fmt::format(
+                  "{} is too small or narrow for cells of {:g} m: none has its centre in it, and "
+                  "it has no hours here. Give a smaller --cell.",
+                  bed->name, map.cell().metres()));
   return sentences;
 }
 
