@@ -54,6 +54,14 @@ std::string_view columnMeant(std::string_view heading) {
   return at == kPlantColumns.end() ? std::string_view() : *at;
 }
 
+// Spreadsheets, pictures and yard files hold many zero bytes near their beginning; a text may have
+// one by a slip.
+bool isNoText(std::string_view csv) {
+  constexpr std::size_t kLooked = 4096;
+  constexpr std::ptrdiff_t kSlips = 4;
+  return std::ranges::count(csv.substr(0, kLooked), '\0') > kSlips;
+}
+
 class PlantTableReader {
  public:
   PlantTableReader(std::string_view fileName, ColumnsAsked asked)
@@ -62,6 +70,10 @@ class PlantTableReader {
   PlantTable read(std::string_view csv) {
     if (isUtf16(csv))
       return fail(1, "", "UTF-16", "text in UTF-8; save the file as CSV UTF-8"), take();
+    if (isNoText(csv))
+      return fail(1, "", "a file that is no text",
+                  "a table as text; save the spreadsheet as CSV UTF-8"),
+             take();
     Table table = readTable(csv);
     for (const std::size_t line : table.badQuotes)
       fail(line, "", "", "a closing quotation mark, or a doubled one inside a field,");

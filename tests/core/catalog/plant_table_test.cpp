@@ -33,6 +33,13 @@ TEST(PlantTable, SaysHowToSaveAFileInAnotherEncoding) {
   EXPECT_THAT(onlyTableError(unmarked), HasSubstr("save the file as CSV UTF-8"));
 }
 
+TEST(PlantTable, AFileThatIsNoTextIsToldOnce) {
+  std::string database("SQLite format 3\0\x10\0\x02\x02\0\x40\x20\x20\0\0\0\x0C\0\0", 30);
+  database.append(200'000, '\0');
+  for (int i = 0; i < 50'000; ++i) database += "a,b\n";
+  EXPECT_THAT(onlyTableError(database), HasSubstr("save the spreadsheet as CSV UTF-8"));
+}
+
 TEST(PlantTable, NamesTheRowThatIsNotUtf8AndKeepsTheRest) {
   const std::string csv = test::plantHeader() + test::plantRow({{"common_name", "caf\xE9"}}) +
                           test::plantRow({{"botanical_name", "Monarda didyma"}});
