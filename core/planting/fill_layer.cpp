@@ -105,10 +105,7 @@ class LayerFill {
     hand(0.8, 1.25);
     shareAnew(10);
     tell(0.6);
-    // What lies beside what has changed with the cells; now they stay as they are.
-    hand(0.4, 1.15);
-    shareAnew(4);
-    hand(0.3, 1.12);
+    partMasses();
     tell(0.65);
     return plant();
   }
@@ -199,6 +196,21 @@ class LayerFill {
     owners_ = sharing_->share(cells_, rounds, watch_);
   }
 
+  // What lies beside what has changed with the cells: drifts of a disease-prone species that have
+  // come together change places with others once more, at the cost of some ground.
+  void partMasses() {
+    if (!massesMeet()) return;
+    hand(0.4, 1.15);
+    shareAnew(4);
+    hand(0.3, 1.12);
+  }
+  [[nodiscard]] bool massesMeet() const {
+    if (!mayHand()) return false;
+    const auto kindAt = [&](std::size_t spot) { return planned_[drifts_[spot]].kind; };
+    for (const auto& [a, b] : touchingCells(ground_, owners_))
+      if (kindAt(a) == kindAt(b) && task_.kinds[kindAt(a)].diseaseProne) return true;
+    return false;
+  }
   // Whether there is anything to choose.
   [[nodiscard]] bool mayHand() const {
     return !watch_.halt() && task_.layer == Layer::Main && !task_.one;
@@ -246,7 +258,10 @@ class LayerFill {
     if (room < 0.5) return isOnly(spot) ? 1 : 0;
     if (std::abs(room - drift.count) < 1.2) return drift.count;
     const int odd = std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
-    return task_.kinds[drift.kind].diseaseProne ? std::min(odd, drift.count) : odd;
+    const FillKind& kind = task_.kinds[drift.kind];
+    if (!kind.diseaseProne) return odd;
+    const double fewer = kind.species->massThatMatters(task_.limits.diseaseMass) - 2.0;
+    return std::min(odd, std::max(drift.count, static_cast<int>(fewer)));
   }
 
   [[nodiscard]] std::vector<KeptDrift> plant() {

@@ -41,22 +41,6 @@ Samples samplesOf(const FillGround& ground, const Owners& owners, std::size_t dr
   return samples;
 }
 
-// Drifts whose cells lie side by side over some length.
-TouchingPairs touchingCells(const FillGround& ground, const Owners& owners) {
-  constexpr double kContact = 0.12;  // metres of common edge
-  std::map<std::pair<std::size_t, std::size_t>, double> contacts;
-  for (std::size_t i = 0; i < owners.size(); ++i)
-    ground.beside(static_cast<int>(i), [&](int other) {
-      const std::int32_t a = owners[i], b = owners[static_cast<std::size_t>(other)];
-      if (a >= 0 && b > a)
-        contacts[{static_cast<std::size_t>(a), static_cast<std::size_t>(b)}] += ground.size();
-    });
-  TouchingPairs pairs;
-  for (const auto& [pair, length] : contacts)
-    if (length >= kContact) pairs.push_back(pair);
-  return pairs;
-}
-
 // Kept drifts touch whose cells begin right beside their plants.
 void addKeptContacts(const std::vector<const Drift*>& kept, const FillGround& ground,
                      const Owners& owners, std::size_t first, TouchingPairs& pairs) {
@@ -79,6 +63,21 @@ void addKeptContacts(const std::vector<const Drift*>& kept, const FillGround& gr
 }
 
 }  // namespace
+
+TouchingPairs touchingCells(const FillGround& ground, const Owners& owners) {
+  constexpr double kContact = 0.12;  // metres of common edge
+  std::map<std::pair<std::size_t, std::size_t>, double> contacts;
+  for (std::size_t i = 0; i < owners.size(); ++i)
+    ground.beside(static_cast<int>(i), [&](int other) {
+      const std::int32_t a = owners[i], b = owners[static_cast<std::size_t>(other)];
+      if (a >= 0 && b > a)
+        contacts[{static_cast<std::size_t>(a), static_cast<std::size_t>(b)}] += ground.size();
+    });
+  TouchingPairs pairs;
+  for (const auto& [pair, length] : contacts)
+    if (length >= kContact) pairs.push_back(pair);
+  return pairs;
+}
 
 TouchingPairs touchingDrifts(const std::vector<const Drift*>& drifts) {
   Box box;

@@ -24,6 +24,8 @@ struct SpotsRequest {
 
 // Pairs of drifts that touch: some plant of one nearer than kTouch mean spacings to one of the
 // other.
+// Whose cells lie side by side over some length.
+[[nodiscard]] TouchingPairs touchingCells(const FillGround& ground, const Owners& owners);
 [[nodiscard]] TouchingPairs touchingDrifts(const std::vector<const Drift*>& drifts);
 
 }  // namespace tussock
