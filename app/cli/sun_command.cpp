@@ -81,33 +81,23 @@ SunMean meanFrom(const SunOptions& options) {
   return mean;
 }
 
-bool liesOutside(const Bed& bed, const Box& area) {
-  const Box box = boundsOf(bed.outline);
-  return box.empty() || box.high.x < area.low.x || box.low.x > area.high.x ||
-         box.high.y < area.low.y || box.low.y > area.high.y;
-}
-
-// Of the beds that no cell's centre lies in.
 std::vector<std::string> bedsWithoutHours(const SunMap& map, const Yard& yard) {
   std::vector<std::string> sentences;
-  for (const Bed* bed : bedsBetweenCells(yard, map))
+  for (const auto& [bed, outside] : unmappedBeds(yard, map))
     sentences.push_back(
-        liesOutside(*bed, map.area())
-            ? fmt::format("{} lies outside the lot and is not mapped. Give --beds to map it.",
-                          bed->name)
-            : fmt::format(
-                  "{} is too small or narrow for cells of {:g} m: none has its centre in it, and "
-                  "it has no hours here. Give a smaller --cell.",
-                  bed->name, map.cell().metres()));
+        outside ? fmt::format("{} lies outside the lot and is not mapped. Give --beds to map it.",
+                              bed->name)
+                : fmt::format("{} is too small or narrow for cells of {:g} m: none has its centre "
+                              "in it, and it has no hours here. Give a smaller --cell.",
+                              bed->name, map.cell().metres()));
   return sentences;
 }
 
 void writeMap(const SunMap& map, const SunMapRequest& request, const SunOptions& options,
-              const Yard& yard) {
+              const Yard& yard, const std::vector<std::string>& doubts) {
   const SunMean mean = meanFrom(options);
   std::vector<SunNote> notes = sunNotes(yard, request, mean);
-  for (std::string& sentence : bedsWithoutHours(map, yard))
-    notes.push_back({"Doubt", std::move(sentence)});
+  for (const std::string& sentence : doubts) notes.push_back({"Doubt", sentence});
   if (lowerExtension(options.out) == ".csv") {
     const std::filesystem::path out(options.out);
     writeWhole(out, sunMapToCsv(map));
@@ -165,8 +155,9 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   for (const std::string& sentence : sentencesOf(solidProblems(yard), yard.settings.units))
     console.err << sentence << '\n';
   const SunMap map = mapOf(yard, request, options, console);
-  writeMap(map, request, options, yard);
-  for (const std::string& sentence : bedsWithoutHours(map, yard)) console.err << sentence << '\n';
+  const std::vector<std::string> doubts = bedsWithoutHours(map, yard);
+  writeMap(map, request, options, yard, doubts);
+  for (const std::string& sentence : doubts) console.err << sentence << '\n';
   console.err << "Wrote " << options.out;
   if (extension == ".csv") console.err << " and " << options.out << kCsvMetadataSuffix;
   console.err << '\n';

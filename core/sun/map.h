@@ -115,8 +115,13 @@ using Progress = std::function<void(double share)>;  // 0 to 1, called from the 
 // The ground of the beds and nothing else, in an area half a metre larger; an empty one in a yard
 // without beds.
 [[nodiscard]] SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request);
-// Beds in which no cell of the map has its centre: they are too small or narrow for its cells.
-[[nodiscard]] std::vector<const Bed*> bedsBetweenCells(const Yard& yard, const SunMap& map);
+// A bed in which no cell of the map has its centre: it lies outside, or is too small or narrow for
+// the cells.
+struct UnmappedBed {
+  const Bed* bed = nullptr;
+  bool outside = false;
+};
+[[nodiscard]] std::vector<UnmappedBed> unmappedBeds(const Yard& yard, const SunMap& map);
 // The map the checks, the window and the sheets share: growing season with its months, over the
 // site (see siteBox) and a metre around the beds, 0.25 m; cells are doubled while there are more
 // than 400,000. Where they would be larger than 0.5 m on the whole site, only the beds and a metre

@@ -102,10 +102,16 @@ SunMapRequest onlyBeds(const Yard& yard, SunMapRequest request) {
   return request;
 }
 
-std::vector<const Bed*> bedsBetweenCells(const Yard& yard, const SunMap& map) {
-  std::vector<const Bed*> beds;
-  for (const Bed& bed : yard.beds)
-    if (!map.meanHours(bed.outline)) beds.push_back(&bed);
+std::vector<UnmappedBed> unmappedBeds(const Yard& yard, const SunMap& map) {
+  const Box& area = map.area();
+  std::vector<UnmappedBed> beds;
+  for (const Bed& bed : yard.beds) {
+    if (map.meanHours(bed.outline)) continue;
+    const Box box = boundsOf(bed.outline);
+    const bool meets = box.high.x >= area.low.x && box.low.x <= area.high.x &&
+                       box.high.y >= area.low.y && box.low.y <= area.high.y;
+    beds.push_back({&bed, !meets});
+  }
   return beds;
 }
 

@@ -93,22 +93,28 @@ TEST_P(RandomGround, IsAsThePolygonsHoldIt) {
 
 INSTANTIATE_TEST_SUITE_P(Seeds, RandomGround, testing::Range(0u, 20u));
 
-TEST(GroundCellsTest, TellsBedsThatLieBetweenTheCentres) {
+TEST(UnmappedBeds, LieBetweenTheCentresOrOutside) {
   Yard yard;
-  Bed bed;
-  bed.id = Id<Bed>(1);
-  bed.outline = rectangle({1, 1}, {3, 3});
-  yard.beds = yard.beds.with(bed);
-  bed.id = Id<Bed>(2);
-  bed.outline = rectangle({5.1, 5.1}, {5.4, 5.4});
-  yard.beds = yard.beds.with(bed);
-  SunMapRequest request = onlyBeds(yard, {});
+  const auto add = [&](std::int64_t id, Point low, Point high) {
+    Bed bed;
+    bed.id = Id<Bed>(id);
+    bed.outline = rectangle(low, high);
+    yard.beds = yard.beds.with(bed);
+  };
+  add(1, {1, 1}, {3, 3});
+  add(2, {5.1, 5.1}, {5.4, 5.4});
+  add(3, {20, 1}, {22, 3});
+  SunMapRequest request;
   request.cell = Length::metres(1);
   request.area = {{0, 0}, {8, 8}};
   request.day = Date(std::chrono::year(2026), std::chrono::June, std::chrono::day(21));
-  const auto between = bedsBetweenCells(yard, *computeSunMap(yard, request));
-  ASSERT_EQ(between.size(), 1u);
-  EXPECT_EQ(between[0]->id, Id<Bed>(2));
+  const SunMap map = computeSunMap(yard, request).value();
+  const auto unmapped = unmappedBeds(yard, map);
+  ASSERT_EQ(unmapped.size(), 2u);
+  EXPECT_EQ(unmapped[0].bed->id, Id<Bed>(2));
+  EXPECT_FALSE(unmapped[0].outside);
+  EXPECT_EQ(unmapped[1].bed->id, Id<Bed>(3));
+  EXPECT_TRUE(unmapped[1].outside);
 }
 
 }  // namespace
