@@ -128,16 +128,20 @@ TEST_P(AnyYard, AddingASolidNeverAddsSun) {
   EXPECT_GT(taken, 0.0);
 }
 
-TEST_P(AnyYard, WhatLetsAllThroughIsNotThere) {
-  yard.settings.latitude = Angle::degrees(-38);
-  const SunMapRequest request = onDay(0.8, 20);
-  const auto without = computeSunMap(yard, request);
+Tree clearTree() {
   Tree tree;
   tree.id = Id<Tree>(900);
   tree.at = {8, 5};
   tree.opennessLeaf = tree.opennessBare = 1.0;
   tree.trunkDiameter = Length();
-  yard.trees = yard.trees.with(tree);
+  return tree;
+}
+
+TEST_P(AnyYard, WhatLetsAllThroughIsNotThere) {
+  yard.settings.latitude = Angle::degrees(-38);
+  const SunMapRequest request = onDay(0.8, 20);
+  const auto without = computeSunMap(yard, request);
+  yard.trees = yard.trees.with(clearTree());
   Barrier fence;
   fence.id = Id<Barrier>(901);
   fence.line = {{2, 2}, {9, 8}};
@@ -153,11 +157,7 @@ TEST_P(AnyYard, ATreeThatLetsAllThroughIsNotThereInAnyMonth) {
   request.day.reset();
   request.detail = SunDetail::Months;
   const auto without = computeSunMap(yard, request);
-  Tree tree;
-  tree.id = Id<Tree>(900);
-  tree.at = {8, 5};
-  tree.opennessLeaf = tree.opennessBare = 1.0;
-  tree.trunkDiameter = Length();
+  Tree tree = clearTree();
   tree.leafOn = MonthDay(std::chrono::May, std::chrono::day(5));
   tree.leafOff = MonthDay(std::chrono::September, std::chrono::day(20));
   yard.trees = yard.trees.with(tree);
