@@ -283,12 +283,12 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
 }
 
 std::string manyPlantsWords(std::size_t plants) {
-  constexpr std::size_t kMany = 20'000;
+  constexpr std::size_t kMany = 20'000, kEachSecond = 4'000;
   if (plants <= kMany) return {};
   return fmt::format(
       "That makes {} plants of your own. All are read each time the window starts and by each "
-      "command, which takes seconds. If you do not need them all, keep a smaller table.",
-      plants);
+      "command, which takes some {} seconds. If you do not need them all, keep a smaller table.",
+      plants, plants / kEachSecond);
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
