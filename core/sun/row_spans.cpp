@@ -40,6 +40,8 @@ bool passes(const Arc& arc, Point turn, bool second) {
 RowSpans::RowSpans(const Grid& grid)
     : grid_(grid),
       perMetre_(1.0 / grid.cell),
+      whole_(grid.asked.cells() ==
+             static_cast<std::size_t>(grid.rows) * static_cast<std::size_t>(grid.columns)),
       spans_(static_cast<std::size_t>(grid.rows)),
       wests_(spans_.size()),
       easts_(spans_.size()) {
@@ -169,19 +171,26 @@ void RowSpans::follow(const Bound& bound) {
   }
 }
 
+// Rows that are asked for whole, the most by far, need no looking up.
 void RowSpans::setColumns() {
+  const double* const wests = wests_.data();
+  const double* const easts = easts_.data();
+  Columns* const spans = spans_.data();
+  const int columns = grid_.columns;
+  if (whole_)
+    for (int row = first_; row < end_; ++row)
+      spans[row] = {firstFrom(wests[row], 0, columns), endAt(easts[row], 0, columns)};
+  else
+    for (int row = first_; row < end_; ++row) spans[row] = askedOf(row, wests[row], easts[row]);
+}
+
+Columns RowSpans::askedOf(int row, double west, double east) const {
   const AskedCells& asked = grid_.asked;
-  for (int row = first_; row < end_; ++row) {
-    const auto at = static_cast<std::size_t>(row);
-    const auto runs = asked.runs(row);
-    if (runs.empty()) {
-      spans_[at] = {};
-      continue;
-    }
-    const int west = runs.front().from, east = runs.back().to;
-    spans_[at] = {asked.place(row, firstFrom(wests_[at], west, east)),
-                  asked.place(row, endAt(easts_[at], west, east))};
-  }
+  const auto runs = asked.runs(row);
+  if (runs.empty()) return {};
+  const int least = runs.front().from, most = runs.back().to;
+  return {asked.place(row, firstFrom(west, least, most)),
+          asked.place(row, endAt(east, least, most))};
 }
 
 }  // namespace tussock

@@ -56,9 +56,11 @@ class RowSpans {
   void add(const Ellipse& of, Side side, int first, int end);
   void follow(const Bound& bound);
   void setColumns();
+  [[nodiscard]] Columns askedOf(int row, double west, double east) const;
 
   const Grid& grid_;
   double perMetre_;
+  bool whole_;                    // all cells are asked for
   int lowest_ = 0, highest_ = 0;  // rows with anything asked for
   int first_ = 0, end_ = 0;
   std::vector<Columns> spans_;
