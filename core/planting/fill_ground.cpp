@@ -189,6 +189,7 @@ void FillGround::keepOnly(const std::vector<bool>& keep) {
   for (std::size_t i = 0; i < cells_.size(); ++i)
     if (keep[i]) kept.push_back(cells_[i]);
   cells_ = std::move(kept);
+  fenced_ = true;
   number();
 }
 

@@ -47,8 +47,10 @@ class FillGround {
   // covers, near enough to where a plant of `spacing` may stand.
   FillGround(const Yard& yard, const Bed& bed, Layer layer, double spacing, double size);
 
-  // Only the cells of which keep[cell] is true: as if the others were not free.
+  // Only the cells of which keep[cell] is true: as if the others were not free. No plant may then
+  // stand outside of them.
   void keepOnly(const std::vector<bool>& keep);
+  [[nodiscard]] bool isOff(Point p) const { return fenced_ && at(p) < 0; }
 
   void lookAt(const FillSun& sun, const SightLimits& limits) {
     lookAround(cells_, yard_, bed_, sun, limits);
@@ -93,6 +95,7 @@ class FillGround {
   const Bed& bed_;
   double size_;
   double width_ = 0.0;
+  bool fenced_ = false;
   Box box_;
   int columns_ = 0, rows_ = 0;
   std::vector<FillCell> cells_;

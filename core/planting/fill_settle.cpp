@@ -47,6 +47,7 @@ FreeGround::FreeGround(const PlantingPlace& place, double spacing)
 }
 
 bool FreeGround::holds(Point p) const {
+  if (cells_.isOff(p)) return false;
   const int cell = cells_.at(p);
   if (cell >= 0 && cells_.box().contains(p) &&
       cells_.cells()[static_cast<std::size_t>(cell)].toEdge > setBack_ + cells_.size())
