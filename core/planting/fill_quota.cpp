@@ -17,18 +17,34 @@ int oddNear(double count) {
   return std::max(1, 2 * static_cast<int>(std::floor(count / 2.0)) + 1);
 }
 
+double medianSpacing(const std::vector<FillKind>& kinds) {
+  std::vector<double> spacings;
+  for (const FillKind& kind : kinds) spacings.push_back(kind.spacing);
+  const auto middle = spacings.begin() + static_cast<std::ptrdiff_t>(spacings.size() / 2);
+  std::nth_element(spacings.begin(), middle, spacings.end());
+  return spacings.empty() ? 1.0 : *middle;
+}
+
+// What is left open is shared out evenly, but for plants that stand wide: as many shrubs as others
+// would take the bed, so those take no more ground than one at the limit would (our own judgement,
+// tried on drawn beds).
 std::vector<double> wishes(const std::vector<FillKind>& kinds) {
-  double listed = 0.0;
-  std::size_t open = 0;
+  constexpr double kLeastOpen = 0.02;  // of the plants, for each
+  constexpr double kWide = 1.6;        // times the spacing in the middle
+  const double wide = kWide * medianSpacing(kinds);
+  const auto part = [wide](const FillKind& kind) {
+    return std::pow(std::min(1.0, wide / kind.spacing), 2.0);
+  };
+  double listed = 0.0, open = 0.0, parts = 0.0;
   for (const FillKind& kind : kinds) {
     listed += std::max(0.0, kind.share);
-    if (kind.share <= 0.0) ++open;
+    if (kind.share <= 0.0) open += 1.0, parts += part(kind);
   }
-  const double each =
-      open > 0 ? std::max(0.02, (1.0 - std::min(listed, 1.0))) / static_cast<double>(open) : 0.0;
+  const double all = std::max(kLeastOpen * open, 1.0 - std::min(listed, 1.0));
   std::vector<double> result;
   result.reserve(kinds.size());
-  for (const FillKind& kind : kinds) result.push_back(kind.share > 0.0 ? kind.share : each);
+  for (const FillKind& kind : kinds)
+    result.push_back(kind.share > 0.0 ? kind.share : all * part(kind) / parts);
   return result;
 }
 

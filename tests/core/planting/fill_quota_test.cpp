@@ -53,6 +53,27 @@ double largest(const Planned& planned, F&& group) {
   return static_cast<double>(most) / planned.all;
 }
 
+// Common practice: large plants are the accents of a bed. From where they come less often, and how
+// much, is our own judgement: 1.6 times the spacing in the middle of the list, here 0.75 m.
+TEST(Quota, GivesWhatStandsWideNoMoreGroundThanAtTheLimit) {
+  const Catalogue catalogue = readShippedCatalogue().catalogue;
+  const auto kinds = kindsOf({catalogue.find("Lindera benzoin"), catalogue.find("Allium cernuum"),
+                              catalogue.find("Baptisia alba")},
+                             Settings());
+  ASSERT_NEAR(kinds[2].spacing, 0.75, 1e-9);
+  StandingPlants none;
+  none.ofKind = none.ofGenus = none.ofFamily = std::vector<double>(kinds.size(), 0.0);
+  FillLimits limits;
+  limits.shareMinPlants = 10'000;
+  const Quota quota = quotaFor(kinds, 40.0, none, limits);
+  EXPECT_NEAR(quota.plants[1], quota.plants[2], 1e-9);
+  EXPECT_NEAR(quota.plants[0] * std::pow(kinds[0].spacing, 2.0),
+              quota.plants[2] * std::pow(1.6 * kinds[2].spacing, 2.0), 1e-9);
+  double ground = 0.0;
+  for (std::size_t i = 0; i < kinds.size(); ++i) ground += kinds[i].ground * quota.plants[i];
+  EXPECT_NEAR(ground, 40.0, 1e-9);
+}
+
 class Shares : public testing::TestWithParam<unsigned> {};
 
 TEST_P(Shares, AreKeptAfterRounding) {
