@@ -115,7 +115,7 @@ class Filling {
       std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
       if (best_.empty()) tell(0.5 / tries, next);  // what follows takes long in a large bed
       if (watch_.cancelled()) return {};
-      const PlantingWorth improvement = improved(next);
+      const PlantingWorth improvement = improved(next, ground.area());
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
                                            : shareRefilled(next);
       PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
@@ -182,7 +182,7 @@ class Filling {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
   }
   // Exchanges species where something is found.
-  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts) const {
+  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, double area) const {
     IdSource ids(largestId(yard_) + 1);
     std::vector<Id<Drift>> mine;
     if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
@@ -200,12 +200,14 @@ class Filling {
       return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits, wildness_},
                        yard, chance, watch_);
     };
+    const double spare = std::max(0.0, groundTakenBy(drifts) - kLeastGroundTaken * area);
     const PlantingWorth worth =
-        exchangeSpecies({list_.main, request_.judge, score, tries, !list_.proposed, regroup}, mine,
-                        planted, watch_);
+        exchangeSpecies({list_.main, request_.judge, score, tries, !list_.proposed, spare, regroup},
+                        mine, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
+      drifts[i].spacing = drift.spacing;
       drifts[i].places = positionsOf(drift);
     }
     return worth;

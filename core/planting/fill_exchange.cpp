@@ -3,9 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 
+#include "core/geometry/lattice.h"
 #include "core/planting/enlarge.h"
+#include "core/planting/fill_regrow.h"
 #include "core/planting/one_piece.h"
 
 namespace tussock {
@@ -18,23 +21,14 @@ class Exchange {
            const WorkWatch& watch)
       : task_(task), mine_(mine), yard_(yard), watch_(watch), verdict_(task.judge(yard)) {
     score_ = task_.score(yard_);
+    ground_ = groundOf(yard_), counts_ = countsIn(yard_);
   }
 
   PlantingWorth run() {
     if (verdict_.cost > 0.0 && task_.regrouped && !spent()) (void)tryYard(task_.regrouped(yard_));
-    // Each drift gets its turn, again and again while something is gained.
-    for (bool gained = true; gained && verdict_.cost > 0.0;) {
-      gained = false;
-      const std::vector<Id<Drift>> concerned = verdict_.concerned;
-      for (const Id<Drift> id : concerned) {
-        if (spent()) return {worth(), verdict_.cost, true, takers_};
-        if (isMine(id) && better(id)) {
-          gained = true;
-          break;
-        }
-      }
-    }
-    return {worth(), verdict_.cost, false, takers_};
+    // What moves no plant comes first: it costs least.
+    const bool done = takeTurns(&Exchange::better) && takeTurns(&Exchange::regrown);
+    return {worth(), verdict_.cost, !done, takers_};
   }
 
  private:
@@ -49,14 +43,64 @@ class Exchange {
              !other.plants.empty();
     });
   }
+  [[nodiscard]] double groundOf(const Yard& yard) const {
+    double ground = 0.0;
+    for (const Id<Drift> id : mine_)
+      if (const Drift* drift = yard.drifts.find(id))
+        ground += static_cast<double>(drift->plants.size()) *
+                  triangularGround(drift->spacing).squareMetres();
+    return ground;
+  }
+  // Of each kind, in the kinds' order, and of all drifts together.
+  [[nodiscard]] std::vector<double> countsIn(const Yard& yard) const {
+    std::map<std::string, double> bySpecies;
+    double all = 0.0;
+    for (const Id<Drift> id : mine_)
+      if (const Drift* drift = yard.drifts.find(id)) {
+        bySpecies[drift->species] += static_cast<double>(drift->plants.size());
+        all += static_cast<double>(drift->plants.size());
+      }
+    std::vector<double> counts;
+    for (const FillKind& kind : task_.kinds)
+      counts.push_back(bySpecies[kind.species->botanicalName]);
+    counts.push_back(all);
+    return counts;
+  }
+  // What was asked for stays about as it was shared out.
+  [[nodiscard]] bool keepsShares(const Yard& next) const {
+    constexpr double kMostOff = 0.02;  // of all plants
+    constexpr double kLeastOff = 2.0;  // plants, as drifts of one count or another change hands
+    const std::vector<double> counts = countsIn(next);
+    const double most = std::max(kLeastOff, kMostOff * counts_.back());
+    for (std::size_t i = 0; i < task_.kinds.size(); ++i)
+      if (task_.kinds[i].share > 0.0 && std::abs(counts[i] - counts_[i]) > most) return false;
+    return true;
+  }
   static bool sameSpacing(const Drift& drift, double metres) {
     return std::abs(drift.spacing.metres() - metres) < 1e-6;
   }
 
-  bool better(Id<Drift> id) {
-    const Drift drift = *yard_.drifts.find(id);
-    if (drift.pattern == Pattern::Matrix) return false;
-    const bool spare = !task_.keepAll || !isLast(drift);
+  // Each drift that something is found about gets its turn, again and again while something is
+  // gained; false when not every turn was taken.
+  bool takeTurns(bool (Exchange::*turn)(const Drift&)) {
+    for (bool gained = true; gained && verdict_.cost > 0.0;) {
+      gained = false;
+      const std::vector<Id<Drift>> concerned = verdict_.concerned;
+      for (const Id<Drift> id : concerned) {
+        if (spent()) return false;
+        if (!isMine(id)) continue;
+        const Drift drift = *yard_.drifts.find(id);
+        gained = drift.pattern != Pattern::Matrix && (this->*turn)(drift);
+        if (gained) break;
+      }
+    }
+    return true;
+  }
+  [[nodiscard]] bool isSpare(const Drift& drift) const { return !task_.keepAll || !isLast(drift); }
+
+  bool better(const Drift& drift) {
+    const Id<Drift> id = drift.id;
+    const bool spare = isSpare(drift);
     for (const FillKind& kind : task_.kinds)
       if (spare && sameSpacing(drift, kind.spacing) && !kind.matrix &&
           kind.species->botanicalName != drift.species &&
@@ -71,6 +115,45 @@ class Exchange {
       if (tryWith({as(drift, found->species), as(*found, drift.species)})) return true;
     }
     return fewer(drift);
+  }
+  // Species that stand closer or wider, on the drift's own ground.
+  bool regrown(const Drift& drift) {
+    if (drift.layer != Layer::Main) return false;
+    const bool spare = isSpare(drift);
+    for (const FillKind& kind : task_.kinds) {
+      if (!spare || spent() || !mayRegrow(drift, kind)) continue;
+      const auto next = regrownAs(yard_, drift, kind);
+      if (next && tryWith({*next})) return true;
+    }
+    for (const Id<Drift> id : mine_) {
+      const Drift* other = yard_.drifts.find(id);
+      if (spent() || other == nullptr || other->layer != drift.layer) continue;
+      if (tradeGround(drift, *other)) return true;
+    }
+    return false;
+  }
+  static bool mayRegrow(const Drift& drift, const FillKind& kind) {
+    return !kind.matrix && drift.pattern != Pattern::Matrix && !sameSpacing(drift, kind.spacing) &&
+           kind.species->botanicalName != drift.species;
+  }
+  [[nodiscard]] const FillKind* kindOf(const Drift& drift) const {
+    const auto found = std::find_if(task_.kinds.begin(), task_.kinds.end(), [&](const FillKind& k) {
+      return k.species->botanicalName == drift.species;
+    });
+    return found == task_.kinds.end() ? nullptr : &*found;
+  }
+  bool tradeGround(const Drift& one, const Drift& other) {
+    const FillKind* ofOne = kindOf(one);
+    const FillKind* ofOther = kindOf(other);
+    if (ofOne == nullptr || ofOther == nullptr || !mayRegrow(one, *ofOther) ||
+        !mayRegrow(other, *ofOne))
+      return false;
+    const auto first = regrownAs(yard_, one, *ofOther);
+    if (!first) return false;
+    Yard half = yard_;
+    half.drifts = half.drifts.with(*first);
+    const auto second = regrownAs(half, other, *ofOne);
+    return second && tryWith({*first, *second});
   }
   // Where there are a few plants too many of a species, a pair goes from the end of a drift.
   bool fewer(Drift drift) {
@@ -105,6 +188,7 @@ class Exchange {
     return tryYard(std::move(next));
   }
   bool tryYard(Yard next) {
+    if (!keepsShares(next) || ground_ - groundOf(next) > task_.spareGround + 1e-9) return false;
     ++tries_;
     FillVerdict verdict = task_.judge(next);
     if (verdict.cost >= verdict_.cost - 1e-9) return false;
@@ -124,6 +208,8 @@ class Exchange {
   const WorkWatch& watch_;
   FillVerdict verdict_;
   double score_ = 0.0;
+  double ground_ = 0.0;         // square metres taken at first
+  std::vector<double> counts_;  // at first
   int tries_ = 0;
   std::set<std::string> takers_;
 };

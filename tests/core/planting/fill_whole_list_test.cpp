@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 // A plant list of one's own: all of it is planted as far as the bed holds it in groups.
+#include <map>
 #include <set>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/geometry/lattice.h"
 #include "tests/core/planting/filled_bed.h"
 
 namespace tussock {
@@ -55,6 +57,32 @@ TEST(List, IsPlantedWholeWithAnySeedWhereTheBedIsLargeEnough) {
     EXPECT_EQ(speciesIn(bed).size(), 15u) << seed;
     EXPECT_EQ(bed.broken(), 0) << seed;
   }
+}
+
+// Two of the three are disease-prone, so that something is found whatever is done: no drift changes
+// hands for it, and no plant is given up, at the cost of what was asked.
+TEST(List, IsPlantedInTheSharesAskedForWithoutHoles) {
+  const std::vector<std::vector<ListedSpecies>> lists{{{"Rudbeckia fulgida", 0.41},
+                                                       {"Echinacea purpurea", 0.35},
+                                                       {"Schizachyrium scoparium", 0.24}},
+                                                      {{"Echinacea purpurea", 0.5},
+                                                       {"Schizachyrium scoparium", 0.1},
+                                                       {"Penstemon digitalis", 0.4}}};
+  for (const auto& list : lists)
+    for (const int seed : {1, 2}) {
+      const test::Filled bed = seeded("POLYGON ((0 0, 10 0, 10 4, 0 4, 0 0))", seed, list);
+      const Bed& ground = *bed.after.beds.begin();
+      double all = 0.0, taken = 0.0;
+      std::map<std::string, double> counts;
+      for (const Drift& drift : bed.after.drifts) {
+        const auto plants = static_cast<double>(drift.plants.size());
+        all += plants, counts[drift.species] += plants;
+        taken += plants * triangularGround(drift.spacing).squareMetres();
+      }
+      for (const ListedSpecies& listed : list)
+        EXPECT_NEAR(counts[listed.species] / all, listed.share, 0.05) << listed.species;
+      EXPECT_GE(taken / areaOf(ground.outline).squareMetres(), 0.93) << seed;
+    }
 }
 
 }  // namespace
