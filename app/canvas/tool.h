@@ -55,6 +55,8 @@ class Tool {
   // False when the key means nothing to the tool.
   virtual bool key(const QKeyEvent&) { return false; }
   virtual void paint(QPainter&, const SceneMapping&) const {}
+  // Whether it is in the middle of something that cancel() would leave.
+  [[nodiscard]] virtual bool busy() const { return false; }
   // Leaves the yard as it is and nothing half drawn.
   virtual void cancel() {}
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/document/filling.h"
 
+#include <algorithm>
 #include <exception>
 #include <QMetaObject>
 #include <utility>
@@ -18,7 +19,7 @@ struct Filling::Outcome {
 
 Filling::Filling(Document& document, QObject* parent) : QObject(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this] {
-    if (running() && !committing_) stop();
+    if (running() && !committing_) giveWay();
   });
   connect(&document_, &Document::opened, this, [this] {
     stop();
@@ -57,7 +58,7 @@ const std::vector<std::string>& Filling::notesOf(Id<Bed> bed) const {
 void Filling::start(FillRequest request) {
   stop();
   request_ = std::move(request);
-  seeds_[request_.bed] = request_.seed;
+  share_ = 0.0;
   const std::uint64_t run = ++run_;
   thread_ = std::jthread([this, run, yard = document_.yard(), facts = document_.facts(),
                           sun = document_.sunMap(), ids = document_.ids(),
@@ -90,6 +91,19 @@ void Filling::stop() {
   if (running()) end();
 }
 
+// What is being planted no longer fits the yard. Whoever made the edit may look elsewhere.
+void Filling::giveWay() {
+  const Bed* bed = document_.yard().beds.find(request_.bed);
+  const QString name = bed ? QString::fromStdString(bed->name) : QString();
+  stop();
+  if (!bed) return;
+  emit document_.notice(
+      (name.isEmpty()
+           ? tr("The bed is no longer being filled, as the yard was changed meanwhile.")
+           : tr("%1 is no longer being filled, as the yard was changed meanwhile.").arg(name)) +
+      tr(" Fill it again."));
+}
+
 void Filling::end() {
   ++run_;
   thread_ = {};
@@ -99,7 +113,8 @@ void Filling::end() {
 
 void Filling::showBest(std::uint64_t run, const FillProgress& progress) {
   if (run != run_) return;
-  emit progressed(progress.share);
+  share_ = std::max(share_, progress.share);
+  emit progressed(share_);
   if (progress.best.empty()) return;
   const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
   IdSource ids = document_.ids();  // a copy: a preview uses none up
@@ -115,6 +130,7 @@ void Filling::hand(std::uint64_t run, Outcome outcome) {
 }
 
 void Filling::finish(const FillResult& result) {
+  seeds_[request_.bed] = request_.seed;
   notes_[request_.bed] = result.notes;
   emit bestChanged({});
   if (result.edit.empty()) return;

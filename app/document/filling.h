@@ -24,8 +24,9 @@ class Filling : public QObject {
   void fillWhole(Id<Bed> bed);
   void stop();
   [[nodiscard]] bool running() const { return thread_.joinable(); }
-  [[nodiscard]] std::optional<Id<Bed>> bed() const;  // that is being filled
-  // Which arrangement was asked for last; 1 at first.
+  [[nodiscard]] std::optional<Id<Bed>> bed() const;      // that is being filled
+  [[nodiscard]] double share() const { return share_; }  // of the work under way, 0 to 1
+  // Which arrangement was planted last; 1 at first.
   [[nodiscard]] int seedOf(Id<Bed> bed) const;
   // What the bed was planted from last, when that was proposed for it; empty otherwise.
   [[nodiscard]] const std::vector<ListedSpecies>& proposedFor(Id<Bed> bed) const;
@@ -44,10 +45,12 @@ class Filling : public QObject {
   void showBest(std::uint64_t run, const FillProgress& progress);
   void finish(const FillResult& result);
   void end();
+  void giveWay();
 
   Document& document_;
   FillRequest request_;
   std::uint64_t run_ = 0;  // what a stopped thread still hands over is for nobody
+  double share_ = 0.0;
   bool committing_ = false;
   std::map<Id<Bed>, int> seeds_;
   std::map<Id<Bed>, std::vector<ListedSpecies>> proposed_;

@@ -117,7 +117,8 @@ QWidget* FillBar::makeRunning() {
   progress_->setTextVisible(false);
   progress_->setFixedHeight(8);
   line->addWidget(progress_, 1);
-  stop_ = pushButton(QStringLiteral("fill-stop"), tr("Stop"), tr("Leaves the bed as it was"), box);
+  stop_ = pushButton(QStringLiteral("fill-stop"), tr("Stop"),
+                     tr("Leaves the bed as it was (Escape)"), box);
   connect(stop_, &QPushButton::clicked, &filling_, &Filling::stop);
   line->addWidget(stop_);
   return box;
@@ -210,7 +211,7 @@ void FillBar::showRunning() {
   swapButtons(here);
   buttons_->setEnabled(!document_.isReadOnly());
   species_->setEnabled(!speciesPlanted().empty());
-  if (here) progress_->setValue(0);
+  if (here) progress_->setValue(qRound(filling_.share() * 100.0));
 }
 
 // What is hidden loses the focus: it goes to Stop, and back to the button pressed. The bar stays as

@@ -17,6 +17,7 @@
 #include "app/look/theme.h"
 #include "app/panels/fault_report.h"
 #include "app/panels/field_text.h"
+#include "app/panels/fill_running.h"
 #include "app/panels/findings_list.h"
 #include "app/panels/plant_sheet.h"
 #include "app/panels/scrolled.h"
@@ -85,15 +86,21 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   column->setContentsMargins(1, 0, 0, 0);
   column->setSpacing(0);
   column->addWidget(halves_, 1);
+  running_ = new FillRunning(document_, selection_->filling(), this);
+  column->addWidget(running_);
   column->addWidget(totals_);
   connect(halves_, &QSplitter::splitterMoved, this,
           [this] { lowerByHand_ = halves_->sizes().last(); });
-  connect(upper_, &QStackedWidget::currentChanged, this, &MarginPanel::shareHeight);
+  connect(upper_, &QStackedWidget::currentChanged, this, [this](int page) {
+    running_->setOwnBarInSight(page == 0);
+    shareHeight();
+  });
   connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
   connect(findings_, &FindingsList::countsChanged, this, &MarginPanel::showFindings);
   connect(selection_, &SelectionView::footChanged, this, &MarginPanel::shareHeight);
   connect(&document_, &Document::opened, this, &MarginPanel::showTotals);
   connect(&document_, &Document::changed, this, &MarginPanel::showTotals);
+  running_->setOwnBarInSight(upper_->currentIndex() == 0);
   showFindings();
   showTotals();
 }

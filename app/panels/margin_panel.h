@@ -16,6 +16,7 @@ class QStackedWidget;
 namespace tussock {
 
 class FaultReport;
+class FillRunning;
 class Filling;
 class FindingsList;
 class PersonalCatalogue;
@@ -79,6 +80,7 @@ class MarginPanel : public QWidget {
   QWidget* head_ = nullptr;
   QScrollArea* findingsArea_ = nullptr;
   std::optional<int> lowerByHand_;  // pixels that someone gave the findings
+  FillRunning* running_ = nullptr;
   QLabel* totals_;
 };
 

@@ -85,7 +85,7 @@ bool PathTool::key(const QKeyEvent& event) {
       tellLength();
       return true;
     case Qt::Key_Escape:
-      if (corners_.empty()) return false;
+      if (!busy()) return false;
       cancel();
       return true;
     default:

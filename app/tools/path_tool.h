@@ -22,6 +22,7 @@ class PathTool : public Tool {
   void doubleClick(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
+  [[nodiscard]] bool busy() const override { return !corners_.empty(); }
   void cancel() override;
 
   [[nodiscard]] const std::vector<Point>& corners() const { return corners_; }

@@ -114,7 +114,7 @@ void PhotoTool::release(const PointerAt& at) {
 }
 
 bool PhotoTool::key(const QKeyEvent& event) {
-  if (event.key() != Qt::Key_Escape || (points_.empty() && !dragFrom_)) return false;
+  if (event.key() != Qt::Key_Escape || !busy()) return false;
   cancel();
   return true;
 }

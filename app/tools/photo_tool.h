@@ -25,6 +25,7 @@ class PhotoTool : public Tool {
   void release(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
+  [[nodiscard]] bool busy() const override { return !points_.empty() || dragFrom_; }
   void cancel() override;
 
   // The selected photo, else the last one brought in; null when there is none.

@@ -229,10 +229,10 @@ bool SelectTool::key(const QKeyEvent& event) {
   switch (event.key()) {
     case Qt::Key_Escape: {
       picked_.reset();
-      const bool busy = gesture_ || nudge_.pending() || !canvas_.document().selection().empty();
-      if (!gesture_ && !nudge_.pending()) canvas_.document().select({});
+      const bool used = busy() || !canvas_.document().selection().empty();
+      if (!busy()) canvas_.document().select({});
       cancel();
-      return busy;
+      return used;
     }
     case Qt::Key_Plus:
     case Qt::Key_Equal:

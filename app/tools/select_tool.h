@@ -29,6 +29,7 @@ class SelectTool : public Tool {
   void doubleClick(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
+  [[nodiscard]] bool busy() const override { return gesture_ || nudge_.pending(); }
   void cancel() override;
 
   bool stepCount(int direction) { return count_.step(direction); }

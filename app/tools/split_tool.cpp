@@ -116,7 +116,7 @@ void SplitTool::release(const PointerAt& at) {
 }
 
 bool SplitTool::key(const QKeyEvent& event) {
-  if (event.key() != Qt::Key_Escape || !from_) return false;
+  if (event.key() != Qt::Key_Escape || !busy()) return false;
   cancel();
   return true;
 }

@@ -18,6 +18,7 @@ class SplitTool : public Tool {
   void release(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
   void paint(QPainter& painter, const SceneMapping& mapping) const override;
+  [[nodiscard]] bool busy() const override { return from_.has_value(); }
   void cancel() override;
 
  private:

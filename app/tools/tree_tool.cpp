@@ -69,7 +69,7 @@ void TreeTool::release(const PointerAt& at) {
 }
 
 bool TreeTool::key(const QKeyEvent& event) {
-  if (event.key() != Qt::Key_Escape || !tree_) return false;
+  if (event.key() != Qt::Key_Escape || !busy()) return false;
   cancel();
   return true;
 }

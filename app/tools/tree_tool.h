@@ -17,6 +17,7 @@ class TreeTool : public Tool {
   void move(const PointerAt& at) override;
   void release(const PointerAt& at) override;
   bool key(const QKeyEvent& event) override;
+  [[nodiscard]] bool busy() const override { return tree_.has_value(); }
   void cancel() override;
 
  private:

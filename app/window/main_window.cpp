@@ -24,6 +24,7 @@
 #include "app/window/actions.h"
 #include "app/window/day_shown.h"
 #include "app/window/drift_commands.h"
+#include "app/window/escape_stops.h"
 #include "app/window/first_steps.h"
 #include "app/window/key_list.h"
 #include "app/window/message_bar.h"
@@ -233,6 +234,7 @@ void MainWindow::wirePanels() {
           [this] { canvas_->showReadings(margin_->survey().compared()); });
   connect(year_, &YearPanel::yearChanged, canvas_, &Canvas::setYear);
   connect(canvas_, &Canvas::previewed, margin_, &MarginPanel::preview);
+  new EscapeStops(*canvas_, margin_->filling(), *this);
   new DayShown(canvas_->sunView(), *year_, this);
   canvas_->setWeek(year_->week());
   margin_->setWeek(year_->week());

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
-// A filling under way is stopped by mouse or keyboard, in a large bed too, and leaves no trace.
+// A filling under way is seen wherever the selection goes, and is stopped by mouse or keyboard, in
+// a large bed too; it leaves no trace.
+#include <QProgressBar>
+
 #include "tests/app/window/fill_window.h"
 
 namespace tussock::test {
@@ -14,7 +17,13 @@ class StopFilling : public FillWindow {
     QTest::qWait(50);  // nothing is handed in afterwards
     EXPECT_EQ(inFile().drifts.size(), 0u);
     EXPECT_TRUE(undoLabel().isEmpty());
+    EXPECT_EQ(filling().seedOf(bed), 1);
     EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-bed")));
+  }
+  void startFilling() {
+    startField();
+    key(Qt::Key_B, Qt::ControlModifier);
+    ASSERT_TRUE(filling().running());
   }
 };
 
@@ -40,6 +49,66 @@ TEST_F(StopFilling, FromTheKeyboard) {
   expectUntouched();
 }
 
+TEST_F(StopFilling, ByEscapeWhichKeepsTheBedSelected) {
+  startFilling();
+  QTest::qWait(300);
+  ASSERT_TRUE(filling().running());
+  key(Qt::Key_Escape);
+  EXPECT_EQ(document.selection(), std::vector{refTo(bed)});
+  expectUntouched();
+  key(Qt::Key_Escape);
+  EXPECT_TRUE(document.selection().empty());
+}
+
+TEST_F(StopFilling, ByEscapeAtItsButton) {
+  startField();
+  part<QPushButton>("fill-another")->setFocus();
+  QTest::keyClick(part<QPushButton>("fill-another"), Qt::Key_Space);
+  ASSERT_TRUE(filling().running());
+  QTest::keyClick(window->focusWidget(), Qt::Key_Escape);
+  expectUntouched();
+}
+
+TEST_F(StopFilling, EscapeFirstLeavesWhatIsBeingDrawn) {
+  startFilling();
+  key(Qt::Key_B);
+  ASSERT_EQ(canvas().tool()->busy(), false);
+  click({20.0, 20.0});
+  ASSERT_TRUE(canvas().tool()->busy());
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(canvas().tool()->busy());
+  EXPECT_TRUE(filling().running());
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(filling().running());
+}
+
+TEST_F(StopFilling, ItIsToldOfWhereverTheSelectionGoes) {
+  startFilling();
+  EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-stop")));
+  EXPECT_EQ(part<QPushButton>("fill-running-stop"), nullptr) << "the bed's own bar tells it";
+  document.select({});
+  EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-running-stop")));
+  EXPECT_TRUE(comesIntoSight(part<QProgressBar>("fill-running-progress")));
+  auto* which = part<QPushButton>("fill-running-bed");
+  ASSERT_TRUE(comesIntoSight(which));
+  EXPECT_EQ(which->text(), QStringLiteral("Filling Walk"));
+  QTest::mouseClick(which, Qt::LeftButton);
+  EXPECT_EQ(document.selection(), std::vector{refTo(bed)});
+  EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-stop")));
+  document.select({});
+  push("fill-running-stop");
+  EXPECT_EQ(part<QPushButton>("fill-running-stop"), nullptr);
+  document.select({refTo(bed)});
+  expectUntouched();
+}
+
+// A sheet of a plant lies over the bed's bar.
+TEST_F(StopFilling, ItIsToldOfBesideASheetOfAPlant) {
+  startFilling();
+  window->findChild<MarginPanel*>(QStringLiteral("margin"))->showPlant("Rudbeckia hirta");
+  EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-running-stop")));
+}
+
 // What can be drawn meanwhile is: the window does not wait for the filling.
 TEST_F(StopFilling, AnEditWithTheMouseStopsItAndStays) {
   startField();
@@ -47,6 +116,8 @@ TEST_F(StopFilling, AnEditWithTheMouseStopsItAndStays) {
   ASSERT_TRUE(filling().running());
   drag({2.0, 1.5}, {3.0, 1.5});
   EXPECT_FALSE(filling().running());
+  EXPECT_TRUE(
+      window->messages().words().contains(QStringLiteral("Walk is no longer being filled")));
   EXPECT_EQ(inFile().drifts.size(), 0u);
   EXPECT_NEAR(boundsOf(inFile().beds.find(bed)->outline).low.x, 1.0, 0.02);
 }
