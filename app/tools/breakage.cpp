@@ -5,6 +5,7 @@
 
 #include "app/canvas/furniture.h"
 #include "core/checks/describe.h"
+#include "core/checks/moved_plant.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
@@ -58,6 +59,11 @@ Breakage::Breakage(const Document& document, const Drift& drift,
                  finding.plants.end();
         }))
       places_.push_back(plant.at);
+}
+
+Breakage breakageOf(const Document& document, const Drift& drift) {
+  const CheckInput input{document.yard(), document.facts()};
+  return {document, drift, findingsAt(surveyOf(input), drift)};
 }
 
 void Breakage::paint(QPainter& painter, const Canvas& canvas, Point beside) const {

@@ -25,6 +25,9 @@ class Breakage {
   Length spacing_;
 };
 
+// Of a drift that is moved, turned or stretched, as it would then stand.
+[[nodiscard]] Breakage breakageOf(const Document& document, const Drift& drift);
+
 // Rings around plants, never too small to be seen.
 void paintRings(QPainter& painter, const SceneMapping& mapping, const std::vector<Point>& places,
                 Length spacing, const QColor& colour);

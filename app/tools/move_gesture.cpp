@@ -3,7 +3,6 @@
 
 #include "app/tools/drift_count.h"
 #include "app/tools/move_edit.h"
-#include "core/checks/moved_plant.h"
 #include "core/planting/edit_drift.h"
 #include "core/units/measure_text.h"
 
@@ -37,8 +36,7 @@ void MoveGesture::showDrift(Point step) {
   breakage_ = {};
   if (!drift) return;  // it is where it was
   showCount(canvas_, *drift);
-  const CheckInput input{document.yard(), document.facts()};
-  breakage_ = Breakage(document, *drift, findingsAt(surveyOf(input), *drift));
+  breakage_ = breakageOf(document, *drift);
 }
 
 void MoveGesture::paint(QPainter& painter, const SceneMapping&) const {

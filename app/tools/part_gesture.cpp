@@ -5,6 +5,7 @@
 
 #include "app/tools/drift_count.h"
 #include "app/tools/locked_drifts.h"
+#include "core/checks/moved_plant.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -66,10 +67,26 @@ ChangeSet PartMoveGesture::edit(Point to) const {
 }
 
 void PartMoveGesture::move(const PointerAt& at) {
+  at_ = at.site;
+  breakage_ = {};
   const ChangeSet moved = edit(at.site);
   canvas_.show(moved);
-  if (const Drift* drift = driftIn(moved, part_.drift))
-    tellPart(canvas_, *drift, part_.plants.size());
+  const Drift* drift = driftIn(moved, part_.drift);
+  if (!drift) return;
+  tellPart(canvas_, *drift, part_.plants.size());
+  breakage_ = breakageOfPart(moved, *drift);
+}
+
+// Those left behind are in the way too.
+Breakage PartMoveGesture::breakageOfPart(const ChangeSet& moved, const Drift& drift) const {
+  const Document& document = canvas_.document();
+  const Yard after = apply(document.yard(), moved);
+  const CheckInput input{after, document.facts()};
+  return {document, drift, findingsAt(surveyOf(input), part_.drift, part_.plants)};
+}
+
+void PartMoveGesture::paint(QPainter& painter, const SceneMapping&) const {
+  breakage_.paint(painter, canvas_, at_);
 }
 
 void PartMoveGesture::finish(const PointerAt& at) {

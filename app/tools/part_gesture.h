@@ -2,6 +2,7 @@
 // Some plants of one drift: marked with a band, then moved together.
 #pragma once
 
+#include "app/tools/breakage.h"
 #include "app/tools/gesture.h"
 #include "app/tools/nudge_gesture.h"
 
@@ -32,20 +33,26 @@ class PartBandGesture : public Gesture {
   DriftPart& part_;
 };
 
-// Alt and drag one of the marked.
+// Alt and drag one of the marked: says what they would break there.
 class PartMoveGesture : public Gesture {
  public:
   PartMoveGesture(Canvas& canvas, DriftPart part, const PointerAt& from)
       : canvas_(canvas), part_(std::move(part)), from_(from.site) {}
   void move(const PointerAt& at) override;
   void finish(const PointerAt& at) override;
+  void paint(QPainter& painter, const SceneMapping& mapping) const override;
+
+  // Of what the place breaks.
+  [[nodiscard]] const QStringList& words() const { return breakage_.words(); }
 
  private:
   [[nodiscard]] ChangeSet edit(Point to) const;
+  [[nodiscard]] Breakage breakageOfPart(const ChangeSet& moved, const Drift& drift) const;
 
   Canvas& canvas_;
   DriftPart part_;
-  Point from_;
+  Point from_, at_;
+  Breakage breakage_;
 };
 
 }  // namespace tussock

@@ -39,13 +39,23 @@ DriftShape StretchGesture::shapeAt(const PointerAt& at) const {
 
 void StretchGesture::move(const PointerAt& at) {
   dragged_ = true;
+  at_ = at.site;
+  breakage_ = {};
   Document& document = canvas_.document();
   IdSource ids = document.ids();  // a copy: they are taken for good on release
   const DriftEdit edit = reshapeDrift(document.yard(), drift_, shapeAt(at), ids);
   const Drift* drift = driftIn(edit.edit, drift_);
-  if (!drift) return canvas_.clearPreview();
+  if (!drift) {  // it stays as it is
+    canvas_.clearPreview();
+    return canvas_.showFigure(at.site, QStringLiteral("0"), fitNote(edit.asked, 0));
+  }
   canvas_.show(edit.edit);
   showCount(canvas_, *drift, fitNote(edit.asked, edit.fitted));
+  breakage_ = breakageOf(document, *drift);
+}
+
+void StretchGesture::paint(QPainter& painter, const SceneMapping&) const {
+  breakage_.paint(painter, canvas_, at_);
 }
 
 void StretchGesture::finish(const PointerAt& at) {

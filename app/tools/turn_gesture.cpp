@@ -29,9 +29,18 @@ ChangeSet TurnGesture::edit(const PointerAt& at) const {
 }
 
 void TurnGesture::move(const PointerAt& at) {
+  at_ = at.site;
+  breakage_ = {};
   const ChangeSet turned = edit(at);
   canvas_.show(turned);
-  if (const Drift* drift = driftIn(turned, drift_)) showCount(canvas_, *drift);
+  const Drift* drift = driftIn(turned, drift_);
+  if (!drift) return;
+  showCount(canvas_, *drift);
+  breakage_ = breakageOf(canvas_.document(), *drift);
+}
+
+void TurnGesture::paint(QPainter& painter, const SceneMapping&) const {
+  breakage_.paint(painter, canvas_, at_);
 }
 
 void TurnGesture::finish(const PointerAt& at) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Turns a drift about its middle by its handle.
+// Turns a drift about its middle by its handle, and says what it would break so.
 #pragma once
 
+#include "app/tools/breakage.h"
 #include "app/tools/gesture.h"
 
 namespace tussock {
@@ -11,6 +12,10 @@ class TurnGesture : public Gesture {
   TurnGesture(Canvas& canvas, Id<Drift> drift, const PointerAt& from);
   void move(const PointerAt& at) override;
   void finish(const PointerAt& at) override;
+  void paint(QPainter& painter, const SceneMapping& mapping) const override;
+
+  // Of what the drift would break there.
+  [[nodiscard]] const QStringList& words() const { return breakage_.words(); }
 
  private:
   [[nodiscard]] ChangeSet edit(const PointerAt& at) const;
@@ -19,6 +24,8 @@ class TurnGesture : public Gesture {
   Id<Drift> drift_;
   Point middle_;
   Point from_;
+  Point at_;  // of the pointer
+  Breakage breakage_;
 };
 
 }  // namespace tussock

@@ -117,6 +117,17 @@ void join(std::vector<Finding>& all, Finding one) {
   known->place = std::move(one.place);
 }
 
+template <class Concerned>
+std::vector<Finding> joined(const Survey& survey, const Drift& drift, const Concerned& concerned) {
+  const PlaceRules rules(survey);
+  std::vector<Finding> all;
+  for (const Plant& plant : drift.plants)
+    if (concerned(plant.id))
+      for (Finding& finding : rules.broken({&drift, plant.id, plant.at}))
+        join(all, std::move(finding));
+  return all;
+}
+
 }  // namespace
 
 std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id, Id<Plant> plant, Point to) {
@@ -126,12 +137,16 @@ std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id, Id<Plant> pl
 }
 
 std::vector<Finding> findingsAt(const Survey& survey, const Drift& moved) {
-  const PlaceRules rules(survey);
-  std::vector<Finding> all;
-  for (const Plant& plant : moved.plants)
-    for (Finding& finding : rules.broken({&moved, plant.id, plant.at}))
-      join(all, std::move(finding));
-  return all;
+  return joined(survey, moved, [](Id<Plant>) { return true; });
+}
+
+std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id,
+                                const std::vector<Id<Plant>>& plants) {
+  const Drift* drift = survey.yard.drifts.find(id);
+  if (drift == nullptr) return {};
+  return joined(survey, *drift, [&](Id<Plant> plant) {
+    return std::find(plants.begin(), plants.end(), plant) != plants.end();
+  });
 }
 
 }  // namespace tussock

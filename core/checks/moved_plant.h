@@ -16,4 +16,9 @@ namespace tussock {
 // finding for each rule and each thing or other drift, with the worst measure and all its plants.
 [[nodiscard]] std::vector<Finding> findingsAt(const Survey& survey, const Drift& moved);
 
+// The same for some plants of a drift, where they stand in the yard surveyed; against the others of
+// the drift too.
+[[nodiscard]] std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> drift,
+                                              const std::vector<Id<Plant>>& plants);
+
 }  // namespace tussock

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A drift in hand shows what it would break before it is let go, and is let go anywhere.
+#include "app/tools/handles.h"
 #include "app/tools/move_gesture.h"
 #include "tests/app/window/window_fixture.h"
 
@@ -80,6 +81,80 @@ TEST_F(MovingDrift, SaysEachRuleOnceWithItsWorst) {
   ASSERT_EQ(edge.size(), 1);
   EXPECT_TRUE(edge[0].contains(QStringLiteral("0.05 m, 0.20 m asked"))) << edge[0].toStdString();
   EXPECT_EQ(wordsAt({0.5, 4.5}).size(), 2) << "all in the paving, one too near the edge";
+}
+
+// Turned, stretched or with only some of its plants in hand, it tells the same.
+class ChangingDrift : public MovingDrift {
+ protected:
+  // Another row lies 0.5 m north of the drift's; 0.34 m is asked.
+  void startNear() {
+    YardBuilder builder;
+    builder.units(UnitSystem::Metres);
+    builder.bed("Front", "POLYGON((0 0,8 0,8 5,0 5,0 0))").viewing("S");
+    builder.drift("Liatris spicata", row(5, 0.4, {1.6, 3.0}));
+    builder.drift("Echinacea purpurea", row(3, 0.4, {2.0, 2.5}));
+    drift = builder.lastDrift();
+    start(builder.build());
+    lookAt({4, 2.5});
+    document.waitForAnalysis();
+    QCoreApplication::processEvents();
+    click({2.4, 2.5});
+    ASSERT_EQ(document.selection(), std::vector{refTo(drift)});
+  }
+  [[nodiscard]] Point handle(Handles::Kind kind) const {
+    for (const auto& each : Handles(canvas()).all())
+      if (each.kind == kind && each.side > 0.0) return canvas().mapping().toSite(each.at);
+    ADD_FAILURE() << "no such handle";
+    return {};
+  }
+};
+
+TEST_F(ChangingDrift, ShowsWhatItBreaksWhileItIsTurned) {
+  startNear();
+  const int before = alertPixels();
+  const Point turn = handle(Handles::Kind::Turn);
+  press(turn);
+  moveTo(turn + Point{0.02, 0.0});
+  EXPECT_EQ(alertPixels(), before) << "still clear of the others";
+  moveTo({3.4, 2.5});  // a quarter turn: the row points at the others
+  EXPECT_GT(alertPixels(), before + 20);
+  const int broken = alertPixels();
+  key(Qt::Key_Escape);
+  EXPECT_LT(alertPixels(), broken);
+  EXPECT_TRUE(undoLabel().isEmpty());
+}
+
+// Stretched, it is planted anew by the rules: it keeps clear of the others, and says its count.
+TEST_F(ChangingDrift, BreaksNothingWhileItIsStretchedTowardsOthers) {
+  startNear();
+  const int before = alertPixels();
+  const Point end = handle(Handles::Kind::End);
+  press(end);
+  moveTo({2.4, 4.0});
+  EXPECT_TRUE(canvas().figureShown().startsWith(QStringLiteral("3\n")))
+      << canvas().figureShown().toStdString();
+  EXPECT_EQ(alertPixels(), before);
+  release({2.4, 4.0});
+  EXPECT_EQ(undoLabel(), QStringLiteral("Stretch drift"));
+  document.waitForAnalysis();
+  EXPECT_TRUE(
+      std::none_of(document.findings()->begin(), document.findings()->end(),
+                   [](const Finding& finding) { return finding.check == CheckId::Spacing; }));
+}
+
+TEST_F(ChangingDrift, ShowsWhatMarkedPlantsBreakWithTheirOwnDriftToo) {
+  startNear();
+  drag({2.2, 2.3}, {3.0, 2.7}, Qt::AltModifier | Qt::ShiftModifier);
+  const int before = alertPixels();
+  press({2.4, 2.5}, Qt::AltModifier);
+  moveTo({2.4, 2.0}, Qt::AltModifier);
+  EXPECT_EQ(alertPixels(), before) << "free ground";
+  moveTo({2.4, 2.9}, Qt::AltModifier);
+  EXPECT_GT(alertPixels(), before + 20) << "among the others";
+  moveTo({2.1, 2.5}, Qt::AltModifier);
+  EXPECT_GT(alertPixels(), before + 20) << "on the one of their own that stays";
+  release({2.1, 2.5}, Qt::AltModifier);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Move 2 plants"));
 }
 
 }  // namespace

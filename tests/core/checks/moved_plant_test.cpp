@@ -131,5 +131,23 @@ TEST_F(MovedPlant, MendingMovesOnlyWhatBreaksARule) {
   EXPECT_TRUE(mendDrift(yard_, facts_, id).empty());
 }
 
+TEST_F(MovedPlant, SomeOfADriftAreJudgedAgainstTheOthersOfIt) {
+  const Drift carex = *yard_.drifts.find(builder_.lastDrift());
+  const std::vector<Id<Plant>> two{carex.plants[1].id, carex.plants[2].id};
+  const auto movedBy = [&](Point step) {
+    const Yard after = apply(yard_, movePlants(yard_, carex.id, two, step).edit);
+    const CheckInput input{after, facts_};
+    return findingsAt(surveyOf(input), carex.id, two);
+  };
+  EXPECT_TRUE(movedBy({0.0, 0.5}).empty());
+  const auto crowded = movedBy({-0.3, 0.0});  // one of them 0.1 m from the first
+  ASSERT_EQ(crowded.size(), 1U);
+  EXPECT_EQ(crowded[0].plants, std::vector{two[0]});
+  EXPECT_NEAR(crowded[0].measured, 0.1, 1e-9);
+  const auto edge = movedBy({0.0, -1.95});  // both 0.05 m from the edge: one finding
+  ASSERT_EQ(edge.size(), 1U);
+  EXPECT_EQ(edge[0].plants, two);
+}
+
 }  // namespace
 }  // namespace tussock
