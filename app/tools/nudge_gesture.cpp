@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/tools/nudge_gesture.h"
 
+#include <algorithm>
+
 #include "app/tools/drift_count.h"
 #include "app/tools/locked_drifts.h"
 #include "core/checks/moved_plant.h"
@@ -18,6 +20,13 @@ std::optional<PlantAt> plantAt(const Yard& yard, Point p, double reach) {
         found = PlantAt{drift.id, plant.id};
       }
   return found;
+}
+
+std::optional<PlantAt> nearestPlant(const Drift& drift, Point p) {
+  const auto nearest = std::ranges::min_element(
+      drift.plants, {}, [p](const Plant& plant) { return distance(p, plant.at); });
+  if (nearest == drift.plants.end()) return std::nullopt;
+  return PlantAt{drift.id, nearest->id};
 }
 
 ChangeSet NudgeGesture::edit(Point to) const {

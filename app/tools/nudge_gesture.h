@@ -13,6 +13,8 @@ struct PlantAt {
 };
 // The plant whose centre is nearest, within `reach` metres.
 [[nodiscard]] std::optional<PlantAt> plantAt(const Yard& yard, Point p, double reach);
+// The same of one drift, however far; nothing when it has no plants.
+[[nodiscard]] std::optional<PlantAt> nearestPlant(const Drift& drift, Point p);
 
 class NudgeGesture : public Gesture {
  public:

@@ -138,8 +138,8 @@ bool SelectTool::pressPlant(const PointerAt& at) {
     gesture_ = std::make_unique<PartBandGesture>(canvas_, *drift, at, part_);
     return true;
   }
-  const auto plant =
-      plantAt(canvas_.document().yard(), at.site, canvas_.mapping().metres(kPlantPixels));
+  auto plant = plantAt(canvas_.document().yard(), at.site, canvas_.mapping().metres(kPlantPixels));
+  if (!plant && drift) plant = plantInside(*drift, at.site);
   if (!plant) return false;
   if (part_.holds(*plant)) {
     gesture_ = std::make_unique<PartMoveGesture>(canvas_, part_, at);
@@ -149,6 +149,14 @@ bool SelectTool::pressPlant(const PointerAt& at) {
   canvas_.document().select({refTo(plant->drift)});
   gesture_ = std::make_unique<NudgeGesture>(canvas_, *plant);
   return true;
+}
+
+// Anywhere between the plants of a drift its nearest is meant.
+std::optional<PlantAt> SelectTool::plantInside(Id<Drift> drift, Point p) const {
+  const Item* item = canvas_.scene().find(refTo(drift));
+  const Drift* found = canvas_.document().yard().drifts.find(drift);
+  if (!item || !found || !item->hit(p, 0.0)) return std::nullopt;
+  return nearestPlant(*found, p);
 }
 
 void SelectTool::pressHandle(const Handles::Handle& handle, const PointerAt& at) {

@@ -41,8 +41,9 @@ class SelectTool : public Tool {
 
  private:
   [[nodiscard]] const Item* pick(const PointerAt& at) const;
-  // False when there is no plant near.
+  // False when there is no plant near, nor any of the selected drift around.
   bool pressPlant(const PointerAt& at);
+  [[nodiscard]] std::optional<PlantAt> plantInside(Id<Drift> drift, Point p) const;
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
   [[nodiscard]] bool isWherePicked(const PointerAt& at) const;

@@ -242,6 +242,21 @@ TEST_F(DriftGestures, WhileAPlantMovesItSaysWhatItWouldBreak) {
   EXPECT_EQ(gesture.words().size(), 1);
 }
 
+// At 200 pixels a metre plants 0.4 m apart lie 80 pixels apart: between them no centre is near.
+TEST_F(DriftGestures, BetweenThePlantsOfTheSelectedDriftItsNearestIsTaken) {
+  startPlanted();
+  lookAt({1.0, 0.8}, 200.0);
+  click({1.0, 0.8});
+  ASSERT_EQ(document.selection(), std::vector{refTo(small)});
+  const auto before = positionsOf(*inFile().drifts.find(small));
+  drag({1.17, 0.8}, {1.17, 1.0}, Qt::AltModifier);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Nudge plant"));
+  const auto after = positionsOf(*inFile().drifts.find(small));
+  EXPECT_EQ(after[0], before[0]);
+  EXPECT_NEAR(distance(after[1], {1.17, 1.0}), 0.0, 0.02);
+  EXPECT_EQ(after[2], before[2]);
+}
+
 TEST_F(DriftGestures, DroppingIsTakenAndSettlingMendsIt) {
   startPlanted();
   drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);
