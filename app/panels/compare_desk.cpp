@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QShowEvent>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -136,11 +137,14 @@ QWidget* CompareDesk::makeSide(Side& side, const QString& name) {
   return side.box;
 }
 
-void CompareDesk::showEvent(QShowEvent*) {
+// Opened anew it shows two that differ, whatever was planted since.
+void CompareDesk::showEvent(QShowEvent* event) {
+  if (!event->spontaneous()) bed_.reset();
   follow();
 }
 
-// What is on the ground beside what was kept last, until something else is chosen.
+// What is on the ground beside the last that was kept and is another, until something else is
+// chosen.
 void CompareDesk::follow() {
   if (!isVisible()) return;
   const Bed* bed = bedOfSelection(document_.yard(), document_.selection());
@@ -154,11 +158,16 @@ void CompareDesk::follow() {
     bed_ = id;
     sides_[0].shown.reset();
     sides_[1].shown.reset();
-    if (bed)
-      if (const auto kept = arrangementsOf(document_.yard(), *id); !kept.empty())
-        sides_[1].shown = kept.back()->id;
+    if (bed) sides_[1].shown = lastOther();
   }
   if (bed) refresh();
+}
+
+std::optional<Id<Arrangement>> CompareDesk::lastOther() const {
+  std::optional<Id<Arrangement>> last;
+  for (const Arrangement* kept : arrangementsOf(document_.yard(), *bed_))
+    if (!last || !isPlantedAs(document_.yard(), kept->id)) last = kept->id;
+  return last;
 }
 
 void CompareDesk::refresh() {

@@ -46,6 +46,7 @@ class CompareDesk : public QWidget {
   [[nodiscard]] QWidget* makeMiddle();
   [[nodiscard]] QWidget* makeSide(Side& side, const QString& name);
   void follow();
+  [[nodiscard]] std::optional<Id<Arrangement>> lastOther() const;
   void refresh();
   void offer(Side& side);
   void draw(Side& side);

@@ -10,28 +10,48 @@
 
 namespace tussock {
 
+namespace {
+
+// What is found of the yard's whole planting has no subjects, but plants.
+bool liesIn(const Finding& finding, const Yard& yard, Id<Bed> bed, const std::set<Id<Plant>>& own) {
+  if (!finding.subjects.empty()) return isAbout(finding, yard, bed);
+  return std::any_of(finding.plants.begin(), finding.plants.end(),
+                     [&](Id<Plant> plant) { return own.contains(plant); });
+}
+
+}  // namespace
+
 ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> id) {
   ArrangementFacts facts;
   const Bed* bed = input.yard.beds.find(id);
   if (bed == nullptr) return facts;
   std::set<std::string_view> species;
+  std::set<Id<Plant>> own;
   for (const Drift* drift : driftsIn(input.yard, id)) {
     if (drift->plants.empty()) continue;
     facts.plants += static_cast<int>(drift->plants.size());
     ++facts.drifts;
     species.insert(drift->species);
+    for (const Plant& plant : drift->plants) own.insert(plant.id);
   }
   facts.species = static_cast<int>(species.size());
   facts.score = scoreBed(input.yard, input.facts, input.sun, id, bed->wildness,
                          fillLimits(input.yard.settings));
   for (const Finding& finding : runChecks(input).value_or(std::vector<Finding>()))
-    if (acceptanceOf(input.yard, finding) == nullptr) ++facts.findings;
+    if (acceptanceOf(input.yard, finding) == nullptr && liesIn(finding, input.yard, id, own))
+      ++facts.findings;
   return facts;
 }
 
 Yard withArrangement(const Yard& yard, Id<Arrangement> arrangement) {
   IdSource ids(largestId(yard) + 1);
   return apply(yard, chooseArrangement(yard, arrangement, ids));
+}
+
+bool isPlantedAs(const Yard& yard, Id<Arrangement> arrangement) {
+  IdSource ids(largestId(yard) + 1);
+  return yard.arrangements.find(arrangement) != nullptr &&
+         chooseArrangement(yard, arrangement, ids).empty();
 }
 
 std::vector<TermPair> differingTerms(const FillScore& first, const FillScore& second) {

@@ -10,12 +10,15 @@ namespace tussock {
 struct ArrangementFacts {
   int plants = 0, drifts = 0, species = 0;  // of the bed, in all layers
   FillScore score;
-  int findings = 0;  // in the whole yard, those not accepted
+  int findings = 0;  // about the bed or plants in it, those not accepted
 };
 // Of the bed as it is planted in the yard.
 [[nodiscard]] ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> bed);
 // The yard with the arrangement planted; as it is when there is no such arrangement.
 [[nodiscard]] Yard withArrangement(const Yard& yard, Id<Arrangement> arrangement);
+
+// Whether the bed is planted as the arrangement says, where it may be.
+[[nodiscard]] bool isPlantedAs(const Yard& yard, Id<Arrangement> arrangement);
 
 struct TermPair {
   FillTerm term;

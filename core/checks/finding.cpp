@@ -15,4 +15,13 @@ std::string keyOf(const Finding& finding) {
   return key;
 }
 
+bool isAbout(const Finding& finding, const Yard& yard, Id<Bed> bed) {
+  return std::any_of(finding.subjects.begin(), finding.subjects.end(), [&](ObjectRef ref) {
+    if (ref == refTo(bed)) return true;
+    const auto id = idIf<Drift>(ref);
+    const Drift* drift = id ? yard.drifts.find(*id) : nullptr;
+    return drift != nullptr && drift->bed == bed;
+  });
+}
+
 }  // namespace tussock

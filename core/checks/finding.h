@@ -80,4 +80,7 @@ struct Finding {
 // Check, subjects and `about`: the same finding next time has the same key.
 [[nodiscard]] std::string keyOf(const Finding& finding);
 
+// Whether the bed, or a drift that lies in it, is among the subjects.
+[[nodiscard]] bool isAbout(const Finding& finding, const Yard& yard, Id<Bed> bed);
+
 }  // namespace tussock

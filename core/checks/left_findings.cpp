@@ -45,12 +45,7 @@ class Leftovers {
  private:
   [[nodiscard]] bool isHere(const Finding& finding) const {
     if (acceptanceOf(input_.yard, finding) != nullptr) return false;
-    if (finding.subjects.empty()) return true;
-    return std::any_of(finding.subjects.begin(), finding.subjects.end(), [&](ObjectRef ref) {
-      if (ref == refTo(request_.bed)) return true;
-      const Drift* drift = words_.drift(ref);
-      return drift != nullptr && drift->bed == request_.bed;
-    });
+    return finding.subjects.empty() || isAbout(finding, input_.yard, request_.bed);
   }
   void add(const Finding& finding) {
     switch (finding.check) {

@@ -66,6 +66,18 @@ TEST_F(CompareDeskTest, TheOtherIsPlantedWithOnePress) {
   EXPECT_EQ(onDisk().drifts.size(), 3u) << "one edit";
 }
 
+TEST_F(CompareDeskTest, OpensOnTwoThatDiffer) {
+  ASSERT_TRUE(
+      document.commit(keepArrangement(document.yard(), bed, "All three", 1, 0.5, document.ids())));
+  QTest::mouseClick(part<QPushButton>("compare-back"), Qt::LeftButton);
+  panel.showArrangements();
+  QCoreApplication::processEvents();
+  EXPECT_EQ(part<QComboBox>("compare-left")->currentText(), QStringLiteral("On the ground"));
+  EXPECT_EQ(part<QComboBox>("compare-right")->currentText(), QStringLiteral("Five and three"))
+      << "what was kept last stands on the ground";
+  EXPECT_FALSE(part<QLabel>("compare-same")->isVisible());
+}
+
 TEST_F(CompareDeskTest, ASideMayBeChosen) {
   auto* left = part<QComboBox>("compare-left");
   left->setFocus();
