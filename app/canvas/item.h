@@ -45,6 +45,9 @@ class Item {
   // Whether a pointer at p, give or take `reach` metres, is on it.
   [[nodiscard]] virtual bool hit(Point p, double reach) const;
 
+  // Whether it spreads over p, and is meant there where nothing but open ground lies under it.
+  [[nodiscard]] virtual bool spreadsOver(Point) const { return false; }
+
   virtual void paint(QPainter& painter, const SceneMapping& mapping,
                      const CanvasLook& look) const = 0;
   // The line around ground that stays in sight under what is laid on it; painted over all ground.

@@ -44,7 +44,20 @@ std::vector<const Item*> Scene::at(Point p, double reach) const {
   std::stable_sort(first, last, [](const Item* a, const Item* b) {
     return a->bounds().width() * a->bounds().height() < b->bounds().width() * b->bounds().height();
   });
+  addSpreading(found, p);
   return found;
+}
+
+// Over the lawn, which is all that lies under them there, the smaller first.
+void Scene::addSpreading(std::vector<const Item*>& found, Point p) const {
+  std::vector<const Item*> spreading;
+  for (const auto& [key, item] : items_)
+    if (item->spreadsOver(p) && std::ranges::find(found, item.get()) == found.end())
+      spreading.push_back(item.get());
+  std::ranges::stable_sort(spreading, {}, [](const Item* item) { return item->bounds().width(); });
+  const auto lawn =
+      std::ranges::find_if(found, [](const Item* item) { return item->depth() <= Depth::Lot; });
+  found.insert(lawn, spreading.begin(), spreading.end());
 }
 
 void Scene::put(const Object& object, const Yard& yard) {

@@ -22,13 +22,14 @@ class Scene {
   [[nodiscard]] const Item* find(ObjectRef ref) const;
   // From the ground up, those that touch the box.
   [[nodiscard]] std::vector<const Item*> within(const Box& box) const;
-  // Topmost first.
+  // Topmost first; what spreads over open ground comes just before that.
   [[nodiscard]] std::vector<const Item*> at(Point p, double reach) const;
 
  private:
   using Key = std::pair<Depth, ObjectRef>;
   void put(const Object& object, const Yard& yard);
   void drop(ObjectRef ref);
+  void addSpreading(std::vector<const Item*>& found, Point p) const;
 
   std::map<Key, std::unique_ptr<Item>> items_;
   std::map<ObjectRef, Depth> depths_;

@@ -49,11 +49,15 @@ class TreeItem : public Item {
     setArea({disc(tree.at, tree.crownRadius, kCrownSides)});
   }
 
-  // The trunk, the rim, or the crown where nothing else lies.
+  // The trunk or the rim: under the rest of the crown other things are to be had.
   [[nodiscard]] bool hit(Point p, double reach) const override {
     const double away = distance(p, tree_.at);
     const double trunk = std::max(tree_.trunkDiameter.metres(), 0.3);
     return away <= trunk + reach || std::abs(away - tree_.crownRadius.metres()) <= reach;
+  }
+
+  [[nodiscard]] bool spreadsOver(Point p) const override {
+    return distance(p, tree_.at) <= tree_.crownRadius.metres();
   }
 
   void paint(QPainter& painter, const SceneMapping& mapping,

@@ -54,5 +54,31 @@ TEST(Scene, ForgetsWhatIsRemoved) {
   EXPECT_EQ(scene.find(refTo(builder.lastDrift())), nullptr);
 }
 
+// The crown of a tree is 3 m wide; a bed lies under half of it.
+TEST(Scene, ACrownIsMeantOverTheLawnAlone) {
+  test::YardBuilder builder;
+  builder.bed("A", "POLYGON((0 0,4 0,4 6,0 6,0 0))");
+  builder.tree("Oak", {4.0, 3.0}, 0.3);
+  Yard yard = builder.build();
+  Tree oak = *yard.trees.begin();
+  oak.crownRadius = Length::metres(3.0);
+  Tree young = oak;
+  young.id = Id<Tree>(largestId(yard) + 1);
+  young.at = {6.5, 3.0};
+  young.crownRadius = Length::metres(1.0);
+  yard.trees = yard.trees.with(oak).with(young);
+  Scene scene;
+  scene.show(yard);
+  const auto top = [&](Point p) {
+    const auto found = scene.at(p, 0.05);
+    return found.empty() ? ObjectRef{} : found.front()->ref();
+  };
+  EXPECT_EQ(top({3.0, 3.0}), refTo(builder.lastBed())) << "the bed lies under the crown";
+  EXPECT_EQ(top({5.0, 3.0}), refTo(oak.id)) << "lawn";
+  EXPECT_EQ(top({6.0, 3.3}), refTo(young.id)) << "the smaller of two";
+  EXPECT_EQ(top({4.0, 3.0}), refTo(oak.id)) << "the trunk, over everything";
+  EXPECT_TRUE(scene.at({8.0, 0.5}, 0.05).empty());
+}
+
 }  // namespace
 }  // namespace tussock

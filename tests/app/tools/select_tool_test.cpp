@@ -49,6 +49,30 @@ TEST_F(Selecting, AClickChoosesOneOfSeveralAndADragMovesThemAll) {
   EXPECT_EQ(document.selection(), std::vector{refTo(drift)});
 }
 
+// Where only the lawn lies under it, a press anywhere in a crown is meant for the tree.
+TEST_F(Selecting, ACrownOverTheLawnIsPickedAndDragged) {
+  YardBuilder builder;
+  builder.bed("Front", "POLYGON((0 0,4 0,4 2,0 2,0 0))");
+  builder.tree("Oak", {2.0, 2.0}, 0.2);
+  Yard yard = builder.build();
+  Tree oak = *yard.trees.begin();
+  oak.crownRadius = Length::metres(1.5);
+  yard.trees = yard.trees.with(oak);
+  start(yard);
+  click({2.9, 2.6});
+  EXPECT_EQ(document.selection(), std::vector{refTo(oak.id)});
+  click({2.9, 1.2});
+  EXPECT_EQ(document.selection(), std::vector{refTo(builder.lastBed())}) << "under the crown";
+  click({3.9, 3.4});
+  EXPECT_TRUE(document.selection().empty()) << "beside it";
+  drag({1.3, 2.8}, {1.6, 3.2});
+  EXPECT_EQ(document.selection(), std::vector{refTo(oak.id)});
+  EXPECT_NEAR(inFile().trees.find(oak.id)->at.x, 2.3, 0.02);
+  EXPECT_NEAR(inFile().trees.find(oak.id)->at.y, 2.4, 0.02);
+  trigger("actionUndo");
+  EXPECT_EQ(*inFile().trees.find(oak.id), oak);
+}
+
 // The building stands where the name of the bed in front of it is written.
 TEST_F(Selecting, AClickOnTheNameOfABedPicksTheBed) {
   YardBuilder builder;
