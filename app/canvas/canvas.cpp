@@ -259,6 +259,10 @@ void Canvas::showReadings(const std::vector<ReadingCompared>& compared) {
   repaintPlan();
 }
 
+bool Canvas::hasWordsIn(const QRectF& pixels) const {
+  return painter_.hasWordsIn(pixels.translated(-mapping_.toPixels(Point{})));
+}
+
 void Canvas::setFoot(int pixels) {
   if (pixels == foot_) return;
   foot_ = pixels;

@@ -39,6 +39,7 @@ class Canvas : public QWidget {
   [[nodiscard]] const FindingMarks& marks() const { return marks_; }
   // What the name under a point of the canvas names; null where no name is that can be pressed.
   [[nodiscard]] const Item* namedAt(QPointF pixels) const;
+  [[nodiscard]] bool hasWordsIn(const QRectF& pixels) const;
   [[nodiscard]] const PlanFrame& frame() const { return frame_; }
   [[nodiscard]] SunView& sunView() { return sunView_; }
   // Of true north and the sun's path, in pixels.

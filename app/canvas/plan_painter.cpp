@@ -82,6 +82,11 @@ std::vector<QRectF> PlanPainter::takenByLabels() const {
   return boxes;
 }
 
+bool PlanPainter::hasWordsIn(const QRectF& box) const {
+  return std::ranges::any_of(labels_,
+                             [&](const PlacedLabel& placed) { return placed.box.intersects(box); });
+}
+
 const Item* PlanPainter::namedAt(QPointF at) const {
   for (const PlacedLabel& placed : labels_)
     if (placed.label.names && placed.box.contains(at)) return scene_.find(*placed.label.names);

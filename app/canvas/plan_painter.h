@@ -21,6 +21,8 @@ class PlanPainter {
   [[nodiscard]] const std::vector<PlacedLabel>& labels() const { return labels_; }
   // And by what no words may lie over.
   [[nodiscard]] std::vector<QRectF> takenByLabels() const;
+  // Whether words are written there; from the origin, as they were last painted.
+  [[nodiscard]] bool hasWordsIn(const QRectF& box) const;
   // What the name under a point names, in pixels from the site's origin.
   [[nodiscard]] const Item* namedAt(QPointF at) const;
   void forgetLabels() { labelScale_ = 0.0; }

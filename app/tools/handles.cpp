@@ -10,8 +10,10 @@
 namespace tussock {
 
 namespace {
-constexpr double kReach = 8.0;       // pixels
-constexpr double kTurnAbove = 26.0;  // pixels above the drift
+constexpr double kReach = 8.0;                  // pixels
+constexpr double kTurnAbove = 26.0;             // pixels above the drift
+constexpr double kArrows = 11.0, kLift = 12.0;  // pixels: half the arrows over a solid; a step up
+constexpr int kMostLifts = 6;
 constexpr double kEndBeyond = 8.0;   // pixels
 constexpr double kHeightTop = 18.0;  // pixels from the top, so that its arrows stay in sight
 constexpr double kSideRoom = 44.0;   // pixels: shorter sides show no middle handle
@@ -70,7 +72,19 @@ void Handles::addHeight(std::vector<Handle>& handles, ObjectRef ref) const {
   const QRectF view(QPointF(), canvas_.mapping().view());
   QPointF at(box.center().x(), box.top() - kTurnAbove);
   if (box.intersects(view)) at.setY(std::max(at.y(), kHeightTop));
-  handles.push_back({Kind::Height, at, {}});
+  at = liftedOverWords(at);
+  handles.push_back({Kind::Height, at, {}, 1.0, std::max(kTurnAbove, box.top() - at.y())});
+}
+
+// Arrows over words could not be told from them.
+QPointF Handles::liftedOverWords(QPointF at) const {
+  for (int i = 0; i <= kMostLifts; ++i) {
+    const QPointF higher = at - QPointF(0.0, i * kLift);
+    if (higher.y() < kHeightTop) break;
+    if (!canvas_.hasWordsIn(QRectF(higher, higher).adjusted(-kArrows, -kArrows, kArrows, kArrows)))
+      return higher;
+  }
+  return at;
 }
 
 // Where the drift's axis leaves it, a little outside.
@@ -134,7 +148,7 @@ void Handles::paintOne(QPainter& painter, const Handle& handle) const {
       painter.drawEllipse(at, 5.5, 5.5);
       break;
     case Kind::Height:  // an arrow up and one down
-      painter.drawLine(at, at + QPointF(0, kTurnAbove));
+      painter.drawLine(at, at + QPointF(0, handle.stem));
       painter.drawPolygon(
           QPolygonF({at + QPointF(-6, -2), at + QPointF(0, -9), at + QPointF(6, -2)}));
       painter.drawPolygon(QPolygonF({at + QPointF(-6, 2), at + QPointF(0, 9), at + QPointF(6, 2)}));

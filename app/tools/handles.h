@@ -18,6 +18,7 @@ class Handles {
     QPointF at;         // pixels
     CornerAt corner;    // of a side: the corner it starts from
     double side = 1.0;  // of an end: 1 along the axis, -1 against it
+    double stem = 0.0;  // pixels down to what it belongs to
   };
 
   explicit Handles(Canvas& canvas) : canvas_(canvas) {}
@@ -32,6 +33,7 @@ class Handles {
   void addCorners(std::vector<Handle>& handles, const Outline& outline) const;
   void addEnds(std::vector<Handle>& handles, const Drift& drift) const;
   void addTurn(std::vector<Handle>& handles, const Drift& drift) const;
+  [[nodiscard]] QPointF liftedOverWords(QPointF at) const;
   void addHeight(std::vector<Handle>& handles, ObjectRef ref) const;
   void paintOne(QPainter& painter, const Handle& handle) const;
 

@@ -50,6 +50,30 @@ TEST_F(Sizing, TheArrowsOverATreeRaiseIt) {
   EXPECT_EQ(oak(), before);
 }
 
+TEST_F(Sizing, TheArrowsKeepClearOfWords) {
+  startBuilt();
+  Tree named = oak();
+  Tree above = named;
+  above.id = document.ids().take<Tree>();
+  above.name = "Hornbeam";
+  const double over = canvas().mapping().metres(26.0 + 16.0);  // its name lies under its middle
+  above.at = named.at + Point{0.0, named.crownRadius.metres() + over};
+  Draft draft(yard());
+  draft.put(above);
+  ASSERT_TRUE(document.commit(draft.finish("Plant tree")));
+  canvas().grab();
+  document.select({refTo(named.id)});
+  for (const Handles::Handle& each : Handles(canvas()).all())
+    if (each.kind == Handles::Kind::Height) {
+      EXPECT_FALSE(canvas().hasWordsIn(QRectF(each.at, each.at).adjusted(-9, -9, 9, 9)));
+    }
+  const QPointF usual =
+      canvas().mapping().toPixels(named.at + Point{0.0, named.crownRadius.metres()}) -
+      QPointF(0.0, 26.0);
+  EXPECT_TRUE(canvas().hasWordsIn(QRectF(usual, usual).adjusted(-9, -9, 9, 9)))
+      << "or there was nothing to keep clear of";
+}
+
 TEST_F(Sizing, HeightsComeInStepsUnlessShiftIsHeld) {
   startBuilt();
   const Point from = handle(refTo(oak().id), Handles::Kind::Height);
