@@ -86,7 +86,10 @@ void FillPanel::addResults(QVBoxLayout* column) {
   scoreHead_ = linkButton(QStringLiteral("fill-score-head"), QString(),
                           tr("How well the bed keeps each rule of planting"), this);
   scoreHead_->setCheckable(true);
-  connect(scoreHead_, &QPushButton::toggled, this, &FillPanel::showScore);
+  connect(scoreHead_, &QPushButton::toggled, this, [this] {
+    showScore();
+    emit scoreToggled();
+  });
   column->addWidget(scoreHead_);
   score_ = new ScoreView(this);
   column->addWidget(score_);
@@ -147,6 +150,10 @@ void FillPanel::openScore() {
   if (score_->isHidden()) return;
   bringIntoView(score_);
   bringIntoView(scoreHead_);  // the first lines, where not all of it has room
+}
+
+bool FillPanel::scoreOpen() const {
+  return !score_->isHidden();
 }
 
 // The score is worked out only while it is looked at.

@@ -26,8 +26,10 @@ class FillPanel : public QWidget {
 
   void refresh();
   void openScore();  // and brings it into view
+  [[nodiscard]] bool scoreOpen() const;
 
  signals:
+  void scoreToggled();
   void listWanted();     // with its figures beside it, where there is room
   void compareWanted();  // two arrangements of the bed side by side
 

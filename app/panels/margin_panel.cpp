@@ -219,12 +219,14 @@ void MarginPanel::showTotals() {
 }
 
 // Until someone moves the line between them: findings keep their first one with its buttons, but
-// leave what is selected its foot and some lines, and a sheet of a plant gets as much as it can.
+// leave what is selected its foot and some lines; a sheet of a plant gets as much as it can, and
+// the score of a bed all but their heading.
 int MarginPanel::heightForFindings() const {
   const int both = halves_->height();
   if (findings_->isEmpty()) return head_->sizeHint().height();
   if (lowerByHand_) return *lowerByHand_;
   if (upper_->currentIndex() != 0) return std::max(kLeastBesideSheet, both - kSheet);
+  if (selection_->readsScore()) return kLeastBesideSheet;
   int lower =
       std::max(std::min(kLeastFindings, int(both * kMostOfAll)), int(both * kFindingsShare));
   if (!findings_->hasOpen())  // the accepted are a click away, under their line

@@ -62,6 +62,10 @@ SelectionView::SelectionView(Document& document, QWidget* parent)
   rebuild();
 }
 
+bool SelectionView::readsScore() const {
+  return fill_ && fill_->scoreOpen();
+}
+
 QString SelectionView::shapeOf(const std::vector<ObjectRef>& refs) const {
   QString shape;
   for (const ObjectRef& ref : refs) {
@@ -176,6 +180,7 @@ void SelectionView::buildFor(ObjectRef ref) {
 void SelectionView::addFilling(Id<Bed> bed) {
   fill_ = new FillPanel(document_, *filling_, bed, content_);
   connect(fill_, &FillPanel::listWanted, this, &SelectionView::listWanted);
+  connect(fill_, &FillPanel::scoreToggled, this, &SelectionView::footChanged);
   connect(fill_, &FillPanel::compareWanted, this, &SelectionView::compareWanted);
   content_->layout()->addWidget(fill_);
   bar_ = new FillBar(document_, *filling_, bed, foot_);

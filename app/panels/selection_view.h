@@ -31,6 +31,7 @@ class SelectionView : public QWidget {
   [[nodiscard]] Filling& filling() const { return *filling_; }
   // What stays in sight however far the rest is scrolled; hidden while there is nothing.
   [[nodiscard]] QWidget* foot() const { return foot_; }
+  [[nodiscard]] bool readsScore() const;  // rule by rule: it wants room
   [[nodiscard]] SunSurvey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
   void preview(const ChangeSet& edit);    // what is being dragged; empty when nothing is

@@ -19,8 +19,7 @@ class FillInSight : public FillWindow, public testing::WithParamInterface<QSize>
     startBed(sunnyList());
   }
   void expectInSight(std::initializer_list<const char*> names) const {
-    for (const char* name : names)
-      EXPECT_TRUE(comesIntoSight(part<QPushButton>(name))) << name;
+    for (const char* name : names) EXPECT_TRUE(comesIntoSight(part<QPushButton>(name))) << name;
   }
 };
 
@@ -46,6 +45,23 @@ TEST_P(FillInSight, TheScoreIsBroughtIntoView) {
   EXPECT_TRUE(comesIntoSight(part<QPushButton>("fill-score-head")));
   push("fill-keep");
   EXPECT_EQ(inFile().arrangements.size(), 1u);
+}
+
+// Six rules of twenty pixels: the findings keep their heading meanwhile.
+TEST_P(FillInSight, TheScoreHasRoomForManyRules) {
+  startSized();
+  fillWith("fill-bed");
+  document.waitForAnalysis();
+  const auto* findings = part<QLabel>("findings-count");
+  const auto shown = [this] {
+    const auto* score = part<QWidget>("fill-score");
+    return score ? score->visibleRegion().boundingRect().height() : 0;
+  };
+  push("fill-score-open");
+  EXPECT_TRUE(QTest::qWaitFor([&] { return shown() >= 120; })) << shown();
+  EXPECT_TRUE(comesIntoSight(findings));
+  push("fill-score-head");
+  EXPECT_EQ(shown(), 0);
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, FillInSight, testing::Values(QSize(1280, 800), QSize(1600, 1000)));
