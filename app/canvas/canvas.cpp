@@ -187,8 +187,17 @@ void Canvas::clearPreview() {
   emit previewed({});
 }
 
+// Painted with the plan: a large bed has too many drifts to be painted whenever the pointer moves.
+void Canvas::showGrowing(const ChangeSet& edit) {
+  if (edit.empty() && growing_.empty()) return;
+  growing_.show(document_.yard(), edit);
+  hideReplaced();
+  repaintPlan();
+}
+
 void Canvas::hideReplaced() {
   std::set<ObjectRef> replaced = preview_.replaced();
+  replaced.merge(growing_.replaced());
   if (replaced != painter_.hidden()) {
     painter_.hide(std::move(replaced));
     repaintPlan();

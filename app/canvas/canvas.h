@@ -57,6 +57,8 @@ class Canvas : public QWidget {
   void show(const ChangeSet& edit);  // as a preview
   void showMoved(std::vector<ObjectRef> refs, Point step);
   void clearPreview();
+  // What is being planted meanwhile, beside any gesture; empty when nothing is.
+  void showGrowing(const ChangeSet& edit);
   void showFigure(Point at, const QString& figure, const QString& note);
   // The figure shown and its note, in two lines; empty when none is.
   [[nodiscard]] QString figureShown() const;
@@ -161,7 +163,7 @@ class Canvas : public QWidget {
   FindingMarks marks_;
   PlanPainter painter_;
   PlanFrame frame_;
-  Preview preview_;
+  Preview preview_, growing_;
   std::map<std::string, PhotoPyramid> pictures_;
   std::vector<Polygon> place_;
   struct Figure {

@@ -23,6 +23,7 @@ void Canvas::paintPlan(QPainter& painter) {
   const QPixmap& plan =
       frame_.picture(mapping_, look_.dpr, [this](QPainter& onPlan, const QRectF& part) {
         painter_.paint(onPlan, part, mapping_, look_);
+        growing_.paint(onPlan, scene_, mapping_, look_);
       });
   painter.drawPixmap(0, 0, plan);
 }

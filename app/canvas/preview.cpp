@@ -3,15 +3,34 @@
 
 #include <algorithm>
 
+#include "app/canvas/drift_sketch.h"
+
 namespace tussock {
+
+namespace {
+
+constexpr std::size_t kMostDrawn = 4'000;  // plants, one by one; of more there is a sketch
+
+std::size_t plantsIn(const ChangeSet& edit) {
+  std::size_t plants = 0;
+  for (const Change& change : edit.changes)
+    if (const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr)
+      plants += drift->plants.size();
+  return plants;
+}
+
+}  // namespace
 
 void Preview::show(const Yard& yard, const ChangeSet& edit) {
   clear();
+  const bool vast = plantsIn(edit) > kMostDrawn;
   const Yard after = apply(yard, edit);
   for (const Change& change : edit.changes) {
     refs_.insert(subjectOf(change));
     if (!change.after) continue;
-    if (auto item = makeItem(*change.after, after)) items_.push_back(std::move(item));
+    const auto* drift = std::get_if<Drift>(&*change.after);
+    if (auto item = vast && drift ? makeDriftSketch(*drift) : makeItem(*change.after, after))
+      items_.push_back(std::move(item));
   }
   std::sort(items_.begin(), items_.end(),
             [](const auto& a, const auto& b) { return a->depth() < b->depth(); });

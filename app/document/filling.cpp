@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/document/filling.h"
 
-#include <algorithm>
 #include <exception>
+#include <mutex>
 #include <QMetaObject>
 #include <utility>
 
@@ -16,6 +16,28 @@ struct Filling::Outcome {
   std::optional<FillResult> result;
   QString failure;
 };
+
+// The newest that the thread has told and the window has not yet shown: where showing takes longer
+// than planting, what came between is left out.
+struct Filling::Told {
+  std::mutex guard;
+  double share = 0.0;
+  std::optional<ChangeSet> best;
+  bool waits = false;  // the window has been asked to show it
+};
+
+namespace {
+
+// The yard with the best so far, or with the drifts as they grow; nothing while there are none.
+std::optional<ChangeSet> previewOf(const FillProgress& progress, const Yard& yard, IdSource ids,
+                                   const FillRequest& request) {
+  const auto& drifts = progress.best.empty() ? progress.grown : progress.best;
+  if (drifts.empty()) return std::nullopt;
+  const auto instead = [&](const Drift& drift) { return takesOut(request, drift); };
+  return plantKept(yard, request.bed, drifts, instead, {}, ids);
+}
+
+}  // namespace
 
 Filling::Filling(Document& document, QObject* parent) : QObject(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this] {
@@ -63,8 +85,14 @@ void Filling::start(FillRequest request) {
   thread_ = std::jthread([this, run, yard = document_.yard(), facts = document_.facts(),
                           sun = document_.sunMap(), ids = document_.ids(),
                           asked = request_](const std::stop_token& asksToStop) mutable {
-    const auto onProgress = [this, run](const FillProgress& progress) {
-      QMetaObject::invokeMethod(this, [this, run, progress] { showBest(run, progress); });
+    const auto told = std::make_shared<Told>();
+    const auto onProgress = [&, this](const FillProgress& progress) {
+      std::optional<ChangeSet> best = previewOf(progress, yard, ids, asked);
+      const std::lock_guard lock(told->guard);
+      told->share = progress.share;
+      if (best) told->best = std::move(best);
+      if (std::exchange(told->waits, true)) return;
+      QMetaObject::invokeMethod(this, [this, run, told] { showTold(run, *told); });
     };
     Outcome outcome;
     try {
@@ -111,14 +139,19 @@ void Filling::end() {
   emit ended();
 }
 
-void Filling::showBest(std::uint64_t run, const FillProgress& progress) {
+void Filling::showTold(std::uint64_t run, Told& told) {
+  std::optional<ChangeSet> best;
+  double share = 0.0;
+  {
+    const std::lock_guard lock(told.guard);
+    best = std::exchange(told.best, std::nullopt);
+    share = told.share;
+    told.waits = false;
+  }
   if (run != run_) return;
-  share_ = std::max(share_, progress.share);
+  share_ = share;
   emit progressed(share_);
-  if (progress.best.empty()) return;
-  const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
-  IdSource ids = document_.ids();  // a copy: a preview uses none up
-  emit bestChanged(plantKept(document_.yard(), request_.bed, progress.best, instead, {}, ids));
+  if (best) emit bestChanged(*best);
 }
 
 void Filling::hand(std::uint64_t run, Outcome outcome) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Filling a bed on a thread of its own: the best so far is told while it improves, and the finished
-// filling is committed as one edit. An edit of the yard meanwhile stops it.
+// Filling a bed on a thread of its own: the drifts as they grow and the best so far are told, and
+// the finished filling is committed as one edit. An edit of the yard meanwhile stops it.
 #pragma once
 
 #include <map>
@@ -35,14 +35,16 @@ class Filling : public QObject {
 
  signals:
   void started();
-  void progressed(double share);                        // 0 to 1
-  void bestChanged(const tussock::ChangeSet& preview);  // not committed; empty when over
-  void ended();                                         // finished, stopped or failed
+  void progressed(double share);  // 0 to 1
+  // Not committed: the drifts as they grow, then the best planting so far; empty when over.
+  void bestChanged(const tussock::ChangeSet& preview);
+  void ended();  // finished, stopped or failed
 
  private:
   struct Outcome;
+  struct Told;
   void hand(std::uint64_t run, Outcome outcome);
-  void showBest(std::uint64_t run, const FillProgress& progress);
+  void showTold(std::uint64_t run, Told& told);
   void finish(const FillResult& result);
   void end();
   void giveWay();

@@ -225,9 +225,7 @@ void MainWindow::wirePanels() {
   connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);
   connect(year_, &YearPanel::weekChanged, canvas_, &Canvas::setWeek);
   connect(year_, &YearPanel::weekChanged, margin_, &MarginPanel::setWeek);
-  connect(&margin_->filling(), &Filling::bestChanged, canvas_, [this](const ChangeSet& preview) {
-    preview.empty() ? canvas_->clearPreview() : canvas_->show(preview);
-  });
+  connect(&margin_->filling(), &Filling::bestChanged, canvas_, &Canvas::showGrowing);
   connect(sunStrip_, &SunStrip::readingWanted, this,
           [this] { takeTool(QStringLiteral("toolReading")); });
   connect(&margin_->survey(), &SunSurvey::changed, canvas_,

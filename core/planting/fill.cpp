@@ -56,7 +56,9 @@ class Filling {
     result_.proposed = list_.proposed;
     best_ = bestMain();
     closeMatrices();
+    tell(kMainShare, best_);
     addLayer(Layer::Ground, list_.ground);
+    tell(0.5 * (kMainShare + 1.0), best_);
     addLayer(Layer::Bulbs, list_.bulbs);
     write(ids);
     return std::move(result_);
@@ -93,8 +95,21 @@ class Filling {
             kinds, wildness_,  1.0,           request_.size, request_.limits};
   }
 
-  void tell(double share, const std::vector<KeptDrift>& best) const {
-    if (progress_) progress_({share, best});
+  // The work itself is told up to so much; what is left is scoring and writing.
+  static constexpr double kMainShare = 0.9;
+
+  // Where the time may be up before the work is done, the share is that of the time.
+  void tell(double share, const std::vector<KeptDrift>& best,
+            std::vector<KeptDrift> grown = {}) const {
+    if (!progress_ || watch_.cancelled()) return;
+    share_ = std::max({share_, share, kMainShare * std::min(1.0, watch_.timeUsed())});
+    progress_({share_, best, std::move(grown)});
+  }
+  // Of main-layer tries: so many are planned, and up to three times as many made.
+  static double shareOfTries(double done, int tries) {
+    constexpr double kPlanned = 0.75;
+    const double over = std::max(0.0, done - tries) / (2.0 * tries);
+    return kPlanned * std::min(1.0, done / tries) + (kMainShare - kPlanned) * over;
   }
 
   // Several tries, the best kept: as many as a small bed takes in a moment.
@@ -105,17 +120,26 @@ class Filling {
     FillGround ground(flat_, flatBed(flat_), Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun(), request_.limits.sight);
+    constexpr double kPlantedAt = 0.7;  // of a try; the rest is exchanging species
     const int tries = triesFor(ground, list_.main);
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
     bool lacking = false;  // something is found in the best, or it takes too little
     for (int i = 0; i < tries || (lacking && i < 3 * tries); ++i) {
       Chance chance(seedFor(request_.seed, i));
-      task.told = [&, i](double part) { tell(0.9 * std::min(1.0, (i + 0.6 * part) / tries), {}); };
+      if (progress_)
+        task.told = [&, i](double part, std::vector<KeptDrift> grown) {
+          if (!best_.empty()) grown.clear();
+          tell(shareOfTries(i + kPlantedAt * part, tries), {}, onPlan(std::move(grown)));
+        };
       std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
-      if (best_.empty()) tell(0.5 / tries, next);  // what follows takes long in a large bed
+      const auto tellImproving = [&, i](double part) {
+        tell(shareOfTries(i + kPlantedAt + (1.0 - kPlantedAt) * part, tries), {});
+      };
+      // What follows takes long in a large bed.
+      if (best_.empty()) tell(shareOfTries(i + kPlantedAt, tries), next);
       if (watch_.cancelled()) return {};
-      const PlantingWorth improvement = improved(next, ground.area());
+      const PlantingWorth improvement = improved(next, ground.area(), tellImproving);
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
                                            : shareRefilled(next);
       PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
@@ -126,7 +150,7 @@ class Filling {
         lacking = improvement.found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
       }
-      tell(std::min(0.9, 0.9 * (i + 1) / tries), best_);
+      tell(shareOfTries(i + 1, tries), best_);
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
@@ -182,7 +206,8 @@ class Filling {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
   }
   // Exchanges species where something is found.
-  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, double area) const {
+  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, double area,
+                                       const std::function<void(double)>& told) const {
     IdSource ids(largestId(yard_) + 1);
     std::vector<Id<Drift>> mine;
     if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
@@ -201,9 +226,9 @@ class Filling {
                        yard, chance, watch_);
     };
     const double spare = std::max(0.0, groundTakenBy(drifts) - kLeastGroundTaken * area);
-    const PlantingWorth worth =
-        exchangeSpecies({list_.main, request_.judge, score, tries, !list_.proposed, spare, regroup},
-                        mine, planted, watch_);
+    const PlantingWorth worth = exchangeSpecies(
+        {list_.main, request_.judge, score, tries, !list_.proposed, spare, regroup, told}, mine,
+        planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
@@ -348,6 +373,7 @@ class Filling {
   std::vector<KeptDrift> best_;
   std::vector<const Species*> missing_;  // of the list, from the best
   FillResult result_;
+  mutable double share_ = 0.0;  // told so far
 };
 
 }  // namespace

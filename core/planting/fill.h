@@ -60,6 +60,8 @@ struct FillResult {
 struct FillProgress {
   double share = 0.0;           // of the work, 0 to 1
   std::vector<KeptDrift> best;  // planted so far, and best; empty when nothing is new
+  // Before anything is planted: the drifts as they grow, roughly and not yet by the rules.
+  std::vector<KeptDrift> grown = {};
 };
 using FillProgressCall = std::function<void(const FillProgress&)>;
 

@@ -190,6 +190,7 @@ class Exchange {
   bool tryYard(Yard next) {
     if (!keepsShares(next) || ground_ - groundOf(next) > task_.spareGround + 1e-9) return false;
     ++tries_;
+    if (task_.told) task_.told(std::min(1.0, static_cast<double>(tries_) / task_.mostTries));
     FillVerdict verdict = task_.judge(next);
     if (verdict.cost >= verdict_.cost - 1e-9) return false;
     const double score = task_.score(next);

@@ -23,6 +23,7 @@ struct ExchangeTask {
   double spareGround = 0.0;                         // square metres that may fall bare
   // The same with many species changed at once, to begin with when it is worth more.
   std::function<Yard(const Yard&)> regrouped{};
+  std::function<void(double)> told = {};  // called with the share of the tries that are done
 };
 
 // What one of cost takes from the worth of a planting, beside its score.

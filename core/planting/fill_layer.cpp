@@ -93,27 +93,47 @@ class LayerFill {
   std::vector<KeptDrift> run() {
     plan();
     if (planned_.empty()) return {};
-    tell(0.05);
+    tell(0.02);
     spread();
-    tell(0.2);
+    tell(0.06);
     hand(2.5, 1e9);
     shareAnew(18);
-    tell(0.4);
+    tell(0.2);
     hand(1.5, 1.5);
     shareAnew(12);
-    tell(0.5);
+    tell(0.28);
     hand(0.8, 1.25);
     shareAnew(10);
-    tell(0.6);
+    tell(0.36);
     partMasses();
-    tell(0.65);
+    tell(kUntilPlanted);
     return plant();
   }
 
  private:
+  static constexpr double kUntilPlanted = 0.42;  // of the time that all takes
+
   // Shares of the time that large beds take.
   void tell(double share) const {
-    if (task_.told) task_.told(share);
+    if (task_.told) task_.told(share, keptDrifts(sketched()));
+  }
+  // For the eye: a plant on each place of a lattice that lies in a drift's cell.
+  [[nodiscard]] DriftPlaces sketched() const {
+    DriftPlaces places(planned_.size());
+    for (std::size_t i = 0; i < owners_.size(); ++i) {
+      if (owners_[i] < 0) continue;
+      const auto spot = static_cast<std::size_t>(owners_[i]);
+      const double spacing = task_.kinds[planned_[drifts_[spot]].kind].spacing;
+      const Point place = latticePlaceNear(ground_.cells()[i].at, spacing);
+      if (ground_.at(place) == static_cast<int>(i)) places[spot].push_back(place);
+    }
+    return places;
+  }
+  static Point latticePlaceNear(Point p, double spacing) {
+    const double apart = spacing * std::numbers::sqrt3 / 2.0;
+    const double row = std::round(p.y / apart);
+    const double shift = std::fmod(row, 2.0) == 0.0 ? 0.0 : spacing / 2.0;
+    return {std::round((p.x - shift) / spacing) * spacing + shift, row * apart};
   }
   void plan() {
     const double area = ground_.area() * kDensity * task_.cover;
@@ -279,8 +299,15 @@ class LayerFill {
       caps_->add(drift.kind, count - drift.count);
       toPlant.push_back({task_.kinds[drift.kind].spacing, count, axisOf(spot), drift.kind});
     }
-    const auto places = plantDrifts({task_.yard, task_.bed, task_.layer, ground_}, owners_, toPlant,
-                                    *caps_, chance_, watch_);
+    PlantTold told;
+    if (task_.told)
+      told = [this](double share, const DriftPlaces& places) {
+        task_.told(kUntilPlanted + (1.0 - kUntilPlanted) * share, keptDrifts(places));
+      };
+    return keptDrifts(plantDrifts({task_.yard, task_.bed, task_.layer, ground_}, owners_, toPlant,
+                                  *caps_, chance_, watch_, told));
+  }
+  [[nodiscard]] std::vector<KeptDrift> keptDrifts(const DriftPlaces& places) const {
     std::vector<KeptDrift> result;
     for (std::size_t spot = 0; spot < places.size(); ++spot)
       if (!places[spot].empty()) result.push_back(keptDrift(spot, places[spot]));

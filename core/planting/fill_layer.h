@@ -27,7 +27,9 @@ struct LayerTask {
   FillLimits limits;
   bool blunt = false;  // shorter drifts in a narrow bed: they leave less ground at their points
   std::optional<int> one = {};  // a single drift of the first kind, of so many plants at most
-  std::function<void(double)> told = {};  // called with the share that is done, 0 to 1
+  // Called with the share that is done, 0 to 1, and the drifts as they have grown by then: rough,
+  // and not yet by the rules.
+  std::function<void(double, std::vector<KeptDrift>)> told = {};
 };
 
 // Drifts that obey the placement rules; fewer, or none, when told to halt early.

@@ -28,10 +28,19 @@ bool anyBreach(const Settling& settling) {
   return false;
 }
 
-void settle(Settling& settling, const WorkWatch& watch) {
+// Shares of the time that large beds take.
+constexpr double kWhenEven = 0.1, kWhenSettled = 0.5, kWhenReturned = 0.75;
+constexpr int kTellEach = 12;  // rounds
+
+double between(double from, double to, int done, int all) {
+  return from + (to - from) * done / all;
+}
+
+void settle(Settling& settling, const WorkWatch& watch, const std::function<void(int)>& told = {}) {
   for (int i = 0; i < kLastRounds && !watch.halt(); ++i) {
     settling.round(kKeep, Settling::Distances::Even);
     if (i % 5 == 4 && !anyBreach(settling)) break;
+    if (told && i % kTellEach == 0) told(i);
   }
 }
 
@@ -118,13 +127,15 @@ constexpr double kSpare = 0.92;  // as near as that, and there is room for more
 class Easing {
  public:
   Easing(const PlantingPlace& place, const Owners& owners, const std::vector<DriftToPlant>& drifts,
-         DriftPlaces places, const ShareCaps& caps, Chance& chance, const WorkWatch& watch)
+         DriftPlaces places, const ShareCaps& caps, Chance& chance, const WorkWatch& watch,
+         const PlantTold& told)
       : place_(place),
         owners_(owners),
         drifts_(drifts),
         caps_(caps),
         chance_(chance),
         watch_(watch),
+        told_(told),
         places_(std::move(places)),
         best_(places_) {}
 
@@ -133,6 +144,7 @@ class Easing {
   DriftPlaces run() {
     constexpr int kTimes = 7;
     for (int again = 0; again < kTimes && !watch_.halt(); ++again) {
+      if (told_) told_(between(kWhenReturned, 1.0, again, kTimes), best_);
       Settling settling(place_, drifts_, places_);
       for (int i = 0; i < kEaseRounds && !watch_.halt(); ++i) settling.ease(kEase);
       if (place_.layer == Layer::Main) loosen(settling, chance_, watch_);
@@ -204,6 +216,7 @@ class Easing {
   const ShareCaps& caps_;
   Chance& chance_;
   const WorkWatch& watch_;
+  const PlantTold& told_;
   DriftPlaces places_, best_;
   double lacks_ = 1e9;
 };
@@ -212,22 +225,29 @@ class Easing {
 
 DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
                         const std::vector<DriftToPlant>& drifts, const ShareCaps& caps,
-                        Chance& chance, const WorkWatch& watch) {
+                        Chance& chance, const WorkWatch& watch, const PlantTold& told) {
   Settling settling(place, drifts, evenPlaces(place.ground, owners, drifts, chance, watch));
-  for (int i = 0; i < kPlantRounds && !watch.halt(); ++i)
+  const auto tell = [&](int rounds) {
+    const double share = between(kWhenEven, kWhenSettled, rounds, kPlantRounds + kLastRounds);
+    if (told) told(share, placesOf(settling, drifts.size()));
+  };
+  for (int i = 0; i < kPlantRounds && !watch.halt(); ++i) {
+    if (i % kTellEach == 0) tell(i);
     settling.round(kStrive, Settling::Distances::Uneven);
-  settle(settling, watch);
+  }
+  settle(settling, watch, [&](int round) { tell(kPlantRounds + round); });
   DriftPlaces best = mended(settling, drifts, caps, place.ground, watch);
   DriftPlaces last = best;
   // In narrow places many plants are pushed out at first: they get other chances.
   const int returns = place.layer == Layer::Main ? kReturns : kReturnsBelow;
   for (int again = 0; again < returns && !watch.halt(); ++again) {
+    if (told) told(between(kWhenSettled, kWhenReturned, again, returns), best);
     const DriftPlaces all = Return(place.ground, owners, drifts, last).run();
     if (groundOf(drifts, all) < 1.005 * groundOf(drifts, best)) break;
     last = settledAgain(place, drifts, all, caps, watch);
     if (groundOf(drifts, last) > groundOf(drifts, best)) best = last;
   }
-  return Easing(place, owners, drifts, std::move(best), caps, chance, watch).run();
+  return Easing(place, owners, drifts, std::move(best), caps, chance, watch, told).run();
 }
 
 }  // namespace tussock

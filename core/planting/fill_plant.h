@@ -3,6 +3,7 @@
 // placement rules.
 #pragma once
 
+#include <functional>
 #include <vector>
 
 #include "core/planting/fill_caps.h"
@@ -28,13 +29,16 @@ struct PlantingPlace {
 
 using DriftPlaces = std::vector<std::vector<Point>>;
 
+// Called with the share that is done, 0 to 1, and where plants stand by then.
+using PlantTold = std::function<void(double, const DriftPlaces&)>;
+
 // Obeys the placement rules: a drift that finds room for fewer has fewer, still odd and in one
 // piece, or none; where holes are left it has more, as far as the caps allow, in which the counts
 // asked for are counted already.
 [[nodiscard]] DriftPlaces plantDrifts(const PlantingPlace& place, const Owners& owners,
                                       const std::vector<DriftToPlant>& drifts,
-                                      const ShareCaps& caps, Chance& chance,
-                                      const WorkWatch& watch);
+                                      const ShareCaps& caps, Chance& chance, const WorkWatch& watch,
+                                      const PlantTold& told = {});
 
 // Even places in each drift's cell, whatever the rules (centroidal Voronoi cells, Du, Faber and
 // Gunzburger 1999).

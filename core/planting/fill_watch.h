@@ -11,7 +11,7 @@ namespace tussock {
 class WorkWatch {
  public:
   WorkWatch(std::stop_token stop, std::chrono::milliseconds limit)
-      : stop_(std::move(stop)), limit_(limit), end_(Clock::now() + limit) {}
+      : stop_(std::move(stop)), limit_(limit), end_(begin_ + limit) {}
 
   // Leaves off so much sooner, at most three quarters of the limit: what comes after the work takes
   // time too.
@@ -19,12 +19,17 @@ class WorkWatch {
 
   [[nodiscard]] bool cancelled() const { return stop_.stop_requested(); }
   [[nodiscard]] bool overdue() const { return Clock::now() >= end_; }
+  // Of the time that there is for the work, from 0.
+  [[nodiscard]] double timeUsed() const {
+    return std::chrono::duration<double>(Clock::now() - begin_) / (end_ - begin_);
+  }
   [[nodiscard]] bool halt() const { return cancelled() || overdue(); }
 
  private:
   using Clock = std::chrono::steady_clock;
   std::stop_token stop_;
   std::chrono::milliseconds limit_;
+  Clock::time_point begin_ = Clock::now();
   Clock::time_point end_;
 };
 

@@ -102,6 +102,37 @@ TEST_F(StopFilling, ItIsToldOfWhereverTheSelectionGoes) {
   expectUntouched();
 }
 
+// The drifts are seen on the plan as they grow, long before the first planting stands, and what is
+// done meanwhile does not take them away.
+TEST_F(StopFilling, ItIsSeenWhileItGrows) {
+  startField();
+  canvas().fit();
+  document.waitForAnalysis();
+  QCoreApplication::processEvents();
+  const auto shown = [this] { return canvas().grab(canvas().rect().adjusted(90, 90, -90, -90)); };
+  const QImage bare = shown().toImage();
+  std::set<int> shares;
+  QObject::connect(&filling(), &Filling::progressed, window.get(),
+                   [&](double share) { shares.insert(qRound(share * 100.0)); });
+  QSignalSpy best(&filling(), &Filling::bestChanged);
+  key(Qt::Key_B, Qt::ControlModifier);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !best.isEmpty(); }, 60000));
+  ASSERT_TRUE(filling().running());
+  EXPECT_NE(shown().toImage(), bare);
+  document.select({});
+  canvas().setFocus();
+  moveTo({60.0, 50.0});
+  const QImage growing = shown().toImage();
+  EXPECT_NE(growing, bare);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return shares.size() >= 4; }, 60000)) << "progress moves";
+  ASSERT_TRUE(filling().running());
+  key(Qt::Key_Escape);
+  EXPECT_FALSE(filling().running());
+  document.select({refTo(bed)});
+  EXPECT_EQ(shown().toImage(), bare) << "nothing is left behind";
+  expectUntouched();
+}
+
 // A sheet of a plant lies over the bed's bar.
 TEST_F(StopFilling, ItIsToldOfBesideASheetOfAPlant) {
   startFilling();

@@ -135,5 +135,46 @@ TEST(Fill, TellsHowFarItIsBeforeAnythingIsPlanted) {
   EXPECT_EQ(shares.back(), 1.0);
 }
 
+TEST(Fill, ShowsDriftsAsTheyGrowBeforeAnythingIsPlanted) {
+  const test::RandomBed random = test::randomBed(1);
+  const Bed& bed = *random.yard.beds.find(random.bed);
+  IdSource ids(largestId(random.yard) + 1);
+  FillRequest request;
+  request.bed = random.bed;
+  std::size_t grown = 0, outside = 0, all = 0;
+  bool planted = false;
+  const auto result =
+      fillBed(random.yard, facts(), nullptr, request, ids, {}, [&](const FillProgress& progress) {
+        planted = planted || !progress.best.empty();
+        if (progress.grown.empty()) return;
+        ++grown;
+        EXPECT_FALSE(planted) << "what is planted is worth more";
+        EXPECT_GT(progress.grown.size(), 2u);
+        for (const KeptDrift& drift : progress.grown)
+          for (const Point p : drift.places) {
+            ++all;
+            outside += contains(bed.outline, p) || distanceToEdge(bed.outline, p) < 0.3 ? 0 : 1;
+          }
+      });
+  ASSERT_TRUE(result.has_value());
+  EXPECT_GE(grown, 5u);
+  EXPECT_GT(all, 0u);
+  EXPECT_EQ(outside, 0u);
+}
+
+TEST(Fill, BeingWatchedChangesNothing) {
+  const test::RandomBed random = test::randomBed(1);
+  FillRequest request;
+  request.bed = random.bed;
+  request.timeLimit = std::chrono::minutes(10);
+  const auto filled = [&](const FillProgressCall& progress) {
+    IdSource ids(largestId(random.yard) + 1);
+    return fillBed(random.yard, facts(), nullptr, request, ids, {}, progress);
+  };
+  const auto alone = filled({}), watched = filled([](const FillProgress&) {});
+  ASSERT_TRUE(alone.has_value() && watched.has_value());
+  EXPECT_EQ(apply(random.yard, alone->edit), apply(random.yard, watched->edit));
+}
+
 }  // namespace
 }  // namespace tussock
