@@ -7,6 +7,8 @@
 #include "app/tools/split_tool.h"
 #include "core/checks/mend_drift.h"
 #include "core/planting/divide_drift.h"
+#include "core/planting/one_piece.h"
+#include "core/planting/patterns.h"
 
 namespace tussock {
 
@@ -64,6 +66,20 @@ void DriftCommands::settle() {
         tr("No plant could be settled: they stand by the rules, are locked, or there "
            "is no free place near."));
   commit(after, tr("Settle plants"));
+  tellPieces();
+}
+
+void DriftCommands::tellPieces() {
+  for (const Id<Drift> id : selected()) {
+    const Drift* drift = document_.yard().drifts.find(id);
+    if (!drift || !isOnePiece(drift->pattern) || inOnePiece(positionsOf(*drift), drift->spacing))
+      continue;
+    const Species* species = document_.facts().find(drift->species);
+    const QString name = QString::fromStdString(species ? species->commonName : drift->species);
+    return emit told(tr("This drift of %1 is no longer in one piece. Undo brings the plants back; "
+                        "Set out anew plants all of it by the rules.")
+                         .arg(name));
+  }
 }
 
 void DriftCommands::lockOrUnlock() {

@@ -36,8 +36,9 @@ struct DriftEdit {
                                    const std::vector<Id<Plant>>& plants, Point step);
 [[nodiscard]] DriftEdit nudgePlant(const Yard& yard, Id<Drift> drift, Id<Plant> plant, Point to);
 
-// Takes one plant to the nearest place within eight spacings that keeps the rules, from where it
-// stands; no edit when there is none.
+// Takes one plant to the nearest place that keeps the rules: beside the others of its drift where
+// one of those stands within eight spacings of where it comes back to them, else within eight
+// spacings of where it stands; no edit when there is none.
 [[nodiscard]] DriftEdit settlePlant(const Yard& yard, Id<Drift> drift, Id<Plant> plant);
 // A locked drift takes no edit but this one.
 enum class DriftLock { Locked, Free };

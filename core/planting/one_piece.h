@@ -9,5 +9,7 @@
 namespace tussock {
 
 [[nodiscard]] bool inOnePiece(const std::vector<Point>& places, Length spacing);
+// The most of them that do; the first such where there are several.
+[[nodiscard]] std::vector<Point> largestPiece(const std::vector<Point>& places, Length spacing);
 
 }  // namespace tussock

@@ -268,6 +268,28 @@ TEST_F(DriftGestures, DroppingIsTakenAndSettlingMendsIt) {
     for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.34 - 1e-3);
 }
 
+TEST_F(DriftGestures, APlantDraggedOutOfTheBedSettlesBesideItsDrift) {
+  startPlanted();
+  drag({1.4, 0.8}, {2.0, -0.4}, Qt::AltModifier);
+  ASSERT_EQ(undoLabel(), QStringLiteral("Nudge plant"));
+  key(Qt::Key_T, Qt::ControlModifier);
+  EXPECT_EQ(undoLabel(), QStringLiteral("Settle plants"));
+  const Drift after = *inFile().drifts.find(small);
+  EXPECT_TRUE(inOnePiece(positionsOf(after), after.spacing));
+  EXPECT_TRUE(window->messages().words().isEmpty()) << window->messages().words().toStdString();
+}
+
+// Two of its three plants are taken away: one of them breaks a rule, the other does not.
+TEST_F(DriftGestures, SettlingSaysWhenTheDriftIsInTwoPieces) {
+  startPlanted();
+  drag({1.4, 0.8}, {7.0, 4.0}, Qt::AltModifier);
+  drag({0.6, 0.8}, {0.9, 0.8}, Qt::AltModifier);
+  key(Qt::Key_T, Qt::ControlModifier);
+  ASSERT_EQ(undoLabel(), QStringLiteral("Settle plants"));
+  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("no longer in one piece")))
+      << window->messages().words().toStdString();
+}
+
 TEST_F(DriftGestures, TheFindingOfANudgeOffersTheRepair) {
   startPlanted();
   drag({0.6, 0.8}, {0.8, 0.8}, Qt::AltModifier);

@@ -211,5 +211,37 @@ TEST_F(Reshape, SettlingTakesANudgedPlantToTheNearestFreePlace) {
     EXPECT_GE(distance(now, drift().plants[i].at), 0.85 * 0.4);
 }
 
+// Wherever it was dragged to, out of the bed too.
+TEST_F(Reshape, SettlingBringsAPlantBackToItsDrift) {
+  const Plant first = drift().plants[0];
+  for (const Point far : {Point{6.0, -1.0}, Point{6.0, 8.5}, Point{-2.0, 3.5}, Point{11.5, 0.5}}) {
+    yard_ = tussock::apply(yard_, nudgePlant(yard_, id_, first.id, far).edit);
+    ASSERT_FALSE(inOnePiece(positionsOf(drift()), drift().spacing));
+    apply(settlePlant(yard_, id_, first.id));
+    EXPECT_TRUE(inOnePiece(positionsOf(drift()), drift().spacing)) << far.x << " " << far.y;
+    for (std::size_t i = 1; i < drift().plants.size(); ++i)
+      EXPECT_GE(distance(drift().plants[0].at, drift().plants[i].at), 0.85 * 0.4);
+  }
+}
+
+// All around it is planted up: then any free place is better than none.
+TEST_F(Reshape, WithoutRoomBesideItsDriftAPlantSettlesElsewhere) {
+  const Drift row = *yard_.drifts.find(other_);  // at (1, 1), (1.4, 1) and (1.8, 1)
+  std::vector<Point> around{row.plants[2].at};
+  for (int j = -2; j <= 3; ++j)
+    for (int i = -2; i <= 6; ++i)
+      if (j != 0 || i < 0 || i > 2) around.push_back({1.0 + 0.4 * i, 1.0 + 0.4 * j});
+  GrowRequest request;
+  request.bed = builder_.lastBed();
+  request.spacing = Length::metres(0.4);
+  yard_ = test::withDrift(yard_, request, around, ids_);
+  id_ = other_;
+  yard_ = tussock::apply(yard_, nudgePlant(yard_, id_, row.plants[2].id, {5.0, -0.3}).edit);
+  apply(settlePlant(yard_, id_, row.plants[2].id));
+  EXPECT_FALSE(inOnePiece(positionsOf(drift()), drift().spacing));
+  EXPECT_GE(drift().plants[2].at.y, 0.2 - 1e-6) << "half its spacing inside the bed";
+  EXPECT_LT(distance(drift().plants[2].at, {5.0, -0.3}), 1.0);
+}
+
 }  // namespace
 }  // namespace tussock
