@@ -216,6 +216,7 @@ QString Canvas::figureShown() const {
 
 void Canvas::clearFigure() {
   figure_.reset();
+  figureWay_ = 0;
   update();
 }
 
@@ -258,6 +259,10 @@ const Item* Canvas::namedAt(QPointF pixels) const {
   return painter_.namedAt(pixels - mapping_.toPixels(Point{}));
 }
 
+bool Canvas::hasWordsIn(const QRectF& pixels) const {
+  return painter_.hasWordsIn(pixels.translated(-mapping_.toPixels(Point{})));
+}
+
 void Canvas::markPoint(std::optional<Point> at) {
   marked_ = at;
   update();
@@ -266,10 +271,6 @@ void Canvas::markPoint(std::optional<Point> at) {
 void Canvas::showReadings(const std::vector<ReadingCompared>& compared) {
   look_.readings = compared;
   repaintPlan();
-}
-
-bool Canvas::hasWordsIn(const QRectF& pixels) const {
-  return painter_.hasWordsIn(pixels.translated(-mapping_.toPixels(Point{})));
 }
 
 void Canvas::setFoot(int pixels) {

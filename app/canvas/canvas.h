@@ -62,6 +62,7 @@ class Canvas : public QWidget {
   void showFigure(Point at, const QString& figure, const QString& note);
   // The figure shown and its note, in two lines; empty when none is.
   [[nodiscard]] QString figureShown() const;
+  [[nodiscard]] QRectF figureBox();  // its plate, in pixels; empty when none is
   // A mark at a point that is asked about, or none.
   void markPoint(std::optional<Point> at);
   // What is computed beside the sun readings.
@@ -171,6 +172,7 @@ class Canvas : public QWidget {
     QString figure, note;
   };
   std::optional<Figure> figure_;
+  int figureWay_ = 0;  // which of the places of its plate it has
   Tool* tool_ = nullptr;
   CanvasField* field_ = nullptr;
   std::optional<QPointF> panFrom_;

@@ -86,10 +86,20 @@ void Canvas::paintOverlay(QPainter& painter) {
     tool_->paint(painter, mapping_);
     painter.restore();
   }
-  if (figure_)
-    paintFigure(painter, mapping_.toPixels(figure_->at), figure_->figure, figure_->note,
-                look_.theme);
+  if (figure_) paintFigure(painter, figureBox(), figure_->figure, figure_->note, look_.theme);
   paintFurniture(painter);
+}
+
+// Where it hides no name, if it can; where it is as long as that holds, for it must not jump about.
+QRectF Canvas::figureBox() {
+  if (!figure_) return {};
+  const auto plate = [this](int way) {
+    return figurePlate(mapping_.toPixels(figure_->at), figure_->figure, figure_->note, rect(), way);
+  };
+  if (!hasWordsIn(plate(figureWay_))) return plate(figureWay_);
+  for (int way = 0; way < kFigureWays; ++way)
+    if (!hasWordsIn(plate(way))) return plate(figureWay_ = way);
+  return plate(figureWay_);
 }
 
 void Canvas::paintFurniture(QPainter& painter) {

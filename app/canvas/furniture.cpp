@@ -2,16 +2,20 @@
 #include "app/canvas/furniture.h"
 
 #include <algorithm>
+#include <array>
 #include <QCoreApplication>
 #include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
+#include <utility>
 
 #include "app/canvas/item.h"
 
 namespace tussock {
 
 namespace {
+
+constexpr double kPlateOver = 0.88;  // how much of the plan the plate of the scale bar hides
 
 void haloText(QPainter& painter, QPointF baselineMiddle, const QString& text, const QFont& font,
               const Theme& theme) {
@@ -26,6 +30,12 @@ void haloText(QPainter& painter, QPointF baselineMiddle, const QString& text, co
 QString inUnits(double metres, UnitSystem units) {
   const double value = units == UnitSystem::FeetInches ? metres / kMetresPerFoot : metres;
   return QLocale().toString(value, 'g', 6);
+}
+
+QFont largeFigure() {
+  QFont large = fontFor(TextRole::LargeHeading);
+  large.setPixelSize(34);
+  return large;
 }
 
 void paintPlate(QPainter& painter, const QRectF& box, const Theme& theme) {
@@ -55,8 +65,10 @@ void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasL
   const QPointF left(kSpace6, mapping.view().height() - kSpace5 - foot);
   painter.setRenderHint(QPainter::Antialiasing);
   const QPointF right = left + QPointF(step * bar.ticks, 0.0);
-  painter.setPen(QPen(faded(look.theme.paper, 0.85), 5.0, Qt::SolidLine, Qt::RoundCap));
-  painter.drawLine(left, right);
+  // Words of the plan that come to lie under it must not be read into it.
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(faded(look.theme.paper, kPlateOver));
+  painter.drawRoundedRect(QRectF(left, right).adjusted(-14.0, -26.0, 24.0, 8.0), kCorner, kCorner);
   painter.setPen(QPen(look.theme.ink, 1.6));
   painter.drawLine(left, right);
   const QString unit = look.units == UnitSystem::FeetInches
@@ -90,19 +102,26 @@ void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const Canva
            look.theme);
 }
 
-void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,
-                 const Theme& theme) {
-  QFont large = fontFor(TextRole::LargeHeading);
-  large.setPixelSize(34);
-  const QFont small = fontFor(TextRole::Note);
-  const double wide = std::max(QFontMetricsF(large).horizontalAdvance(figure),
-                               QFontMetricsF(small).horizontalAdvance(note)) +
+QRectF figurePlate(QPointF above, const QString& figure, const QString& note, const QRectF& view,
+                   int way) {
+  const double wide = std::max(QFontMetricsF(largeFigure()).horizontalAdvance(figure),
+                               QFontMetricsF(fontFor(TextRole::Note)).horizontalAdvance(note)) +
                       2.0 * kSpace3;
   const double high = note.isEmpty() ? 48.0 : 66.0;
-  QRectF plate(above.x() - wide / 2.0, above.y() - high - kSpace3, wide, high);
-  const QRectF view = QRectF(painter.viewport()).adjusted(kSpace1, kSpace1, -kSpace1, -kSpace1);
-  plate.moveTop(std::max(plate.top(), view.top()));
-  plate.moveLeft(std::max(view.left(), std::min(plate.left(), view.right() - wide)));
+  constexpr std::array<std::pair<double, double>, kFigureWays> kWays{
+      {{0.0, 0.0}, {1.0, 0.0}, {-1.0, 0.0}, {0.0, 1.0}, {1.0, 1.0}, {-1.0, 1.0}}};
+  const auto [aside, up] = kWays.at(std::size_t(way));
+  QRectF plate(above.x() + (aside - 0.5) * wide, above.y() - (1.0 + up) * high - kSpace3, wide,
+               high);
+  const QRectF room = view.adjusted(kSpace1, kSpace1, -kSpace1, -kSpace1);
+  plate.moveTop(std::max(plate.top(), room.top()));
+  plate.moveLeft(std::max(room.left(), std::min(plate.left(), room.right() - wide)));
+  return plate;
+}
+
+void paintFigure(QPainter& painter, const QRectF& plate, const QString& figure, const QString& note,
+                 const Theme& theme) {
+  const QFont large = largeFigure(), small = fontFor(TextRole::Note);
   painter.setRenderHint(QPainter::Antialiasing);
   paintPlate(painter, plate, theme);
   painter.setPen(theme.ink);

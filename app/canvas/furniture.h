@@ -19,9 +19,14 @@ struct ScaleBar {
 void paintScaleBar(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look,
                    int foot = 0);
 void paintNorthArrow(QPainter& painter, const SceneMapping& mapping, const CanvasLook& look);
-// A large figure on a plate, above the point: the count while it changes.
-void paintFigure(QPainter& painter, QPointF above, const QString& figure, const QString& note,
+// A large figure on a plate: the count while it changes.
+void paintFigure(QPainter& painter, const QRectF& plate, const QString& figure, const QString& note,
                  const Theme& theme);
+// The plate above a point, within the view: in the middle, aside, or higher up, by the number of
+// the way from 0.
+inline constexpr int kFigureWays = 6;
+[[nodiscard]] QRectF figurePlate(QPointF above, const QString& figure, const QString& note,
+                                 const QRectF& view, int way);
 // A small note beside the pointer.
 void paintNote(QPainter& painter, QPointF at, const QString& text, const Theme& theme);
 

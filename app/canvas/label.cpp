@@ -18,6 +18,7 @@ namespace {
 constexpr double kHalo = 3.6;  // pixels, the width of its pen and the room left for it
 constexpr int kMostKnown = 4000;
 constexpr double kApart = 3.0;                         // pixels between two labels side by side
+constexpr double kLines = 2.0;                         // and between two, one over the other
 constexpr double kAfarStep = 14.0, kFarthest = 560.0;  // pixels from the middle
 constexpr int kWays = 24;
 constexpr double kEnd = 2.0;         // pixels, the radius of the dot that a line ends in
@@ -79,7 +80,8 @@ class Taken {
 
 // With the room that is left around it.
 QRectF spread(const QRectF& box, const Label& label) {
-  return box.adjusted(-kApart, -label.over, kApart, label.over);
+  const double over = std::max(kLines, label.over);
+  return box.adjusted(-kApart, -over, kApart, over);
 }
 
 QPointF endOf(const Label& label) {

@@ -29,6 +29,20 @@ TEST(PlaceLabels, NoTwoLieOverOneAnother) {
     for (std::size_t j = 0; j < i; ++j) EXPECT_FALSE(placed[i].box.intersects(placed[j].box));
 }
 
+// Or the halo of one would eat into the words of the other, and the two would read as one.
+TEST(PlaceLabels, OneOverTheOtherTheyAreApart) {
+  Label second = wish("5 × DODMEA", {50, 50}, 1.0);
+  second.slide = 14.0;
+  for (double down = 0.0; down < 30.0; down += 0.5) {
+    const auto placed = placeLabels({wish("13 × RUDHIR", {50, 50 + down}, 2.0), second}, {});
+    if (placed.size() < 2u) continue;
+    const double gap = std::max(placed[0].box.top() - placed[1].box.bottom(),
+                                placed[1].box.top() - placed[0].box.bottom());
+    EXPECT_GE(gap, 2.0 - 1e-9) << down;
+  }
+  EXPECT_EQ(placeLabels({wish("13 × RUDHIR", {50, 70}, 2.0), second}, {}).size(), 2u);
+}
+
 TEST(PlaceLabels, TheWeightiestComesFirst) {
   const auto placed = placeLabels({wish("light", {50, 50}, 1.0), wish("heavy", {50, 50}, 2.0)}, {});
   ASSERT_EQ(placed.size(), 1u);

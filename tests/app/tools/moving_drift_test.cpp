@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A drift in hand shows what it would break before it is let go, and is let go anywhere.
+#include "app/canvas/furniture.h"
 #include "app/tools/handles.h"
 #include "app/tools/move_gesture.h"
 #include "tests/app/window/window_fixture.h"
@@ -81,6 +82,27 @@ TEST_F(MovingDrift, SaysEachRuleOnceWithItsWorst) {
   ASSERT_EQ(edge.size(), 1);
   EXPECT_TRUE(edge[0].contains(QStringLiteral("0.05 m, 0.20 m asked"))) << edge[0].toStdString();
   EXPECT_EQ(wordsAt({0.5, 4.5}).size(), 2) << "all in the paving, one too near the edge";
+}
+
+TEST_F(MovingDrift, TheCountInHandHidesNoName) {
+  startTwo();
+  press({2.4, 2.5});
+  moveTo({5.4, 1.6});  // the other's name lies above it now
+  canvas().grab();
+  const QPointF above = canvas().mapping().toPixels(Point{5.4, 1.6 + 0.4});
+  const QString told = canvas().figureShown();
+  const QRectF usual =
+      figurePlate(above, told.section('\n', 0, 0), told.section('\n', 1), canvas().rect(), 0);
+  ASSERT_TRUE(canvas().hasWordsIn(usual)) << "there is a name to hide";
+  EXPECT_FALSE(canvas().figureBox().isEmpty());
+  EXPECT_FALSE(canvas().hasWordsIn(canvas().figureBox()));
+  const QPointF before = canvas().figureBox().center() - above;
+  moveTo({5.4, 0.5});
+  canvas().grab();
+  const QPointF now = canvas().mapping().toPixels(Point{5.4, 0.5 + 0.4});
+  const QPointF moved = canvas().figureBox().center() - now - before;
+  EXPECT_LT(std::hypot(moved.x(), moved.y()), 2.0) << "it does not jump back and forth";
+  release({5.4, 0.5});
 }
 
 // Turned, stretched or with only some of its plants in hand, it tells the same.
