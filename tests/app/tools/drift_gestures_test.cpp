@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: MIT
 // 1 stretching  2 splitting and merging  3 parts of a drift  4 nudging with words  5 along a way
-// 6 the shape's fields
 #include <cmath>
-#include <QComboBox>
-#include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 
 #include "app/panels/bench_panel.h"
@@ -12,57 +8,15 @@
 #include "app/panels/finding_row.h"
 #include "app/panels/margin_panel.h"
 #include "app/tools/drift_in_hand.h"
-#include "app/tools/handles.h"
 #include "app/tools/nudge_gesture.h"
-#include "core/geometry/overlay.h"
 #include "core/planting/edit_drift.h"
 #include "core/planting/one_piece.h"
-#include "tests/app/tools/margin_field.h"
-#include "tests/app/window/window_fixture.h"
+#include "tests/app/tools/planted_drifts.h"
 
 namespace tussock::test {
 namespace {
 
-class DriftGestures : public WindowTest {
- protected:
-  // A bed with a drift of 13 in its middle and a row of three near its western end.
-  void startPlanted() {
-    YardBuilder builder;
-    builder.units(UnitSystem::Metres);
-    builder.bed("Front", "POLYGON((0 0,8 0,8 5,0 5,0 0))").viewing("S");
-    builder.drift("Carex pensylvanica", row(3, 0.4, {0.6, 0.8}));
-    small = builder.lastDrift();
-    GrowRequest request;
-    request.bed = builder.lastBed();
-    request.spacing = Length::metres(0.4);
-    request.count = 13;
-    request.at = {4, 2.5};
-    request.axis = Angle();
-    builder.drift("Echinacea purpurea", growDrift(builder.build(), request).places);
-    drift = builder.lastDrift();
-    start(builder.build());
-    lookAt({4, 2.5});
-  }
-  [[nodiscard]] Drift drifted() const { return *inFile().drifts.find(drift); }
-  [[nodiscard]] double proportions() const {
-    const auto box = smallestRectangle(positionsOf(drifted()), drifted().spacing / 2.0);
-    return box.length / box.width;
-  }
-  [[nodiscard]] Point onDrift() const { return drifted().plants.front().at; }
-  [[nodiscard]] std::set<Id<Plant>> plantIds() const {
-    std::set<Id<Plant>> ids;
-    for (const Plant& plant : drifted().plants) ids.insert(plant.id);
-    return ids;
-  }
-  // In metres of the plan.
-  [[nodiscard]] std::optional<Point> handle(Handles::Kind kind, double side) const {
-    for (const auto& each : Handles(canvas()).all())
-      if (each.kind == kind && each.side == side) return canvas().mapping().toSite(each.at);
-    return std::nullopt;
-  }
-
-  Id<Drift> drift, small;
-};
+using DriftGestures = PlantedDrifts;
 
 // 1 Stretching
 
@@ -342,87 +296,6 @@ TEST_F(DriftGestures, CarriedWithShiftASpeciesIsPlantedAlongTheWay) {
   const Box box = boundsOf(positionsOf(planted));
   EXPECT_GT(box.width(), 4.5);
   EXPECT_LT(box.height(), 1.5);
-}
-
-// 6 Fields
-
-class ShapeFields : public DriftGestures {
- protected:
-  void startSelected() {
-    startPlanted();
-    click(onDrift());
-  }
-  [[nodiscard]] QLineEdit* field(const char* name) const { return marginField(*window, name); }
-  void enter(const char* name, const QString& typed) { enterInMargin(*window, name, typed); }
-  void choosePattern(Pattern pattern) {
-    auto* choice =
-        window->findChild<MarginPanel*>()->findChild<QComboBox*>(QStringLiteral("drift-pattern"));
-    ASSERT_NE(choice, nullptr);
-    choice->setFocus();
-    while (choice->currentIndex() < int(pattern)) QTest::keyClick(choice, Qt::Key_Down);
-  }
-};
-
-// A plant takes s² √3/2 of ground, so that 13 at 0.4 m and 8.3 at 0.5 m take the same.
-TEST_F(ShapeFields, ASpacingIsAnsweredByTheCountOnTheSameGround) {
-  startSelected();
-  enter("drift-spacing", QStringLiteral("0.5"));
-  EXPECT_EQ(drifted().spacing, Length::metres(0.5));
-  EXPECT_EQ(drifted().plants.size(), 9u);
-  EXPECT_EQ(field("drift-plants")->text(), QStringLiteral("9"));
-  const auto places = positionsOf(drifted());
-  for (std::size_t i = 0; i < places.size(); ++i)
-    for (std::size_t j = 0; j < i; ++j) EXPECT_GE(distance(places[i], places[j]), 0.425 - 1e-3);
-}
-
-TEST_F(ShapeFields, ACountIsAnsweredByTheSpacingOnTheSameGround) {
-  startSelected();
-  const QString ground = field("drift-ground")->text();
-  enter("drift-plants", QStringLiteral("21"));
-  EXPECT_EQ(drifted().plants.size(), 21u);
-  EXPECT_NEAR(drifted().spacing.metres(), 0.4 * std::sqrt(13.0 / 21.0), 1e-9);
-  EXPECT_EQ(field("drift-spacing")->text(), QStringLiteral("31 cm"));
-  EXPECT_EQ(field("drift-ground")->text(), ground);
-}
-
-TEST_F(ShapeFields, ACountTooLargeForItsGroundIsRefusedWithWords) {
-  startSelected();
-  enter("drift-plants", QStringLiteral("2001"));
-  EXPECT_EQ(drifted().plants.size(), 13u);
-  auto* wrong = window->findChild<QLabel*>(QStringLiteral("drift-plants-wrong"));
-  ASSERT_NE(wrong, nullptr);
-  EXPECT_TRUE(wrong->text().contains(QStringLiteral("would stand"))) << wrong->text().toStdString();
-}
-
-// 3 m² hold 21.65 plants at 0.4 m.
-TEST_F(ShapeFields, GroundIsAnsweredByTheCountWhereTheDriftStands) {
-  startSelected();
-  const auto before = plantIds();
-  enter("drift-ground", QStringLiteral("3"));
-  EXPECT_EQ(drifted().spacing, Length::metres(0.4));
-  EXPECT_EQ(drifted().plants.size(), 21u);
-  const auto after = plantIds();
-  EXPECT_TRUE(std::includes(after.begin(), after.end(), before.begin(), before.end()));
-}
-
-TEST_F(ShapeFields, ASquarePatternStandsInRows) {
-  startSelected();
-  choosePattern(Pattern::Square);
-  ASSERT_EQ(drifted().pattern, Pattern::Square);
-  const Point first = drifted().plants.front().at;
-  for (const Plant& plant : drifted().plants) {
-    const Point cells = rotated(plant.at - first, -drifted().axis) * (1.0 / 0.4);
-    EXPECT_NEAR(cells.x, std::round(cells.x), 1e-6);
-    EXPECT_NEAR(cells.y, std::round(cells.y), 1e-6);
-  }
-}
-
-TEST_F(ShapeFields, LengthToWidthIsReadAndItsBoundsAreSaid) {
-  startSelected();
-  enter("drift-stretch", QStringLiteral("6"));
-  EXPECT_EQ(drifted().stretch, 6.0);
-  enter("drift-stretch", QStringLiteral("60"));
-  EXPECT_EQ(drifted().stretch, 6.0);
 }
 
 }  // namespace
