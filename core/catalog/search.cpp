@@ -146,12 +146,18 @@ std::vector<PlacedWord> wordsOf(const Species& species) {
   return words;
 }
 
-// "beebalm" of "bee balm": each two neighbours of each common name.
+// "beebalm" of "bee balm", "joepyeweed" of "joe-pye weed": each two to four neighbours of each
+// common name.
 Marks joinedWordsOf(const Species& species) {
+  constexpr std::size_t kMost = 4;
   Marks joined;
   const auto add = [&](const std::string& name) {
     const std::vector<std::string> words = searchWords(name);
-    for (std::size_t i = 1; i < words.size(); ++i) joined.push_back(words[i - 1] + words[i]);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      std::string one = words[i];
+      for (std::size_t j = i + 1; j < words.size() && j < i + kMost; ++j)
+        joined.push_back(one += words[j]);
+    }
   };
   add(species.commonName);
   add(species.spanishName);

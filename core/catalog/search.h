@@ -25,7 +25,7 @@ class SearchIndex {
   // more; alike in that, the genus, then the other names, the family, and the rest. What the plant
   // is (tall, dry, fall) is met whole and counts as a start in the rest; of what lives on it, one
   // is as good as many (bee, bees). Two
-  // words of a common name may be written as one (beebalm, bee balm). No words find all.
+  // to four words of a common name may be written as one (beebalm, joepyeweed). No words find all.
   [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
 
  private:
@@ -48,7 +48,7 @@ class SearchIndex {
 
   std::size_t size_ = 0;
   std::vector<Entry> words_;   // in order
-  std::vector<Entry> joined_;  // in order: two words of a common name as one
+  std::vector<Entry> joined_;  // in order: words of a common name as one
   std::vector<Entry> marks_;   // found whole only
 };
 

@@ -182,6 +182,14 @@ TEST(SearchShipped, FindsACommonNameHoweverItIsWritten) {
   EXPECT_THAT(found("beebalm"), Not(Contains("Echinacea purpurea")));
 }
 
+TEST(SearchShipped, FindsANameOfThreeWordsWrittenAsOne) {
+  for (const char* words : {"joepyeweed", "joe pye weed", "Joe-Pye-weed", "joepye weed"})
+    EXPECT_THAT(found(words),
+                AllOf(Contains("Eutrochium fistulosum"), Contains("Eutrochium maculatum"),
+                      Contains("Eutrochium purpureum")))
+        << words;
+}
+
 TEST(SearchShipped, TellsAllThatAreCalledAlike) {
   const Catalogue facts = readShippedCatalogue().catalogue;
   EXPECT_THAT(namesOf(facts.calledAlike("bee balm")),
