@@ -31,6 +31,11 @@ void note(ByWords& names, std::string_view name, const Species& species) {
   if (known.empty() || known.back() != &species) known.push_back(&species);
 }
 
+// "bee balm", which one plant goes by beside its common name, is the common name of several.
+bool isButAnotherName(const Species& species, const Words& words) {
+  return searchWords(species.commonName) != words && searchWords(species.spanishName) != words;
+}
+
 std::string asOneWord(std::string_view name) {
   std::string all;
   for (const std::string& word : searchWords(name)) all += word;
@@ -91,9 +96,13 @@ const Species* Catalogue::resolve(std::string_view name) const {
 std::vector<const Species*> Catalogue::named(std::string_view name) const {
   if (const Species* species = resolve(name)) return {species};
   const Words words = searchWords(name);
-  for (const ByWords* names : {&index_->botanical, &index_->common})
-    if (const auto at = names->find(words); at != names->end()) return at->second;
-  return {};
+  if (const auto at = index_->botanical.find(words); at != index_->botanical.end())
+    return at->second;
+  const auto at = index_->common.find(words);
+  if (at == index_->common.end()) return {};
+  if (at->second.size() == 1 && isButAnotherName(*at->second.front(), words))
+    return calledAlike(name);
+  return at->second;
 }
 
 std::vector<const Species*> Catalogue::calledAlike(std::string_view name) const {

@@ -38,7 +38,8 @@ class Catalogue {
   // By botanical name or by a synonym that one species alone has.
   [[nodiscard]] const Species* resolve(std::string_view name) const;
   // Every species that goes by this name, whatever its case, accents and marks: one botanical name
-  // or synonym, else all that share a common name, another one, or the Spanish name.
+  // or synonym, else all that share a common name, another one, or the Spanish name. What is but
+  // another name of one is also theirs in whose names it occurs: see calledAlike.
   [[nodiscard]] std::vector<const Species*> named(std::string_view name) const;
   // Every species with a common name, of whatever language, in which this one occurs, written as
   // one word or as several: "bee balm" in "scarlet beebalm". In order of botanical names.

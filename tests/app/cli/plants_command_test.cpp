@@ -193,13 +193,23 @@ TEST_F(PlantsCommand, BringsInATableTellsEachBadRowAndLosesNothing) {
   EXPECT_EQ(run({"plants", "--bring-in", path("none.csv")}).code, ExitCode::File);
 }
 
-TEST_F(PlantsCommand, FactsOfANameThatOthersHaveTooSayWhichTheyAre) {
-  const Outcome bergamot = run({"plants", "--facts", "bee balm"});
-  EXPECT_EQ(bergamot.code, ExitCode::Done);
-  EXPECT_THAT(bergamot.out, HasSubstr("Monarda fistulosa"));
-  EXPECT_THAT(bergamot.err, AllOf(HasSubstr("Others that 'bee balm' may mean"),
-                                  HasSubstr("Monarda didyma (scarlet beebalm)"),
-                                  Not(HasSubstr("Monarda fistulosa"))));
+// Monarda didyma is scarlet bee balm (Master Gardeners of Northern Virginia), Monarda fistulosa is
+// bee balm beside wild bergamot (see resources/plants-sources.md).
+TEST_F(PlantsCommand, FactsOfANameThatSeveralGoByAskWhichIsMeant) {
+  const Outcome outcome = run({"plants", "--facts", "bee balm"});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("may mean Monarda bradburiana (eastern beebalm), "),
+                                 HasSubstr("Monarda didyma (scarlet beebalm)"),
+                                 HasSubstr("Monarda fistulosa (wild bergamot)")));
+}
+
+TEST_F(PlantsCommand, FactsOfANameThatIsPartOfAnothersSayWhoseItIs) {
+  const Outcome outcome = run({"plants", "--facts", "purple coneflower"});
+  EXPECT_EQ(outcome.code, ExitCode::Done);
+  EXPECT_THAT(outcome.out, HasSubstr("Echinacea purpurea"));
+  EXPECT_THAT(outcome.err, AllOf(HasSubstr("Others that 'purple coneflower' may mean"),
+                                 HasSubstr("Echinacea pallida (pale purple coneflower)"),
+                                 Not(HasSubstr("Echinacea purpurea"))));
   EXPECT_EQ(run({"plants", "--facts", "Monarda fistulosa"}).err, "");
 }
 

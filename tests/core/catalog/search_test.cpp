@@ -190,6 +190,16 @@ TEST(SearchShipped, FindsANameOfThreeWordsWrittenAsOne) {
         << words;
 }
 
+// Beside wild bergamot, which has it for another name, and not beside its own common name.
+TEST(SearchShipped, ANameThatIsPartOfOthersIsTheirsToo) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  EXPECT_THAT(namesOf(facts.named("bee balm")),
+              ElementsAre("Monarda bradburiana", "Monarda didyma", "Monarda fistulosa",
+                          "Monarda punctata"));
+  EXPECT_THAT(namesOf(facts.named("wild bergamot")), ElementsAre("Monarda fistulosa"));
+  EXPECT_THAT(namesOf(facts.named("purple coneflower")), ElementsAre("Echinacea purpurea"));
+}
+
 TEST(SearchShipped, TellsAllThatAreCalledAlike) {
   const Catalogue facts = readShippedCatalogue().catalogue;
   EXPECT_THAT(namesOf(facts.calledAlike("bee balm")),
