@@ -113,15 +113,17 @@ void addFill(CLI::App& app, Action& chosen) {
   auto options = std::make_shared<FillOptions>();
   command->add_option("FILE", options->file, "Yard file")->required();
   command->add_option("--bed", options->bed, "Name of the bed; not needed when there is but one");
-  command->add_option("--plants", options->plants,
-                      "File with the species to plant, one a line; else the bed's plant list, else "
-                      "one proposed for the bed");
+  command->add_option(
+      "--plants", options->plants,
+      "File with the species to plant, one a line, if wanted with a comma and its share "
+      "('Monarda fistulosa, 20 %'); what follows a # is a comment. Else the bed's "
+      "plant list, else one proposed for the bed");
   command->add_option("--seed", options->seed, "Another number gives another arrangement")
       ->check(between(0, 1'000'000'000));
   command->add_option("--wildness", options->wildness, "From 0, formal, to 1, natural")
       ->check(between(0.0, 1.0));
-  auto* empty =
-      command->add_flag("--only-empty", options->onlyEmpty, "Plant only where nothing stands");
+  auto* empty = command->add_flag("--only-empty", options->onlyEmpty,
+                                  "Fill the gaps: plant only where nothing stands");
   command->add_option("--species", options->species, "Plant only this species anew")
       ->excludes(empty);
   command->add_option("--time", options->seconds, "Most seconds to take")->check(between(1, 3600));

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // A plant list as text: a species a line, botanical or common name, and if wanted its share of the
 // plants after a comma, such as "Monarda fistulosa, 20 %", or the word matrix for a plant between
-// the drifts of the others: "Carex pensylvanica, matrix 40 %". Lines that begin with # are skipped.
+// the drifts of the others: "Carex pensylvanica, matrix 40 %". What follows a # at the
+// start of a line or after a blank is a comment.
 #pragma once
 
 #include <filesystem>
@@ -18,7 +19,8 @@ struct PlantListFile {
   std::vector<ListedSpecies> plants;  // a share above 1 stands as it was written
   std::vector<std::string> notes;  // what is taken otherwise than written: file, line, what to do
 };
-// Throws std::runtime_error naming file, line and what was expected.
+// Throws std::runtime_error naming file, line and what was expected, for each line that is at
+// fault; from the eleventh on their number.
 [[nodiscard]] PlantListFile readPlantList(const std::filesystem::path& path,
                                           const Catalogue& facts);
 // By its botanical name, a synonym, or a common name that no other species has, whatever the case.

@@ -17,6 +17,7 @@ namespace {
 
 using test::Outcome;
 using testing::HasSubstr;
+using testing::Not;
 
 class FillCommand : public test::CliTest {
  protected:
@@ -98,6 +99,42 @@ TEST_F(FillCommand, SaysWhichLineOfAListIsWrong) {
   EXPECT_THAT(fill({"--bed", "Walk", "--plants", path("list.txt")}).err,
               HasSubstr("names no species"));
   EXPECT_EQ(edits(), 0u);
+}
+
+TEST_F(FillCommand, TellsAllLinesOfAListThatAreWrongAtOnce) {
+  write("list.txt",
+        "Monarda fistulosaa\nZizia aurea, lots  # many\nZizia aurea\nRudbeckia fulgida 70%\n"
+        "Carex pensylvanica matrix 40 %\nbee balm\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  EXPECT_EQ(outcome.code, ExitCode::File);
+  EXPECT_THAT(outcome.err, HasSubstr("line 1: 'Monarda fistulosaa', which the plant facts do not"));
+  EXPECT_THAT(outcome.err, HasSubstr("line 2: 'lots', which is no share"));
+  EXPECT_THAT(outcome.err, Not(HasSubstr("line 3")));
+  EXPECT_THAT(outcome.err, HasSubstr("before the share: 'Rudbeckia fulgida, 70%'."));
+  EXPECT_THAT(outcome.err, HasSubstr("before the share: 'Carex pensylvanica, matrix 40 %'."));
+  EXPECT_THAT(outcome.err, HasSubstr("line 6: 'bee balm', which may mean Monarda bradburiana "
+                                     "(eastern beebalm), Monarda didyma"));
+  EXPECT_EQ(edits(), 0u);
+}
+
+TEST_F(FillCommand, OfManyWrongLinesNamesSomeAndCountsTheRest) {
+  std::string list;
+  for (int i = 0; i < 25; ++i) list += "Nowhere plant\n";
+  write("list.txt", list);
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  EXPECT_THAT(outcome.err, HasSubstr("line 10: "));
+  EXPECT_THAT(outcome.err, Not(HasSubstr("line 11: ")));
+  EXPECT_THAT(outcome.err, HasSubstr("and 15 more lines with faults"));
+}
+
+TEST_F(FillCommand, TakesWhatFollowsACrossHatchInAListForAComment) {
+  write("list.txt",
+        "Monarda fistulosa, 40 %  # by the gate\nlittle bluestem # 60 %\n   # nothing\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  for (const Drift& drift : yard().drifts)
+    EXPECT_TRUE(drift.species == "Monarda fistulosa" || drift.species == "Schizachyrium scoparium")
+        << drift.species;
 }
 
 // As a list whose shares come to more than the whole: three quarters and one, none left out.
