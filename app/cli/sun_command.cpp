@@ -31,7 +31,7 @@ struct SunOptions {
   double years = 0.0;
 };
 
-constexpr double kUsualCell = 0.1;  // metres
+constexpr double kUsualCell = 0.1, kLeastCell = 0.01;  // metres
 
 SunMapRequest groundFor(const SunOptions& options, const Yard& yard) {
   SunMapRequest request;
@@ -43,6 +43,11 @@ SunMapRequest groundFor(const SunOptions& options, const Yard& yard) {
                          : "Nothing is drawn in this yard yet, so there is no ground to map.");
   request.cell = Length::metres(options.cellMetres.value_or(kUsualCell));
   const double least = std::min(request.area.width(), request.area.height());
+  if (least < kLeastCell)
+    throw UsageError(fmt::format(
+        "The ground is {:.1f} m by {:.1f} m: a line, with nothing on it to map. Draw the lot or a "
+        "bed as an outline that encloses ground.",
+        request.area.width(), request.area.height()));
   if (options.cellMetres && *options.cellMetres > least)
     throw UsageError(fmt::format(
         "--cell is {:g} m, and the ground is {:.1f} m by {:.1f} m. Give {:.2f} m or less.",
@@ -181,7 +186,7 @@ void addSun(CLI::App& app, Action& chosen) {
   command
       ->add_option("--cell", options->cellMetres,
                    "Side of a cell in metres (0.1, or the smallest that fits)")
-      ->check(between(0.01, 100.0));
+      ->check(between(kLeastCell, 100.0));
   command->add_option("--step", options->stepMinutes, "Minutes between sun positions")
       ->check(between(1, 60));
   command->add_option("--grow", options->years, "Grow the trees by so many years first")

@@ -13,6 +13,7 @@
 #include "core/catalog/resources.h"
 #include "core/store/yard_file.h"
 #include "tests/app/cli/cli_fixture.h"
+#include "tests/support/yard_builder.h"
 
 namespace tussock {
 namespace {
@@ -292,6 +293,20 @@ TEST_F(CommandLine, SunRefusesCellsLargerThanTheGround) {
   EXPECT_EQ(outcome.code, ExitCode::Usage);
   EXPECT_THAT(outcome.err, HasSubstr("--cell is 100 m, and the ground is"));
   EXPECT_FALSE(std::filesystem::exists(path("one.csv")));
+}
+
+// A lot line that goes and comes back encloses nothing.
+TEST_F(CommandLine, SunRefusesGroundWithoutWidth) {
+  test::YardBuilder builder;
+  builder.step({0.0, 0.0}, 0.001).step({0.0, 11.0}, 0.001);
+  (void)YardFile::create(path("line.yard"), builder.build());
+  for (const std::vector<std::string>& cell : {std::vector<std::string>{}, {"--cell", "1"}}) {
+    std::vector<std::string> arguments{"sun", path("line.yard"), "--out", path("line.csv")};
+    arguments.insert(arguments.end(), cell.begin(), cell.end());
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage);
+    EXPECT_THAT(outcome.err, HasSubstr("The ground is 0.0 m by 11.0 m: a line"));
+  }
 }
 
 TEST_F(CommandLine, SunGrowsTheTreesFirst) {
