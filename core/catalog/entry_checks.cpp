@@ -76,8 +76,23 @@ std::string EntryChecks::againstFamily(const std::string& family, std::string_vi
   return fmt::format("{}, the family of {}", *known.begin(), genus);
 }
 
+std::string EntryChecks::againstSynonyms(const std::string& cell, std::string_view name) const {
+  std::istringstream parts(cell);
+  for (std::string part; std::getline(parts, part, ';');) {
+    const auto first = part.find_first_not_of(' ');
+    if (first == std::string::npos) continue;
+    const std::string synonym = part.substr(first, part.find_last_not_of(' ') - first + 1);
+    if (synonym != name && names_.contains(synonym))
+      return fmt::format(
+          "names that no other plant goes by: {} is the botanical name of one; leave it out",
+          synonym);
+  }
+  return {};
+}
+
 std::string EntryChecks::against(const OwnFact& fact, std::string_view name) const {
   if (fact.value.empty()) return {};
+  if (fact.column == "synonyms") return againstSynonyms(fact.value, name);
   if (fact.column == "family") return againstFamily(fact.value, name);
   if (fact.column == "usda_symbol") return againstSymbol(fact.value, name);
   return fact.column == "native_states" ? againstStates(fact.value) : std::string();

@@ -29,6 +29,7 @@ class EntryChecks {
  private:
   [[nodiscard]] std::string againstSymbol(const std::string& symbol, std::string_view name) const;
   [[nodiscard]] std::string againstFamily(const std::string& family, std::string_view name) const;
+  [[nodiscard]] std::string againstSynonyms(const std::string& cell, std::string_view name) const;
   [[nodiscard]] std::string against(const OwnFact& fact, std::string_view name) const;
 
   std::map<std::string, std::set<std::string>, std::less<>> familiesByGenus_;  // as published

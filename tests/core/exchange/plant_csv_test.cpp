@@ -246,6 +246,22 @@ TEST(BringingIn, LeavesOutWhatNobodyCanHaveMeant) {
   EXPECT_EQ(given.taken.front().botanicalName, "Monarda 'Claire Grace'");
 }
 
+TEST(BringingIn, RefusesASynonymThatIsTheNameOfAnotherPlant) {
+  const BroughtIn given =
+      bringIn(test::plantHeader() +
+              test::plantRow({{"botanical_name", "Monarda media"},
+                              {"usda_symbol", ""},
+                              {"synonyms", "Monarda violacea; Monarda fistulosa"}}) +
+              test::plantRow({{"botanical_name", "Monarda clinopodia"},
+                              {"usda_symbol", ""},
+                              {"synonyms", "Monarda glabra"}}));
+  EXPECT_THAT(textsOf(given.errors),
+              ElementsAre(AllOf(HasSubstr("line 2, synonyms: "),
+                                HasSubstr("Monarda fistulosa is the botanical name of one"))));
+  ASSERT_EQ(given.taken.size(), 1u);
+  EXPECT_EQ(given.taken.front().botanicalName, "Monarda clinopodia");
+}
+
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
 // Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
 // (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
