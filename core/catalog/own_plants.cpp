@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/own_cells.h"
+#include "core/catalog/row_cells.h"
 #include "core/catalog/source_list.h"
 #include "core/catalog/species_row.h"
 
@@ -118,19 +120,57 @@ void setSources(Species& species, const Layered& from) {
     species.sources.push_back({column, asOwn(from.keys.at(column))});
 }
 
+std::string titleFor(const InLayers& in, std::string_view name) {
+  return fmt::format("{} {}", in.yard ? "This yard's plant" : "Your plant", name);
+}
+
+void checkColumn(std::string_view column, const std::string& title,
+                 std::vector<CatalogueError>& errors) {
+  if (!isPlantColumn(column))
+    errors.push_back(
+        {title, 0, std::string(column), std::string(column), "a column of the plant table"});
+}
+
+void checkSources(const OwnSpecies* own, const std::string& title,
+                  std::vector<CatalogueError>& errors) {
+  if (own != nullptr && !sourcesFrom(factOf(*own, kSources)))
+    errors.push_back({title, 0, std::string(kSources), std::string(factOf(*own, kSources)),
+                      "source keys, a colon and column names, such as 'USDA: family'"});
+}
+
+// The plant where one layer alone has it, and the published facts do not; else null.
+const OwnSpecies* onlyOwn(const InLayers& in) {
+  if (in.published != nullptr || (in.personal != nullptr) == (in.yard != nullptr)) return nullptr;
+  return in.personal != nullptr ? in.personal : in.yard;
+}
+
+// What laying it over nothing gives, without the copies. Its sources are not set.
+std::optional<Species> readOnly(const OwnSpecies& own, const OwnCells& cells,
+                                const std::string& title, std::vector<CatalogueError>& errors) {
+  const std::size_t before = errors.size();
+  for (const std::string_view column : cells.columns()) checkColumn(column, title, errors);
+  checkSources(&own, title, errors);
+  const auto text = [&](std::string_view column) {
+    return std::string(trimmedCell(cells.text(column)));
+  };
+  auto species = speciesFromText(text, 0, title, errors);
+  if (errors.size() > before) return std::nullopt;
+  return species;
+}
+
 std::optional<Species> read(const InLayers& in, std::string_view name,
                             std::vector<CatalogueError>& errors) {
+  const std::string title = titleFor(in, name);
+  if (const OwnSpecies* own = onlyOwn(in)) {
+    const OwnCells cells(*own);
+    auto species = readOnly(*own, cells, title, errors);
+    if (species) cells.addSources(species->sources);
+    return species;
+  }
   const Layered from = layered(in, name);
-  const std::string title =
-      fmt::format("{} {}", in.yard ? "This yard's plant" : "Your plant", name);
   const std::size_t before = errors.size();
-  for (const auto& [column, origin] : from.origins)
-    if (!isPlantColumn(column))
-      errors.push_back({title, 0, column, column, "a column of the plant table"});
-  for (const OwnSpecies* own : {in.personal, in.yard})
-    if (own != nullptr && !sourcesFrom(factOf(*own, kSources)))
-      errors.push_back({title, 0, std::string(kSources), std::string(factOf(*own, kSources)),
-                        "source keys, a colon and column names, such as 'USDA: family'"});
+  for (const auto& [column, origin] : from.origins) checkColumn(column, title, errors);
+  for (const OwnSpecies* own : {in.personal, in.yard}) checkSources(own, title, errors);
   auto species = speciesFromCells(from.cells, title, errors);
   if (!species || errors.size() > before) return std::nullopt;
   setSources(*species, from);
@@ -212,6 +252,16 @@ std::vector<CatalogueError> faultsOf(const PlantLayers& layers, std::string_view
   std::vector<CatalogueError> errors;
   const InLayers in = inLayers(layers, name);
   if (in.known()) (void)read(in, name, errors);
+  return errors;
+}
+
+std::vector<CatalogueError> faultsOver(const Species* published, const OwnSpecies& own) {
+  std::vector<CatalogueError> errors;
+  const InLayers in{published, &own, nullptr};
+  if (published != nullptr)
+    (void)read(in, own.botanicalName, errors);
+  else
+    (void)readOnly(own, OwnCells(own), titleFor(in, own.botanicalName), errors);
   return errors;
 }
 

@@ -65,5 +65,8 @@ struct PlantValue {
 // What is wrong with the plant as it holds; empty when nothing is.
 [[nodiscard]] std::vector<CatalogueError> faultsOf(const PlantLayers& layers,
                                                    std::string_view name);
+// The same of a personal plant over the published one of its name, which may be null.
+[[nodiscard]] std::vector<CatalogueError> faultsOver(const Species* published,
+                                                     const OwnSpecies& own);
 
 }  // namespace tussock

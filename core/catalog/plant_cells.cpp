@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "core/catalog/formula_guard.h"
+#include "core/catalog/row_cells.h"
 #include "core/catalog/source_list.h"
 #include "core/catalog/species_row.h"
 
@@ -149,13 +149,11 @@ PlantCells cellsOf(const Species& species) {
 
 std::optional<Species> speciesFromCells(const PlantCells& cells, std::string_view fileName,
                                         std::vector<CatalogueError>& errors) {
-  TableRow row;
-  ColumnPlaces places;
-  for (const auto& [column, value] : cells) {
-    places.emplace(column, row.cells.size());
-    row.cells.push_back(guarded(value));
-  }
-  return speciesFromRow(row, places, fileName, errors);
+  const auto text = [&](std::string_view column) {
+    const auto at = cells.find(column);
+    return at == cells.end() ? std::string() : std::string(trimmedCell(at->second));
+  };
+  return speciesFromText(text, 0, fileName, errors);
 }
 
 bool isPlantColumn(std::string_view column) {

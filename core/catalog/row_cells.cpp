@@ -7,18 +7,9 @@
 
 #include <fmt/format.h>
 
-#include "core/catalog/formula_guard.h"
-
 namespace tussock {
 
 namespace {
-
-std::string_view trimmedCell(std::string_view text) {
-  constexpr std::string_view kBlanks = " \t\r\n";
-  const std::size_t first = text.find_first_not_of(kBlanks);
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
-}
 
 template <class T>
 std::optional<T> parsed(std::string_view text, int base = 10) {
@@ -40,10 +31,11 @@ std::string_view commaHint(std::string_view cell) {
 
 }  // namespace
 
-std::string RowCells::text(std::string_view column) const {
-  const auto at = places_.find(column);
-  if (at == places_.end() || at->second >= row_.cells.size()) return {};
-  return unguarded(trimmedCell(row_.cells[at->second]));
+std::string_view trimmedCell(std::string_view text) {
+  constexpr std::string_view kBlanks = " \t\r\n";
+  const std::size_t first = text.find_first_not_of(kBlanks);
+  if (first == std::string_view::npos) return {};
+  return text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
 }
 
 std::string RowCells::name(std::string_view column) {
@@ -107,7 +99,7 @@ bool RowCells::sound(std::string_view low, std::string_view high) const {
 void RowCells::fail(std::string_view column, std::string expected) {
   failed_.emplace_back(column);
   errors_.push_back(
-      {std::string(fileName_), row_.line, std::string(column), text(column), std::move(expected)});
+      {std::string(fileName_), line_, std::string(column), text(column), std::move(expected)});
 }
 
 }  // namespace tussock

@@ -11,14 +11,16 @@
 
 namespace tussock {
 
+[[nodiscard]] std::string_view trimmedCell(std::string_view text);  // without the blanks around it
+
 class RowCells {
  public:
-  RowCells(const TableRow& row, const ColumnPlaces& places, std::string_view fileName,
+  // `line` is where the row begins, 0 for what is not from a file.
+  RowCells(const CellText& cells, std::size_t line, std::string_view fileName,
            std::vector<CatalogueError>& errors)
-      : row_(row), places_(places), fileName_(fileName), errors_(errors) {}
+      : cells_(cells), line_(line), fileName_(fileName), errors_(errors) {}
 
-  // Without the blanks around it; empty when there is no such column.
-  [[nodiscard]] std::string text(std::string_view column) const;
+  [[nodiscard]] std::string text(std::string_view column) const { return cells_(column); }
   [[nodiscard]] std::string name(std::string_view column);  // must not be empty
   // Whole numbers from least to most; nothing, without an error, when the cell is empty.
   [[nodiscard]] std::optional<int> whole(std::string_view column, int least, int most);
@@ -73,8 +75,8 @@ class RowCells {
     return all;
   }
 
-  const TableRow& row_;
-  const ColumnPlaces& places_;
+  const CellText& cells_;
+  std::size_t line_;
   std::string_view fileName_;
   std::vector<CatalogueError>& errors_;
   std::vector<std::string> failed_;  // columns

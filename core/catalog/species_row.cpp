@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "core/catalog/formula_guard.h"
 #include "core/catalog/row_cells.h"
 #include "core/catalog/source_list.h"
 #include "core/units/date.h"
@@ -205,10 +206,10 @@ void readSources(RowCells& cells, Species& species) {
 
 }  // namespace
 
-std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,
-                                      std::string_view fileName,
-                                      std::vector<CatalogueError>& errors) {
-  RowCells cells(row, places, fileName, errors);
+std::optional<Species> speciesFromText(const CellText& text, std::size_t line,
+                                       std::string_view fileName,
+                                       std::vector<CatalogueError>& errors) {
+  RowCells cells(text, line, fileName, errors);
   Species species;
   readNames(cells, species);
   readSizes(cells, species);
@@ -220,6 +221,17 @@ std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& p
   readSources(cells, species);
   if (cells.failed()) return std::nullopt;
   return species;
+}
+
+std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,
+                                      std::string_view fileName,
+                                      std::vector<CatalogueError>& errors) {
+  const auto text = [&](std::string_view column) {
+    const auto at = places.find(column);
+    const bool there = at != places.end() && at->second < row.cells.size();
+    return there ? unguarded(trimmedCell(row.cells[at->second])) : std::string();
+  };
+  return speciesFromText(text, row.line, fileName, errors);
 }
 
 }  // namespace tussock

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -79,6 +80,14 @@ inline constexpr double kWidestPlant = 3000.0;
 
 // Where each column stands in the rows of a table.
 using ColumnPlaces = std::map<std::string, std::size_t, std::less<>>;
+
+// The text of a plant's cell by its column, without the blanks around it; empty where there is
+// none.
+using CellText = std::function<std::string(std::string_view column)>;
+// Nothing when a value is missing or wrong; each is added to `errors`, with the line given.
+[[nodiscard]] std::optional<Species> speciesFromText(const CellText& cells, std::size_t line,
+                                                     std::string_view fileName,
+                                                     std::vector<CatalogueError>& errors);
 
 // Nothing when the row has an error; each is added to `errors`.
 [[nodiscard]] std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,

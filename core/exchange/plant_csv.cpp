@@ -25,9 +25,7 @@ constexpr std::string_view kSources = "sources";
 // What is wrong with the plant where it stands over the published one, told of its row.
 std::vector<CatalogueError> faultsAlone(const Catalogue& published, const OwnSpecies& own,
                                         std::string_view fileName, std::size_t line) {
-  const Yard none;
-  const std::vector<OwnSpecies> alone{own};
-  std::vector<CatalogueError> errors = faultsOf({published, alone, none}, own.botanicalName);
+  std::vector<CatalogueError> errors = faultsOver(published.find(own.botanicalName), own);
   for (CatalogueError& error : errors) error.file = fileName, error.line = line;
   return errors;
 }
@@ -140,7 +138,7 @@ class OwnPlantsReader {
     if (published != nullptr) dropOlderGenus(cells, at->second);
     if (names_.contains(name))
       return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
-    OwnSpecies own = differing(name, cells, published);
+    OwnSpecies own = differing(name, std::move(cells), published);
     if (!own.facts.empty() && !isWhole(line, own)) return;
     names_.insert(name);  // a row that cannot be used does not stand in the way of another
     if (!own.facts.empty()) found_.push_back({std::move(own), line});
@@ -166,14 +164,15 @@ class OwnPlantsReader {
     return botanical ? &species : nullptr;
   }
 
-  static OwnSpecies differing(const std::string& name, const PlantCells& cells,
-                              const Species* published) {
+  static OwnSpecies differing(const std::string& name, PlantCells cells, const Species* published) {
     const PlantCells there = published ? cellsOf(*published) : PlantCells{};
     OwnSpecies own{{}, name, {}};
-    for (const auto& [column, value] : cells) {
+    own.facts.reserve(cells.size());
+    for (auto& [column, value] : cells) {
+      if (column == kName || column == kSources) continue;
       const auto same = there.find(column);
-      if (column != kName && column != kSources && (same == there.end() || same->second != value))
-        own.facts.push_back({column, value});
+      if (same == there.end() || same->second != value)
+        own.facts.push_back({column, std::move(value)});
     }
     if (const auto sources = cells.find(kSources); sources != cells.end() && !own.facts.empty())
       keepSources(own, sources->second, published);
