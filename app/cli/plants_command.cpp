@@ -109,6 +109,7 @@ ExitCode bringIn(const std::string& path, Console& console) {
   const std::vector<OwnSpecies>& before = mine.plants;
   const BroughtIn read = bringInPlants(readFile(path), path, published, before);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
+  for (const std::string& note : read.notes) console.err << note << '\n';
   if (!read.gaveWay.empty())
     console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
                                fmt::join(read.gaveWay, ", "), keepPersonalPlants().toStdString());

@@ -31,6 +31,14 @@ QString namesWords(const std::vector<std::string>& names) {
              : all;
 }
 
+// The first of them, and how many more.
+QString notesWords(const std::vector<std::string>& notes) {
+  const QString first = QString::fromStdString(notes.front());
+  return notes.size() == 1
+             ? first
+             : PlantCommands::tr("%1 And %2 more like it.").arg(first).arg(notes.size() - 1);
+}
+
 }  // namespace
 
 void PlantCommands::load() {
@@ -73,6 +81,7 @@ void PlantCommands::takeIn(const QString& name, const std::string& table) {
   if (!read.gaveWay.empty())
     taken += tr(" Values of yours gave way for %1; undo brings them back.")
                  .arg(namesWords(read.gaveWay));
+  if (!read.notes.empty()) taken += QLatin1Char(' ') + notesWords(read.notes);
   if (const std::string many = manyPlantsWords(personal_.plants().size()); !many.empty())
     taken += QLatin1Char(' ') + QString::fromStdString(many);
   emit told(read.errors.empty() ? taken

@@ -14,6 +14,7 @@
 #include "core/catalog/source_list.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/kept_rows.h"
+#include "core/exchange/week_notes.h"
 
 namespace tussock {
 
@@ -274,6 +275,7 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
       continue;
     }
     checks.take(own);
+    addWeekNotes(own, published.find(own.botanicalName), fileName, read.lines[i], result.notes);
     result.taken.push_back(std::move(own));
   }
   sortByLine(result.errors);

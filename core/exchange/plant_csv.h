@@ -35,6 +35,9 @@ struct BroughtIn {
   std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
   std::vector<CatalogueError> errors;
   std::set<std::size_t> rowsLeft;  // lines of the rows left out
+  // Of rows that are taken: weeks in flower that lie in another month than the one given. Sentences
+  // with file, line and column.
+  std::vector<std::string> notes = {};
 };
 // As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either;
 // it is left out where the personal values that stay beside it would not go with it, for the two

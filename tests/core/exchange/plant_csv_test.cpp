@@ -262,6 +262,18 @@ TEST(BringingIn, RefusesASynonymThatIsTheNameOfAnotherPlant) {
   EXPECT_EQ(given.taken.front().botanicalName, "Monarda clinopodia");
 }
 
+// Week 20 is 14 to 20 May, week 22 28 May to 3 June (week 1 being 1 to 7 January).
+TEST(BringingIn, TellsOfWeeksThatLieOutsideOfTheMonthOfTheirRow) {
+  const BroughtIn given = bringIn(
+      "botanical_name,bloom_start_month,bloom_end_month,bloom_start_week,bloom_end_week\n"
+      "Monarda fistulosa,6,9,22,36\nZizia aurea,3,6,20,\nAmsonia hubrichtii,5,6,20,\n");
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  EXPECT_EQ(given.taken.size(), 3u);
+  EXPECT_THAT(given.notes,
+              ElementsAre(HasSubstr("mine.csv, line 3, bloom_start_week: week 20 lies outside of "
+                                    "March, which bloom_start_month gives. The week counts")));
+}
+
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
 // Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
 // (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
