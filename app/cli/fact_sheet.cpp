@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/cli/fact_sheet.h"
 
+#include <algorithm>
 #include <iterator>
 #include <ostream>
 #include <set>
@@ -11,11 +12,17 @@
 #include "app/cli/plant_list_file.h"
 #include "core/catalog/own_plants.h"
 #include "core/catalog/source_names.h"
+#include "core/catalog/tolerances.h"
 #include "core/catalog/week_range.h"
 
 namespace tussock {
 
 namespace {
+
+// Chosen within a tolerance of its source: not said to have been read there.
+bool isAfter(const PlantValue& one) {
+  return !one.sources.empty() && one.sources != "memory" && !toleranceOf(one.column).empty();
+}
 
 std::string lineOf(const PlantValue& one) {
   std::string line = fmt::format("{:<32}{}", one.column, one.value);
@@ -24,7 +31,8 @@ std::string lineOf(const PlantValue& one) {
   if (!one.ownSources.empty()) line += "  [" + one.ownSources + "]";
   if (one.origin != Origin::Published && !one.published.empty())
     line += "; published: " + one.published;
-  if (!one.sources.empty()) line += "  [" + one.sources + "]";
+  if (!one.sources.empty())
+    line += fmt::format("  [{}{}]", isAfter(one) ? "after " : "", one.sources);
   return line;
 }
 
@@ -48,6 +56,13 @@ void tellSources(const std::vector<PlantValue>& values, Console& console) {
     keys.insert(std::istream_iterator<std::string>(words), {});
   }
   if (!keys.empty()) console.out << "\nSources\n";
+  if (std::any_of(values.begin(), values.end(), isAfter))
+    console.out << "after     chosen within a tolerance of what the source gives, not always its "
+                   "very figure:\n";
+  std::set<std::string_view> tolerances;
+  for (const PlantValue& one : values)
+    if (isAfter(one) && tolerances.insert(toleranceOf(one.column)).second)
+      console.out << fmt::format("{:<10}{}\n", "", toleranceOf(one.column));
   for (const std::string& key : keys) {
     const auto known = shippedSourceNames().find(key);
     console.out << fmt::format("{:<10}{}\n", key,
@@ -57,7 +72,7 @@ void tellSources(const std::vector<PlantValue>& values, Console& console) {
   }
 }
 
-// "bee balm" is one plant's name and part of the names of others.
+// "purple coneflower" is one plant's common name and part of that of another.
 void tellOthersCalledSo(const std::string& name, const Species& shown, const Catalogue& facts,
                         Console& console) {
   if (facts.resolve(name) != nullptr) return;

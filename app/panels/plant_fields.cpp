@@ -17,6 +17,7 @@
 #include "core/catalog/fact_choices.h"
 #include "core/catalog/fact_words.h"
 #include "core/catalog/source_names.h"
+#include "core/catalog/tolerances.h"
 
 namespace tussock {
 
@@ -26,8 +27,17 @@ constexpr int kFactLabelWidth = 110;
 constexpr PlantColumn kNameColumn{"botanical_name", QT_TRANSLATE_NOOP("PlantColumns", "Botanical"),
                                   true};
 
+// How a published value goes with its source, where it was not just read there.
+QString toleranceTip(const PlantValue& value) {
+  const std::string_view tolerance = toleranceOf(value.column);
+  if (tolerance.empty() || value.sources.empty() || value.sources == "memory") return {};
+  return PlantFields::tr("Not always the very figure read there: %1").arg(text(tolerance));
+}
+
 // What the keys stand for, a line each.
-QString sourceTip(const std::string& keys) {
+QString sourceTip(const PlantValue& value) {
+  const bool own = !value.ownSources.empty();
+  const std::string& keys = own ? value.ownSources : value.sources;
   if (keys == "memory") return PlantFields::tr("Not read in a source: general knowledge");
   QStringList lines;
   for (const QString& key : text(keys).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
@@ -35,6 +45,8 @@ QString sourceTip(const std::string& keys) {
     if (known != shippedSourceNames().end())
       lines << QStringLiteral("%1: %2").arg(key, text(known->second));
   }
+  if (const QString tolerance = toleranceTip(value); !own && !tolerance.isEmpty())
+    lines << tolerance;
   return plainTip(lines.join(QLatin1Char('\n')));
 }
 
@@ -132,7 +144,7 @@ void PlantFields::refresh() {
     QString note = noteFor(value);
     if (one.column == "regulated") note = withRuleCaution(note);
     one.note->setText(note);
-    one.note->setToolTip(sourceTip(value.ownSources.empty() ? value.sources : value.ownSources));
+    one.note->setToolTip(sourceTip(value));
     one.note->setVisible(!note.isEmpty());
   }
 }
@@ -148,7 +160,9 @@ QString PlantFields::withRuleCaution(const QString& note) const {
 // South of the equator the sources tell of another month than what is shown.
 QString PlantFields::sourceFor(const PlantValue& value) const {
   if (value.sources.empty()) return {};
-  const QString source = sourceWords(value.sources);
+  const QString read = sourceWords(value.sources);
+  const bool chosen = value.sources != "memory" && !toleranceOf(value.column).empty();
+  const QString source = chosen ? tr("%1, within a tolerance").arg(read) : read;
   return desk_.isMoved(value.column) ? tr("%1, half a year on").arg(source) : source;
 }
 

@@ -270,5 +270,14 @@ TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
   EXPECT_EQ(back.catalogue.species().size(), readShippedCatalogue().catalogue.species().size() + 1);
 }
 
+// The tolerances are those of resources/plants-sources.md.
+TEST_F(PlantsCommand, FactsSayWhichValuesWereChosenWithinATolerance) {
+  const Outcome sheet = run({"plants", "--facts", "Monarda fistulosa"});
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("height_max_cm +120 +\\[after [A-Z]+"));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("usda_symbol +MOFI +\\[USDA\\]"));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("spacing_cm +60 +\\[memory\\]"));
+  EXPECT_THAT(sheet.out, HasSubstr("the range of heights meets that of the source"));
+}
+
 }  // namespace
 }  // namespace tussock
