@@ -63,6 +63,7 @@ void InlineEdit::finish() {
 
 void InlineEdit::say(const QString& words, Said said) {
   const bool refused = said == Said::Refused && !words.isEmpty();
+  refused_ = refused ? typed() : QString();
   wrong_->setObjectName(editor_->objectName() + QStringLiteral("-wrong"));
   wrong_->setText(words);
   wrong_->setVisible(!words.isEmpty());
@@ -85,11 +86,20 @@ bool InlineEdit::isMeantForWindow(const QEvent& event) const {
   return key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo);
 }
 
+// Nothing more has been typed since.
+bool InlineEdit::isRefused() const {
+  return editor_->property("wrong").toBool() && typed() == refused_;
+}
+
 bool InlineEdit::takeKey(const QEvent& event) {
   const auto& key = static_cast<const QKeyEvent&>(event);
   const bool pressed = event.type() == QEvent::KeyPress;
   if (key.key() == Qt::Key_Escape) {
     if (typed() == shown_ && wrong_->isHidden()) return false;
+    if (pressed) putBack();
+    return true;
+  }
+  if (key.matches(QKeySequence::Undo) && isRefused()) {
     if (pressed) putBack();
     return true;
   }

@@ -40,12 +40,14 @@ class InlineEdit : public QWidget {
  private:
   [[nodiscard]] bool isMeantForWindow(const QEvent& event) const;
   [[nodiscard]] bool takeKey(const QEvent& event);
+  [[nodiscard]] bool isRefused() const;
   enum class Said { Told, Refused };
   void say(const QString& words, Said said);
 
   Read read_;
   Write write_;
   QString shown_;
+  QString refused_;  // as it was typed
   QWidget* editor_;
   QLabel* wrong_;
   bool finishing_ = false;

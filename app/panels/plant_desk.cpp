@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <stdexcept>
 
 #include "app/panels/plant_columns.h"
@@ -18,23 +19,40 @@ QString deskTr(const char* source) {
   return QCoreApplication::translate("PlantDesk", source);
 }
 
-QString wordsOf(const std::vector<CatalogueError>& errors, const std::string& column) {
-  for (const CatalogueError& error : errors)
-    if (error.column == column) return faultWords(error, column);
-  return errors.empty() ? QString() : faultWords(errors.front(), column);
-}
-
 QString notKept() {
   return deskTr("The yard could not take it; the bar above says why.");
 }
 
 }  // namespace
 
-QString faultWords(const CatalogueError& error, const std::string& column) {
-  if (error.column != column) return withLabels(text(error.text()));
+QString PlantDesk::wordsOf(const std::vector<CatalogueError>& errors,
+                           const std::string& column) const {
+  for (const CatalogueError& error : errors)
+    if (error.column == column) return faultWords(error, column);
+  return errors.empty() ? QString() : faultWords(errors.front(), column);
+}
+
+// "bloom_start_month (6)" as "bloom_start_month (June)": as the field of that name has it.
+QString PlantDesk::asShown(QString words) const {
+  static const QRegularExpression figure(
+      QStringLiteral("([a-z]+(?:_[a-z]+)+) \\(([0-9.]+)(?: cm)?\\)"));
+  for (auto match = figure.match(words); match.hasMatch();) {
+    const QString value = shown(match.captured(1).toStdString(), match.captured(2).toStdString());
+    words.replace(match.capturedStart(2), match.capturedEnd() - 1 - match.capturedStart(2), value);
+    match = figure.match(words, match.capturedStart(2) + value.size());
+  }
+  return words;
+}
+
+QString PlantDesk::faultWords(const CatalogueError& error, const std::string& column) const {
+  if (error.column != column) {
+    CatalogueError told = error;
+    told.value = shown(error.column, error.value).toStdString();
+    return withLabels(asShown(text(told.text())));
+  }
   const PlantColumn* known = plantColumn(column);
   if (error.value.empty() && (!known || known->needed)) return deskTr("This is needed.");
-  return deskTr("Write %1.").arg(withLabels(text(error.expected)));
+  return deskTr("Write %1.").arg(withLabels(asShown(text(error.expected))));
 }
 
 void PlantDesk::lay(const std::string& name) {

@@ -47,8 +47,14 @@ class PlantDesk {
   // Takes the user's own values away in the scope chosen.
   [[nodiscard]] QString clear();
   [[nodiscard]] bool hasOwn() const;  // in the scope chosen
+  // "Write a whole number from 1 to 13.", or the whole sentence when it is of another column; what
+  // it says of other fields as they are shown.
+  [[nodiscard]] QString faultWords(const CatalogueError& error, const std::string& column) const;
 
  private:
+  [[nodiscard]] QString wordsOf(const std::vector<CatalogueError>& errors,
+                                const std::string& column) const;
+  [[nodiscard]] QString asShown(QString words) const;
   [[nodiscard]] std::string moved(const std::string& column, const std::string& value) const;
   [[nodiscard]] QString setInYard(const std::string& column, const std::string& value);
   [[nodiscard]] QString setPersonal(const std::string& column, const std::string& value);
@@ -64,8 +70,5 @@ class PlantDesk {
   std::string name_;
   std::optional<PlantCells> draft_;
 };
-
-// "Write a whole number from 1 to 13.", or the whole sentence when it is of another column.
-[[nodiscard]] QString faultWords(const CatalogueError& error, const std::string& column);
 
 }  // namespace tussock

@@ -92,6 +92,10 @@ void PlantFields::startTyping() {
   fields_.front().field->setFocus();
 }
 
+void PlantFields::forgetRefused() {
+  for (const Field& one : fields_) one.field->forgetRefused();
+}
+
 QWidget* PlantFields::makeGroup(const QString& title, const std::vector<PlantColumn>& columns) {
   auto* box = new QWidget(this);
   auto* grid = new QGridLayout(box);

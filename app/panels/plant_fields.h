@@ -22,7 +22,8 @@ class PlantFields : public QWidget {
   PlantFields(PlantDesk& desk, bool editable, QWidget* parent = nullptr);
 
   void refresh();
-  void startTyping();  // in the first field
+  void startTyping();    // in the first field
+  void forgetRefused();  // values that could not be taken
 
  private:
   struct Field {

@@ -36,7 +36,7 @@ PlantSheet::PlantSheet(Document& document, PersonalCatalogue& personal, QWidget*
   fieldsColumn_ = new QVBoxLayout;
   column->addLayout(fieldsColumn_);
   column->addStretch(1);
-  connect(&document_, &Document::changed, this, &PlantSheet::refresh);
+  connect(&document_, &Document::changed, this, &PlantSheet::followEdit);
   connect(&document_, &Document::opened, this, [this] { emit left(); });
 }
 
@@ -146,6 +146,12 @@ void PlantSheet::refresh() {
   fields_->refresh();
 }
 
+// What can be done again has been undone: whoever does that is done with a refused value too.
+void PlantSheet::followEdit() {
+  if (!isEmpty() && document_.redoLabel()) fields_->forgetRefused();
+  refresh();
+}
+
 void PlantSheet::refreshHead() {
   const Species* species = document_.facts().find(desk_.name());
   botanical_->setText(desk_.writing() ? tr("A new plant") : botanicalHtml(text(desk_.name())));
@@ -179,7 +185,7 @@ void PlantSheet::keep() {
   for (const CatalogueError& error : kept.errors) {
     const PlantColumn* column = plantColumn(error.column);
     const QString where = column ? labelOf(*column) : tr("Botanical");
-    lines << tr("%1: %2").arg(where, faultWords(error, error.column));
+    lines << tr("%1: %2").arg(where, desk_.faultWords(error, error.column));
   }
   if (!kept.trouble.isEmpty()) lines << kept.trouble;
   say(lines.join(QLatin1Char('\n')));

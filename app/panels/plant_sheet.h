@@ -41,6 +41,7 @@ class PlantSheet : public QWidget {
   void begin(PlantCells cells);
   void rebuild();
   void refresh();
+  void followEdit();
   void refreshHead();
   void showPicture(const Species* species);
   void keep();

@@ -54,5 +54,28 @@ TEST_F(PlantSheetWords, OfAValueChosenWithinAToleranceItIsSaidSo) {
   EXPECT_TRUE(tip.contains(QStringLiteral("the range of heights meets"))) << qPrintable(tip);
 }
 
+// Over the New Year flowers last half a year at most: from June to March is refused.
+TEST_F(PlantSheetWords, ARefusalIsInTheWordsOfTheFieldsAndUndoTakesItAway) {
+  type("bloom_end_month", QStringLiteral("may"));
+  auto* line = field("bloom_end_month");
+  ASSERT_TRUE(line);
+  auto* wrong = shown<QLabel>(QStringLiteral("plant-bloom_end_month-wrong"));
+  ASSERT_TRUE(wrong);
+  EXPECT_TRUE(wrong->text().contains(QStringLiteral("(June)"))) << qPrintable(wrong->text());
+  QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_FALSE(wrong->isVisible());
+  EXPECT_EQ(line->text(), QStringLiteral("August"));
+}
+
+TEST_F(PlantSheetWords, UndoingAnEditElsewhereTakesARefusalAway) {
+  type("bloom_start_month", QStringLiteral("may"));
+  type("bloom_end_month", QStringLiteral("april"));
+  auto* wrong = shown<QLabel>(QStringLiteral("plant-bloom_end_month-wrong"));
+  ASSERT_TRUE(wrong);
+  trigger("actionUndo");
+  EXPECT_FALSE(wrong->isVisible());
+  EXPECT_EQ(field("bloom_end_month")->text(), QStringLiteral("August"));
+}
+
 }  // namespace
 }  // namespace tussock
