@@ -9,6 +9,7 @@
 
 #include "core/catalog/season_weeks.h"
 #include "core/catalog/week_range.h"
+#include "core/checks/asked_shares.h"
 #include "core/checks/checked_fill.h"
 #include "core/checks/wording.h"
 #include "core/planting/drift_plants.h"
@@ -24,12 +25,18 @@ constexpr int kVast = 20'000;  // plants; the checks then look at each for secon
 class Leftovers {
  public:
   Leftovers(const CheckInput& input, const FillRequest& request, const FillResult& result)
-      : input_(input), request_(request), result_(result), words_(input.yard, input.facts) {
+      : input_(input),
+        request_(request),
+        result_(result),
+        words_(input.yard, input.facts),
+        shares_(result.plants, input.yard, request.bed, [this](const Drift& drift) {
+          return takesOut(request_, drift) || isPlanted(drift.id);
+        }) {
     for (const ListedSpecies& listed : result.plants) {
       const Species* known = input.facts.find(listed.species);
       if (known == nullptr) continue;
-      listed_.push_back(known);
-      sharesAsked_ = sharesAsked_ || listed.share > 0.0 || listed.matrix;
+      if (std::find(listed_.begin(), listed_.end(), known) == listed_.end())
+        listed_.push_back(known);
       if (listed.matrix) matrices_.insert(listed.species);
     }
   }
@@ -38,6 +45,7 @@ class Leftovers {
     const std::vector<Finding> findings = runChecks(input_).value_or(std::vector<Finding>());
     for (const Finding& finding : findings)
       if (isHere(finding)) add(finding);
+    addOtherShares();
     addOthers();
     return std::move(notes_);
   }
@@ -71,11 +79,16 @@ class Leftovers {
         measured == asked
             ? fmt::format("{} has a little over {} of the yard's plants: ", name, asked)
             : fmt::format("{} has {} of the yard's plants, over {}: ", name, measured, asked);
-    const bool matrix = matrices_.contains(finding.about);
-    notes_.push_back(fact + (matrix ? "it is the matrix plant of the list." : whyShared(finding)));
+    notes_.push_back(fact + whyShared(finding));
+    if (finding.check == CheckId::SpeciesShare) told_.insert(finding.about);
   }
   [[nodiscard]] std::string whyShared(const Finding& finding) const {
-    if (sharesAsked_) return "the shares of the plant list were kept.";
+    if (const auto asked = shares_.of(plantedOf(finding))) return whyAsked(*asked);
+    if (matrices_.contains(finding.about)) return "it is the matrix plant of the list.";
+    if (shares_.any() && finding.check == CheckId::SpeciesShare &&
+        shares_.leftToEach() > finding.required)
+      return fmt::format("the shares of the list leave {} to each species without one.",
+                         percent(shares_.leftToEach()));
     const std::vector<FillKind> kinds = mainKinds();
     const FillLimits limits = fillLimits(input_.yard.settings);
     const int all = mainPlants();
@@ -95,6 +108,28 @@ class Leftovers {
           "come to {} so. Add some.",
           most, plants(static_cast<std::size_t>(all)), odd, all);
     return whyOverAll(finding, limitsWithin(kinds, limits).speciesShare > limits.speciesShare);
+  }
+  [[nodiscard]] std::string whyAsked(const AskedShare& share) const {
+    if (share.kept())
+      return fmt::format("the plant list asks for {} in this bed.", percent(share.asked));
+    return fmt::format("{} in this bed. {}", share.text(), nearer());
+  }
+  [[nodiscard]] std::string nearer() const {
+    return result_.cutShort ? "Allow more time to come nearer."
+                            : "Another arrangement may come nearer.";
+  }
+  // What the list says of the share, for species that stand in the bed.
+  [[nodiscard]] std::set<std::string> plantedOf(const Finding& finding) const {
+    std::set<std::string> species;
+    for (const Drift* drift : driftsIn(input_.yard, request_.bed))
+      if (drift->layer == Layer::Main && concerns(finding, drift->species))
+        species.insert(drift->species);
+    return species;
+  }
+  void addOtherShares() {
+    const std::string others =
+        shares_.others(told_, [this](std::string_view name) { return words_.species(name); });
+    if (!others.empty()) notes_.push_back(others + ' ' + nearer());
   }
   // Where the list could keep to the limits; `barely` when they had to be widened for odd counts.
   [[nodiscard]] std::string whyOverAll(const Finding& finding, bool barely) const {
@@ -129,6 +164,13 @@ class Leftovers {
     for (const Species* species : listed_)
       if (species->usualLayer() == Layer::Main) main.push_back(species);
     return kindsOf(main, input_.yard.settings);
+  }
+  // Of the main layer of the bed.
+  [[nodiscard]] int speciesHere() const {
+    std::set<std::string_view> species;
+    for (const Drift* drift : driftsIn(input_.yard, request_.bed))
+      if (drift->layer == Layer::Main) species.insert(drift->species);
+    return static_cast<int>(species.size());
   }
   [[nodiscard]] int mainPlants() const {
     std::size_t count = 0;
@@ -188,6 +230,9 @@ class Leftovers {
                                     [&](const Finding& finding) { return concernsKept(finding); });
     if (kept == static_cast<std::ptrdiff_t>(findings.size()))
       return "what was kept in the bed has a part in each.";
+    const int species = speciesHere();
+    if (species < 2)
+      return "with one species no arrangement differs in it. Add species that suit those places.";
     const bool vast = mainPlants() > kVast;
     if (vast && (result_.cutShort || result_.untried))
       return "in so large a bed few exchanges between drifts are tried in any time that one would "
@@ -196,6 +241,8 @@ class Leftovers {
     if (result_.untried)
       return "in so large a bed not every exchange between drifts was tried. Another arrangement "
              "may do better.";
+    if (species == 2)
+      return "with two species there is little to exchange. Add species that suit those places.";
     return "no exchange between drifts of one spacing mends it without harm elsewhere. Another "
            "arrangement or a wider choice of plants may do better.";
   }
@@ -217,9 +264,9 @@ class Leftovers {
   const FillRequest& request_;
   const FillResult& result_;
   Wording words_;
-  std::vector<const Species*> listed_;
-  bool sharesAsked_ = false;
-  std::set<std::string> matrices_;
+  AskedShares shares_;
+  std::vector<const Species*> listed_;  // each once
+  std::set<std::string> matrices_, told_;
   std::map<CheckId, std::vector<Finding>> others_;
   std::vector<std::string> notes_;
 };

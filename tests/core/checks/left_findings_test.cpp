@@ -89,5 +89,61 @@ TEST(LeftFindings, AShareLeftForLackOfTimeIsSaidToBeSo) {
   EXPECT_THAT(yard.told(), Contains(HasSubstr("%: the time was up")));
 }
 
+// 21 of 138 plants are 15 %.
+TEST(LeftFindings, AShareAskedForIsSaidToBeKeptOnlyWhereItWas) {
+  Overfull yard;
+  yard.result.plants.front().share = 0.16;
+  EXPECT_THAT(yard.told(),
+              Contains(HasSubstr("%: the plant list asks for 16\u00a0% in this bed.")));
+  yard.result.plants.front().share = 0.41;
+  EXPECT_THAT(yard.told(),
+              Contains(HasSubstr("%: asked 41\u00a0%, planted 15\u00a0% in this bed.")));
+  EXPECT_THAT(yard.told(), Not(Contains(HasSubstr("asks for"))));
+}
+
+// Nine of 138 plants are 7 %, under the limit of a tenth.
+TEST(LeftFindings, AShareThatCameOtherwiseIsToldWhereNothingIsFoundOfIt) {
+  Overfull yard;
+  yard.result.plants.back().share = 0.02;
+  EXPECT_THAT(yard.told(), Contains(HasSubstr("asked 2\u00a0%, planted 7\u00a0%")));
+  yard.result.plants.back().share = 0.05;
+  EXPECT_THAT(yard.told(), Not(Contains(HasSubstr("asked"))));
+}
+
+TEST(LeftFindings, OfASpeciesWithoutAShareNoneIsSaidToBeKept) {
+  Overfull yard;
+  yard.result.plants.back().share = 0.07;
+  EXPECT_THAT(yard.told(), Not(Contains(HasSubstr("asks for"))));
+  EXPECT_THAT(yard.told(), Contains(HasSubstr("%: more of it found room than of others")));
+}
+
+// Flowers in the middle third only, and is prone to mildew in a mass.
+struct OneKind {
+  Yard planted;
+  FillRequest request;
+  FillResult result;
+
+  explicit OneKind(int drifts) {
+    test::YardBuilder builder;
+    builder.bed("Bed", "POLYGON ((0 0, 30 0, 30 20, 0 20, 0 0))");
+    request.bed = builder.lastBed();
+    const Yard bare = builder.build();
+    for (int i = 0; i < drifts; ++i)
+      builder.drift("Monarda fistulosa", test::row(31, 0.4, {1.0, 1.0 + 0.4 * i}));
+    planted = builder.build();
+    result.plants = {{"Monarda fistulosa", 0.0}, {"Monarda fistulosa", 0.0}};
+    result.edit = difference(bare, planted, "Fill Bed");
+  }
+};
+
+TEST(LeftFindings, OneSpeciesIsNamedOnceAndToldNothingOfArrangements) {
+  const OneKind yard(3);
+  const auto told =
+      whatIsLeft({yard.planted, shippedSpecies(), nullptr}, yard.request, yard.result);
+  EXPECT_THAT(told, Contains(HasSubstr("the list has only wild bergamot.")));
+  EXPECT_THAT(told, Contains(HasSubstr("with one species no arrangement differs in it")));
+  EXPECT_THAT(told, Not(Contains(HasSubstr("Another arrangement"))));
+}
+
 }  // namespace
 }  // namespace tussock

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include "core/checks/asked_shares.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "core/checks/wording.h"
+
+namespace tussock {
+
+bool AskedShare::kept() const {
+  constexpr double kNear = 0.03;
+  return std::abs(planted - asked) <= kNear + 1e-9;
+}
+
+std::string AskedShare::text() const {
+  return fmt::format("asked {}, planted {}", percent(asked), percent(planted));
+}
+
+AskedShares::AskedShares(const std::vector<ListedSpecies>& list, const Yard& planted, Id<Bed> bed,
+                         const std::function<bool(const Drift&)>& counts) {
+  double sum = 0.0;
+  for (const ListedSpecies& listed : list) {
+    const double share = std::isfinite(listed.share) ? std::max(0.0, listed.share) : 0.0;
+    const auto same = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& entry) {
+      return entry.species == listed.species;
+    });
+    if (same == entries_.end())
+      entries_.push_back({listed.species, share});
+    else
+      same->asked += share;
+    sum += share;
+    any_ = any_ || share > 0.0;
+  }
+  if (sum > 1.0)
+    for (Entry& entry : entries_) entry.asked /= sum;
+  for (const Drift* drift : driftsIn(planted, bed)) {
+    if (!counts(*drift)) continue;
+    const auto at = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& entry) {
+      return entry.species == drift->species;
+    });
+    if (at == entries_.end() || (drift->layer != Layer::Main && at->asked <= 0.0)) continue;
+    at->plants += static_cast<double>(drift->plants.size());
+    plants_ += static_cast<double>(drift->plants.size());
+  }
+}
+
+const AskedShares::Entry* AskedShares::find(const std::string& species) const {
+  const auto at = std::find_if(entries_.begin(), entries_.end(),
+                               [&](const Entry& entry) { return entry.species == species; });
+  return at == entries_.end() ? nullptr : &*at;
+}
+
+std::optional<AskedShare> AskedShares::of(const std::set<std::string>& species) const {
+  AskedShare share;
+  for (const std::string& name : species) {
+    const Entry* entry = find(name);
+    if (entry == nullptr || entry->asked <= 0.0) return std::nullopt;
+    share.asked += entry->asked;
+    share.planted += entry->plants / std::max(1.0, plants_);
+  }
+  if (share.asked <= 0.0) return std::nullopt;
+  return share;
+}
+
+double AskedShares::leftToEach() const {
+  double left = 1.0, open = 0.0;
+  for (const Entry& entry : entries_) left -= entry.asked, open += entry.asked > 0.0 ? 0.0 : 1.0;
+  return open > 0.0 ? std::max(0.0, left) / open : 0.0;
+}
+
+std::string AskedShares::others(const std::set<std::string>& told,
+                                const std::function<std::string(std::string_view)>& nameOf) const {
+  constexpr std::size_t kNamed = 6;
+  std::vector<std::string> parts;
+  std::size_t more = 0;
+  for (const Entry& entry : entries_) {
+    const auto share = of({entry.species});
+    // What came to nothing was left out, which is told with its reason.
+    if (!share || share->kept() || entry.plants <= 0.0 || told.contains(entry.species)) continue;
+    if (parts.size() == kNamed)
+      ++more;
+    else
+      parts.push_back(fmt::format("{}: {}", nameOf(entry.species), share->text()));
+  }
+  if (parts.empty()) return {};
+  std::string text = "Shares come otherwise than the plant list asks: ";
+  for (std::size_t i = 0; i < parts.size(); ++i) text += (i == 0 ? "" : "; ") + parts[i];
+  return text + (more > 0 ? fmt::format("; and {} more.", more) : ".");
+}
+
+}  // namespace tussock
