@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "core/checks/bare_ground.h"
 #include "core/checks/describe.h"
 #include "core/checks/kept_findings.h"
 #include "core/checks/left_findings.h"
@@ -85,8 +86,11 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   request.limits = fillLimits(yard.settings);
   request.judge = Judge(catalogue, sun);
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
-  if (!result || (result->edit.empty() && !result->unchanged)) return result;
+  if (!result) return result;
+  if (result->edit.empty() && !result->unchanged) return result;
   const Yard after = apply(yard, result->edit);
+  if (std::string bare = bareGround(after, catalogue, request, *result); !bare.empty())
+    result->notes.push_back(std::move(bare));
   for (std::string& note : whatIsLeft({after, catalogue, sun}, request, *result))
     result->notes.push_back(std::move(note));
   return result;
