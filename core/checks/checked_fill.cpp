@@ -12,6 +12,7 @@
 #include "core/checks/kept_findings.h"
 #include "core/checks/left_findings.h"
 #include "core/checks/thresholds.h"
+#include "core/checks/wording.h"
 
 namespace tussock {
 
@@ -61,6 +62,35 @@ class Judge {
   KeptFindings kept_;
 };
 
+// By the names that tell them apart, the first few of them; no more than each once.
+std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& catalogue) {
+  constexpr std::size_t kNamed = 6;
+  std::vector<std::string> names;
+  for (const Change& change : edit.changes) {
+    const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
+    const Species* known = drift != nullptr ? catalogue.find(drift->species) : nullptr;
+    if (known == nullptr) continue;
+    std::string name = catalogue.nameApart(*known);
+    if (std::find(names.begin(), names.end(), name) == names.end())
+      names.push_back(std::move(name));
+  }
+  if (names.size() <= kNamed) return names;
+  const std::size_t others = names.size() - kNamed;
+  names.resize(kNamed);
+  names.push_back(fmt::format("{} more", others));
+  return names;
+}
+
+// What goes between plants that were chosen otherwise is to be known for not chosen by anybody.
+void tellProposed(FillResult& result, const Catalogue& catalogue) {
+  const std::vector<std::string> names = namesPlanted(result.edit, catalogue);
+  result.notes.insert(
+      result.notes.begin(),
+      fmt::format("The bed has no plant list, so species for its gaps were proposed from the plant "
+                  "facts{}. Give a list to choose them yourself.",
+                  names.empty() ? "" : ": " + joined(names, "and")));
+}
+
 }  // namespace
 
 FillLimits fillLimits(const Settings& settings) {
@@ -87,6 +117,9 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   request.judge = Judge(catalogue, sun);
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
   if (!result) return result;
+  if (result->proposed && request.what == FillWhat::EmptyPart &&
+      !driftsIn(yard, request.bed).empty())
+    tellProposed(*result, catalogue);
   if (result->edit.empty() && !result->unchanged) return result;
   const Yard after = apply(yard, result->edit);
   if (std::string bare = bareGround(after, catalogue, request, *result); !bare.empty())

@@ -96,6 +96,31 @@ TEST(CheckedFill, ComesNearSharesThatAreAskedForAndSaysWhatCame) {
                                                     : "asked 70\u00a0%, planted ")));
 }
 
+TEST(CheckedFill, NamesWhatItProposesForTheGapsOfABedWithoutAList) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))").viewing("S");
+  builder.drift("Monarda fistulosa", test::row(9, 0.6, {1.0, 2.0})).spaced(0.6);
+  const Yard yard = builder.build();
+  IdSource ids(largestId(yard) + 1);
+  FillRequest request;
+  request.bed = builder.lastBed();
+  request.what = FillWhat::EmptyPart;
+  const auto gaps = fillChecked(yard, facts(), nullptr, request, ids);
+  ASSERT_TRUE(gaps && gaps->proposed && !gaps->edit.empty());
+  const Drift* planted = nullptr;
+  for (const Change& change : gaps->edit.changes)
+    if (change.after && planted == nullptr) planted = std::get_if<Drift>(&*change.after);
+  ASSERT_NE(planted, nullptr);
+  const Species* first = facts().find(planted->species);
+  ASSERT_NE(first, nullptr);
+  EXPECT_THAT(gaps->notes, Contains(AllOf(HasSubstr("were proposed from the plant facts"),
+                                          HasSubstr(facts().nameApart(*first)))));
+  request.plants = {{"Zizia aurea", 0.0}};
+  const auto listed = fillChecked(yard, facts(), nullptr, request, ids);
+  ASSERT_TRUE(listed.has_value());
+  EXPECT_THAT(listed->notes, Not(Contains(HasSubstr("proposed"))));
+}
+
 // Two that are kept stand nearer than their spacing, whatever is planted beside them.
 TEST(CheckedFill, TellsThatWhatIsKeptHasAPartInAFinding) {
   test::YardBuilder builder;
