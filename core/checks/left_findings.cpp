@@ -243,7 +243,7 @@ class Leftovers {
              "may do better.";
     if (species == 2)
       return "with two species there is little to exchange. Add species that suit those places.";
-    return "no exchange between drifts of one spacing mends it without harm elsewhere. Another "
+    return "no exchange between drifts mends it without harm elsewhere. Another "
            "arrangement or a wider choice of plants may do better.";
   }
   [[nodiscard]] bool concernsKept(const Finding& finding) const {
