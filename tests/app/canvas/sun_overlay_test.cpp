@@ -53,7 +53,7 @@ TEST_F(SunOverlayTest, PixelsAreTheHoursOfTheMapOverThePlan) {
   double least = 24.0, most = 0.0;
   // Off the contour at 6 h and its label, in the middle of cells that differ little from the next.
   for (const Point at :
-       {Point{8.375, 2.125}, Point{4.0, 6.5}, Point{-5.0, -2.3}, Point{13.0, -2.0}}) {
+       {Point{8.375, 2.125}, Point{4.0, 6.5}, Point{-5.0, 2.3}, Point{13.0, -2.0}}) {
     const double hours = map->hoursAt(at)->total();
     least = std::min(least, hours), most = std::max(most, hours);
     expectNear(sunny.pixelColor(pixels(at)), over(sunColour(hours), plan.pixelColor(pixels(at))),
@@ -86,7 +86,7 @@ TEST_F(SunOverlayTest, TheKeyHasTheColoursThatAreSeenInLightAndDark) {
     const QImage key = legend->grab().toImage();
     const QImage seen = shown();
     const QRectF ramp = legend->ramp();
-    for (const Point at : {Point{4.3, 6.6}, Point{-5.2, -2.3}, Point{13.2, -2.2}}) {
+    for (const Point at : {Point{4.3, 6.6}, Point{-5.2, 2.3}, Point{13.2, -2.2}}) {
       const double hours = *canvas().sunView().grid().hoursAt(at);
       const QPointF place(ramp.left() + hours / kSunScaleTop * (ramp.width() - 1),
                           ramp.center().y());
