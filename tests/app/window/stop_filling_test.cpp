@@ -105,7 +105,7 @@ TEST_F(StopFilling, ItIsToldOfWhereverTheSelectionGoes) {
 // The drifts are seen on the plan as they grow, long before the first planting stands, and what is
 // done meanwhile does not take them away.
 TEST_F(StopFilling, ItIsSeenWhileItGrows) {
-  startField();
+  startBed(sunnyList(), "POLYGON((0 0, 100 0, 100 50, 0 50, 0 0))");
   canvas().fit();
   document.waitForAnalysis();
   QCoreApplication::processEvents();
