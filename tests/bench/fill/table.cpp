@@ -148,7 +148,7 @@ std::vector<Line> designLines() {
          const double two =
              sumOf(valuesOf(way, kAll, [](auto& m) { return m.bed.touchTwo * m.bed.drifts; }));
          return fmt::format(
-             "{:.0f} %",
+             "{:.1f} %",
              100.0 * two /
                  std::max(1.0, sumOf(valuesOf(way, kAll, [](auto& m) { return m.bed.drifts; }))));
        }},
