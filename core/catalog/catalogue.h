@@ -19,6 +19,7 @@ struct CatalogueError {
   std::string column;
   std::string value;
   std::string expected;
+  std::string told = {};  // in place of the last two where these do not say it; ends in a full stop
 
   [[nodiscard]] std::string text() const;  // "plants.csv, line 12, spacing_cm: '-3' is not ..."
 };

@@ -62,6 +62,11 @@ bool isNoText(std::string_view csv) {
   return std::ranges::count(csv.substr(0, kLooked), '\0') > kSlips;
 }
 
+// As a spreadsheet writes a row between others in which nothing stands.
+bool isBlank(const TableRow& row) {
+  return std::ranges::all_of(row.cells, [](const std::string& cell) { return cell.empty(); });
+}
+
 class PlantTableReader {
  public:
   PlantTableReader(std::string_view fileName, ColumnsAsked asked)
@@ -78,8 +83,9 @@ class PlantTableReader {
     for (const std::size_t line : table.badQuotes)
       fail(line, "", "", "a closing quotation mark, or a doubled one inside a field,");
     if (table.rows.empty()) return fail(1, "", "", "a line of column names"), take();
-    if (readHeader(table.rows.front()))
-      for (std::size_t i = 1; i < table.rows.size(); ++i) takeRow(std::move(table.rows[i]));
+    if (!readHeader(table.rows.front())) return take();
+    tellNameless(table.rows);
+    for (std::size_t i = 1; i < table.rows.size(); ++i) takeRow(std::move(table.rows[i]));
     return take();
   }
 
@@ -89,6 +95,11 @@ class PlantTableReader {
   void fail(std::size_t line, std::string_view column, std::string value, std::string expected) {
     result_.errors.push_back(
         {std::string(fileName_), line, std::string(column), std::move(value), std::move(expected)});
+  }
+
+  void tell(std::size_t line, std::string_view column, std::string words) {
+    result_.errors.push_back(
+        {std::string(fileName_), line, std::string(column), {}, {}, std::move(words)});
   }
 
   // False when rows cannot be read for want of a column.
@@ -114,12 +125,23 @@ class PlantTableReader {
   void placeColumn(const TableRow& header, std::size_t at) {
     const std::string& written = header.cells[at];
     const std::string_view meant = columnMeant(written);
-    if (!meant.empty()) {
+    if (written.empty()) {
+      nameless_.push_back(at);
+    } else if (!meant.empty()) {
       misspelt_.insert(meant);
       fail(header.line, meant, written, fmt::format("{}, as that column is written", meant));
     } else if (!result_.places.try_emplace(written, at).second) {
       fail(header.line, written, "two columns of this name", "one");
     }
+  }
+
+  // A spreadsheet writes columns that are blank throughout behind the last one: these are no fault.
+  void tellNameless(const std::vector<TableRow>& rows) {
+    for (const std::size_t at : nameless_)
+      if (std::any_of(rows.begin() + 1, rows.end(), [&](const TableRow& row) {
+            return at < row.cells.size() && !row.cells[at].empty();
+          }))
+        tell(rows.front().line, "", fmt::format("column {} has no name; it is left out.", at + 1));
   }
 
   // Told once: of a column written otherwise it is said what to write.
@@ -141,6 +163,7 @@ class PlantTableReader {
   [[nodiscard]] bool has(std::string_view column) const { return result_.places.contains(column); }
 
   void takeRow(TableRow row) {
+    if (isBlank(row)) return;
     if (row.cells.size() != columns_)
       return fail(row.line, "", fmt::format("{} fields", row.cells.size()),
                   fmt::format("{} fields, as the first line has", columns_));
@@ -164,6 +187,7 @@ class PlantTableReader {
   std::string_view fileName_;
   ColumnsAsked asked_;
   std::size_t columns_ = 0;
+  std::vector<std::size_t> nameless_;    // places of columns without a heading
   std::set<std::string_view> misspelt_;  // columns that are there, written otherwise
   PlantTable result_;
 };

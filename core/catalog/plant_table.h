@@ -14,6 +14,8 @@ namespace tussock {
 // A whole table has a column for every fact. One that only adds to another needs the names alone.
 enum class ColumnsAsked { All, NameOnly };
 
+// Rows without any value, and columns without a heading, are passed over; one of these that has a
+// value is told.
 struct PlantTable {
   ColumnPlaces places;
   std::vector<TableRow> rows;  // as many cells as columns, in UTF-8

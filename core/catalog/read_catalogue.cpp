@@ -21,6 +21,7 @@ static std::string shortened(const std::string& value) {
 std::string CatalogueError::text() const {
   std::string where = line == 0 ? file : fmt::format("{}, line {}", file, line);
   if (!column.empty()) where += ", " + column;
+  if (!told.empty()) return fmt::format("{}: {}", where, told);
   if (value.empty()) return fmt::format("{}: {} is missing.", where, expected);
   return fmt::format("{}: '{}' is not {}.", where, shortened(value), expected);
 }

@@ -9,7 +9,7 @@ std::string faultsCsv(const std::vector<CatalogueError>& errors) {
   std::string csv = csvRecord({"file", "line", "column", "value", "expected"});
   for (const CatalogueError& error : errors)
     csv += csvRecord({error.file, error.line == 0 ? "" : std::to_string(error.line), error.column,
-                      error.value, error.expected});
+                      error.value, error.told.empty() ? error.expected : error.told});
   return csv;
 }
 

@@ -126,7 +126,8 @@ class OwnPlantsReader {
   void dropUnknownColumns(PlantTable& table) {
     std::erase_if(table.places, [&](const auto& place) {
       const bool unknown = !isPlantColumn(place.first);
-      if (unknown) fail(1, "", place.first, "a column of the plant table, and is left out");
+      if (unknown)
+        fail(table.headerLine, "", place.first, "a column of the plant table, and is left out");
       return unknown;
     });
   }

@@ -89,6 +89,26 @@ TEST(PlantTable, RefusesTwoColumnsOfOneName) {
   EXPECT_THAT(table.errors.front().text(), HasSubstr("'two columns of this name' is not one"));
 }
 
+// A spreadsheet writes as many commas in each line as its widest row needs (common practice).
+TEST(PlantTable, ColumnsAndRowsWithoutAnythingAreNoFault) {
+  const PlantTable table = readPlants(
+      "botanical_name,notes,,\n,,,\nMonarda didyma,a,,\n,,,\n,,,,\n", ColumnsAsked::NameOnly);
+  EXPECT_TRUE(table.errors.empty()) << table.errors.front().text();
+  ASSERT_EQ(table.rows.size(), 1u);
+  EXPECT_EQ(cellsOf(table.rows.front(), table.places),
+            (PlantCells{{"botanical_name", "Monarda didyma"}, {"notes", "a"}}));
+}
+
+TEST(PlantTable, AColumnWithoutANameIsToldByItsNumberIfItHasValues) {
+  const PlantTable table = readPlants(
+      "\nbotanical_name,,notes,,\nMonarda didyma,from Ann,a,,3.50\n", ColumnsAsked::NameOnly);
+  ASSERT_EQ(table.errors.size(), 2u);
+  EXPECT_EQ(table.errors[0].text(), "mine.csv, line 2: column 2 has no name; it is left out.");
+  EXPECT_EQ(table.errors[1].text(), "mine.csv, line 2: column 5 has no name; it is left out.");
+  ASSERT_EQ(table.rows.size(), 1u);
+  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "a");
+}
+
 TEST(PlantTable, ReadsAHundredThousandRows) {
   constexpr std::size_t kRows = 100'000;
   std::string csv = test::plantHeader();

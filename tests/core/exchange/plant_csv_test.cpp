@@ -133,8 +133,8 @@ TEST(OwnPlantsCsv, ARowInAnotherEncodingIsToldAndTheRestIsKept) {
 TEST(OwnPlantsCsv, SaysWhichColumnsItLeavesOut) {
   const OwnPlantsReading reading = read(
       "\xEF\xBB\xBF"
-      "botanical_name,price,spacing_cm\r\nMonarda fistulosa,3.50,60\r\n");
-  EXPECT_THAT(textsOf(reading.errors), ElementsAre(HasSubstr("'price' is not a column")));
+      "\r\nbotanical_name,price,spacing_cm\r\nMonarda fistulosa,3.50,60\r\n");
+  EXPECT_THAT(textsOf(reading.errors), ElementsAre(HasSubstr("line 2: 'price' is not a column")));
   ASSERT_EQ(reading.plants.size(), 1u);
   EXPECT_EQ(reading.plants.front().facts.size(), 1u);
 }
