@@ -130,9 +130,17 @@ class PlantTableReader {
     } else if (!meant.empty()) {
       misspelt_.insert(meant);
       fail(header.line, meant, written, fmt::format("{}, as that column is written", meant));
-    } else if (!result_.places.try_emplace(written, at).second) {
-      fail(header.line, written, "two columns of this name", "one");
+    } else {
+      const auto [first, isNew] = result_.places.try_emplace(written, at);
+      if (!isNew && isPlantColumn(written)) tellDoubled(header.line, written, first->second, at);
     }
+  }
+
+  void tellDoubled(std::size_t line, const std::string& name, std::size_t first, std::size_t at) {
+    tell(line, name,
+         fmt::format("columns {0} and {1} both have this name. Column {0} counts; the values of "
+                     "column {1} are left out.",
+                     first + 1, at + 1));
   }
 
   // A spreadsheet writes columns that are blank throughout behind the last one: these are no fault.

@@ -82,11 +82,16 @@ TEST(PlantTable, TakesTheGuardOffAFormula) {
   EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "=1+1");
 }
 
-TEST(PlantTable, RefusesTwoColumnsOfOneName) {
-  const PlantTable table =
-      readPlants("botanical_name,notes,notes\nMonarda didyma,a,b\n", ColumnsAsked::NameOnly);
-  ASSERT_EQ(table.errors.size(), 1u);
-  EXPECT_THAT(table.errors.front().text(), HasSubstr("'two columns of this name' is not one"));
+TEST(PlantTable, OfColumnsOfOneNameTheFirstCountsAndEachOtherIsTold) {
+  const PlantTable table = readPlants(
+      "botanical_name,notes,sun,notes,notes\nMonarda didyma,a,full,b,c\n", ColumnsAsked::NameOnly);
+  ASSERT_EQ(table.errors.size(), 2u);
+  EXPECT_EQ(table.errors[0].text(),
+            "mine.csv, line 1, notes: columns 2 and 4 both have this name. Column 2 counts; the "
+            "values of column 4 are left out.");
+  EXPECT_THAT(table.errors[1].text(), HasSubstr("columns 2 and 5 both"));
+  ASSERT_EQ(table.rows.size(), 1u);
+  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "a");
 }
 
 // A spreadsheet writes as many commas in each line as its widest row needs (common practice).
