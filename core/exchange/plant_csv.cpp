@@ -98,6 +98,7 @@ class OwnPlantsReader {
     for (Row& row : found_) {
       result_.plants.push_back(std::move(row.own));
       result_.lines.push_back(row.line);
+      result_.names.push_back(std::move(row.name));
     }
     return std::move(result_);
   }
@@ -106,6 +107,7 @@ class OwnPlantsReader {
   struct Row {
     OwnSpecies own;
     std::size_t line;
+    std::string name;  // as it stands there
   };
 
   void fail(std::size_t line, std::string_view column, std::string value, std::string expected) {
@@ -136,14 +138,15 @@ class OwnPlantsReader {
     const auto at = cells.find(kName);
     if (at == cells.end()) return fail(line, kName, "", "some text");
     const Species* published = publishedAs(at->second);
-    const std::string name = published != nullptr ? published->botanicalName : at->second;
-    if (published != nullptr) dropOlderGenus(cells, at->second);
+    const std::string written = at->second;
+    const std::string name = published != nullptr ? published->botanicalName : written;
+    if (published != nullptr) dropOlderGenus(cells, written);
     if (names_.contains(name))
-      return fail(line, kName, at->second, "a name of its own, for an earlier row has it");
+      return fail(line, kName, written, "a name of its own, for an earlier row has it");
     OwnSpecies own = differing(name, std::move(cells), published);
     if (!own.facts.empty() && !isWhole(line, own)) return;
     names_.insert(name);  // a row that cannot be used does not stand in the way of another
-    if (!own.facts.empty()) found_.push_back({std::move(own), line});
+    if (!own.facts.empty()) found_.push_back({std::move(own), line, written});
   }
 
   // The genus says what the name says already; that of an older name is not the plant's.
@@ -219,6 +222,13 @@ class OwnPlantsReader {
   OwnPlantsReading result_;
 };
 
+void addSynonymNote(const std::string& written, const OwnSpecies& own, std::string_view fileName,
+                    std::size_t line, std::vector<std::string>& notes) {
+  if (searchWords(written) == searchWords(own.botanicalName)) return;
+  notes.push_back(fmt::format("{}, line {}: {} is a synonym of {}; your values are for that plant.",
+                              fileName, line, written, own.botanicalName));
+}
+
 std::string tableOf(const std::vector<std::string>& columns,
                     const std::vector<PlantCells>& plants) {
   std::string csv = csvRecord(columns);
@@ -276,6 +286,7 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
       continue;
     }
     checks.take(own);
+    addSynonymNote(read.names[i], own, fileName, read.lines[i], result.notes);
     addWeekNotes(own, published.find(own.botanicalName), fileName, read.lines[i], result.notes);
     result.taken.push_back(std::move(own));
   }

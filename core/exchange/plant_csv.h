@@ -16,6 +16,7 @@ namespace tussock {
 struct OwnPlantsReading {
   std::vector<OwnSpecies> plants;  // without ids, by name
   std::vector<std::size_t> lines;  // of each plant in the file
+  std::vector<std::string> names;  // of each as the file has it: its own, or a synonym
   // A column that is not known is an error of the first line alone, and its cells are left out; so
   // is one that new plants need and the table does not have, however many rows want it.
   std::vector<CatalogueError> errors;
@@ -35,8 +36,8 @@ struct BroughtIn {
   std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
   std::vector<CatalogueError> errors;
   std::set<std::size_t> rowsLeft;  // lines of the rows left out
-  // Of rows that are taken: weeks in flower that lie in another month than the one given. Sentences
-  // with file, line and column.
+  // Of rows that are taken: weeks in flower that lie in another month than the one given, and names
+  // that are synonyms of the plant that gets the values. Sentences with file and line.
   std::vector<std::string> notes = {};
 };
 // As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either;

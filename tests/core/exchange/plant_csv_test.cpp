@@ -274,6 +274,18 @@ TEST(BringingIn, TellsOfWeeksThatLieOutsideOfTheMonthOfTheirRow) {
                                     "March, which bloom_start_month gives. The week counts")));
 }
 
+// Cimicifuga racemosa (L.) Nutt. is Actaea racemosa L. (USDA PLANTS: ACRA7).
+TEST(BringingIn, TellsWhichPlantTheValuesOfASynonymAreFor) {
+  const Catalogue published = readShippedCatalogue().catalogue;
+  const BroughtIn given =
+      bringInPlants("botanical_name,spacing_cm\nmonarda Fistulosa,66\nCimicifuga racemosa,77\n",
+                    "mine.csv", published, {});
+  EXPECT_THAT(textsOf(given.errors), IsEmpty());
+  EXPECT_EQ(given.taken.size(), 2u);
+  EXPECT_THAT(given.notes, ElementsAre("mine.csv, line 3: Cimicifuga racemosa is a synonym of "
+                                       "Actaea racemosa; your values are for that plant."));
+}
+
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
 // Angiosperm Phylogeny Group have for milkweeds, Compositae the other name of the Asteraceae
 // (International Code of Nomenclature, article 18.5). ZZ is no state of Publication 28 of the
