@@ -2,7 +2,6 @@
 #include "app/cli/plant_filters.h"
 
 #include <algorithm>
-#include <functional>
 
 #include <fmt/format.h>
 
@@ -58,12 +57,16 @@ std::string wordAmong(const std::set<std::string>& known, const std::string& typ
                                fmt::join(known, ", ")));
 }
 
-std::set<std::string> wordsAmong(const Catalogue& facts, const std::vector<std::string>& typed,
-                                 const char* option,
-                                 const std::function<std::string(const Species&)>& of) {
-  std::set<std::string> known, chosen;
-  for (const Species& species : facts.species()) known.insert(of(species));
-  known.erase("");
+std::set<std::string> familiesOf(const Catalogue& facts) {
+  std::set<std::string> families;
+  for (const Species& species : facts.species()) families.insert(species.family);
+  families.erase("");
+  return families;
+}
+
+std::set<std::string> wordsAmong(const std::set<std::string>& known,
+                                 const std::vector<std::string>& typed, const char* option) {
+  std::set<std::string> chosen;
   for (const std::string& one : typed) chosen.insert(wordAmong(known, one, option));
   return chosen;
 }
@@ -137,11 +140,8 @@ PlantFilter filterFrom(const PlantFilterOptions& options, const Catalogue& facts
   filter.habits = valuesOf<Habit>(options.forms);
   filter.layers = valuesOf<Layer>(options.layers);
   filter.traits = valuesOf<Trait>(options.traits);
-  filter.colours = wordsAmong(facts, options.colours, "--colour", [](const Species& species) {
-    return showsFlowers(species) ? species.flowerColourWord : std::string();
-  });
-  filter.families = wordsAmong(facts, options.families, "--family",
-                               [](const Species& species) { return species.family; });
+  filter.colours = wordsAmong(coloursToChoose(facts), options.colours, "--colour");
+  filter.families = wordsAmong(familiesOf(facts), options.families, "--family");
   filter.months = monthsFrom(options.inFlower);
   filter.lowest = heightFrom(options.lowest, "--lowest", units);
   filter.highest = heightFrom(options.highest, "--highest", units);

@@ -138,13 +138,10 @@ void BenchMore::offerHeights(UnitSystem units) {
 }
 
 void BenchMore::offer(const Catalogue& facts, const std::string& state, UnitSystem units) {
-  std::set<std::string> families, colours;
-  for (const Species& species : facts.species()) {
-    families.insert(species.family);
-    if (showsFlowers(species)) colours.insert(species.flowerColourWord);
-  }
+  std::set<std::string> families;
+  for (const Species& species : facts.species()) families.insert(species.family);
   refill(*family_, tr("Any family"), families);
-  refill(*colour_, tr("Any colour"), colours);
+  refill(*colour_, tr("Any colour"), coloursToChoose(facts));
   offerHeights(units);
   offerState(state);
 }

@@ -99,6 +99,9 @@ struct PlantFilter {
   std::string state;                      // recorded as native there
   std::set<Trait> traits;
 };
+// The colours by which the filter finds any: of flowers, and of what grasses and sedges flower
+// with.
+[[nodiscard]] std::set<std::string> coloursToChoose(const Catalogue& catalogue);
 [[nodiscard]] std::vector<Ranked> filtered(std::vector<Ranked> all, const Catalogue& catalogue,
                                            const PlantFilter& filter);
 

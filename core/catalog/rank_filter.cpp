@@ -80,6 +80,14 @@ void sortByFit(std::vector<Ranked>& ranked) {
 
 }  // namespace
 
+std::set<std::string> coloursToChoose(const Catalogue& catalogue) {
+  std::set<std::string> colours;
+  for (const Species& species : catalogue.species()) colours.insert(species.flowerColourWord);
+  colours.erase("");
+  colours.erase("none");  // as the table has it of ferns
+  return colours;
+}
+
 std::vector<Ranked> filtered(std::vector<Ranked> all, const Catalogue& catalogue,
                              const PlantFilter& filter) {
   const auto named = catalogue.search(filter.words);

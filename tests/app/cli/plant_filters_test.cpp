@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/catalog/catalogue.h"
+#include "core/catalog/rank.h"
 #include "core/store/yard_file.h"
 #include "tests/app/cli/cli_fixture.h"
 #include "tests/app/data_folder.h"
@@ -93,6 +94,16 @@ TEST_F(PlantFilters, MonthsStatesColoursAndLayers) {
     EXPECT_EQ(one->flowerColourWord, "yellow");
     EXPECT_EQ(one->usualLayer(), Layer::Main);
   }
+}
+
+TEST_F(PlantFilters, EachColourThatAPlantHasIsThere) {
+  const auto tan = found({"--colour", "tan"});
+  EXPECT_TRUE(has(tan, facts_.find("Schizachyrium scoparium")));
+  std::size_t coloured = 0;
+  for (const std::string& colour : coloursToChoose(facts_))
+    coloured += found({"--colour", colour}).size();
+  EXPECT_EQ(coloured, expected([](const Species& one) { return one.flowerColour.has_value(); }));
+  EXPECT_EQ(run({"plants", "--colour", "none"}).code, ExitCode::Usage) << "as ferns have it";
 }
 
 TEST_F(PlantFilters, ComeInTheOrderAskedFor) {
