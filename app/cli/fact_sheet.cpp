@@ -27,7 +27,8 @@ bool isAfter(const PlantValue& one) {
 std::string lineOf(const PlantValue& one) {
   std::string line = fmt::format("{:<32}{}", one.column, one.value);
   if (one.origin != Origin::Published)
-    line += one.origin == Origin::Yard ? "  (your own, in the yard)" : "  (your own)";
+    line += fmt::format("  ({}{})", one.heldToHeight ? "held to your height" : "your own",
+                        one.origin == Origin::Yard ? ", in the yard" : "");
   if (!one.ownSources.empty()) line += "  [" + one.ownSources + "]";
   if (one.origin != Origin::Published && !one.published.empty())
     line += "; published: " + one.published;

@@ -175,6 +175,7 @@ QString PlantFields::noteFor(const PlantValue& value) const {
   if (desk_.writing()) return {};
   if (value.value.empty()) return desk_.impliedBy(value.column);
   if (value.origin == Origin::Published) return sourceFor(value);
+  if (value.heldToHeight) return withPublished(tr("held to your height"), value);
   const QString own =
       value.origin == Origin::Yard ? tr("yours, in this yard") : tr("yours, in all your yards");
   return withPublished(

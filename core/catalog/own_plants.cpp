@@ -25,6 +25,7 @@ struct Layered {
   PlantCells published;
   std::map<std::string, Origin, std::less<>> origins;    // of the cells that are not published
   std::set<std::string, std::less<>> dropped;            // published, but void beside an own value
+  std::set<std::string, std::less<>> held;               // to an own height, not written
   std::map<std::string, std::string, std::less<>> keys;  // of sources that own values came with
 };
 
@@ -80,8 +81,10 @@ void lowerLeaves(Layered& onto) {
     return;
   const double highest = numberIn(onto, "height_max_cm");
   for (const char* column : {"foliage_height_min_cm", "foliage_height_max_cm"})
-    if (highest >= 1.0 && numberIn(onto, column) > highest)
+    if (highest >= 1.0 && numberIn(onto, column) > highest) {
+      onto.held.insert(column);
       setOwn(onto, column, std::string(most->second), onto.origins.at("height_max_cm"));
+    }
 }
 
 // One plant in each layer; null where that does not have it.
@@ -239,6 +242,7 @@ std::vector<PlantValue> valuesOf(const PlantLayers& layers, std::string_view nam
     if (in.published) value.sources = in.published->sourceOf(column);
     if (const auto keys = from.keys.find(column); keys != from.keys.end())
       value.ownSources = keys->second;
+    value.heldToHeight = from.held.contains(column);
     values.push_back(std::move(value));
   }
   return values;

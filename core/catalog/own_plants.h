@@ -47,6 +47,8 @@ struct PlantValue {
   std::string published;
   std::string sources;          // of the published value: keys, or "memory"
   std::string ownSources = {};  // keys that the user's own value was brought in with
+  // Not written by the user: a height of the leaves brought down to the height that is theirs.
+  bool heldToHeight = false;
 
   bool operator==(const PlantValue&) const = default;
 };

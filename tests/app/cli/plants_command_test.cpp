@@ -270,6 +270,16 @@ TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
   EXPECT_EQ(back.catalogue.species().size(), readShippedCatalogue().catalogue.species().size() + 1);
 }
 
+TEST_F(PlantsCommand, FactsDoNotCallAValueYoursThatOnlyFollowsFromYours) {
+  ASSERT_GT(readShippedCatalogue().catalogue.find("Monarda didyma")->foliageHigh->metres(), 1.0);
+  keepPersonal("botanical_name,height_max_cm\nMonarda didyma,100\n");
+  const Outcome sheet = run({"plants", "--facts", "Monarda didyma"});
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("[^_]height_max_cm +100 +\\(your own\\)"));
+  EXPECT_THAT(sheet.out,
+              testing::ContainsRegex("foliage_height_max_cm +100 +\\(held to your height\\); "
+                                     "published: [0-9]+"));
+}
+
 // The tolerances are those of resources/plants-sources.md.
 TEST_F(PlantsCommand, FactsSayWhichValuesWereChosenWithinATolerance) {
   const Outcome sheet = run({"plants", "--facts", "Monarda fistulosa"});

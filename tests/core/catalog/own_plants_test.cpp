@@ -203,6 +203,13 @@ TEST_F(OwnPlants, AHeightOfOnesOwnBringsTheLeavesDown) {
   const Species& low = *merged.catalogue.find(kBergamot);
   EXPECT_NEAR(low.foliageHigh->metres(), 0.9, 1e-9);
   EXPECT_NEAR(low.foliageLow->metres(), 0.65, 1e-9);
+  const auto values = valuesOf(layers(), kBergamot);
+  EXPECT_TRUE(valueOf(values, "foliage_height_max_cm")->heldToHeight);
+  EXPECT_FALSE(valueOf(values, "foliage_height_min_cm")->heldToHeight) << "as published";
+  EXPECT_FALSE(valueOf(values, "height_max_cm")->heldToHeight) << "as written";
+  setPersonal("foliage_height_max_cm", "80");
+  const auto written = valuesOf(layers(), kBergamot);
+  EXPECT_FALSE(valueOf(written, "foliage_height_max_cm")->heldToHeight) << "now written";
 }
 
 TEST_F(OwnPlants, WeeksOfOnesOwnGoBeforeTheMonthsAndMonthsBeforePublishedWeeks) {
