@@ -62,6 +62,17 @@ bool isNoText(std::string_view csv) {
   return std::ranges::count(csv.substr(0, kLooked), '\0') > kSlips;
 }
 
+// The first one that is not blank, without its end, and its number from 1.
+std::pair<std::size_t, std::string_view> firstLine(std::string_view csv) {
+  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+  if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
+  const std::size_t start = csv.find_first_not_of(" \t\r\n");
+  if (start == std::string_view::npos) return {1, {}};
+  const auto before = std::ranges::count(csv.substr(0, start), '\n');
+  csv.remove_prefix(start);
+  return {static_cast<std::size_t>(before) + 1, csv.substr(0, csv.find_first_of("\r\n"))};
+}
+
 // As a spreadsheet writes a row between others in which nothing stands.
 bool isBlank(const TableRow& row) {
   return std::ranges::all_of(row.cells, [](const std::string& cell) { return cell.empty(); });
@@ -79,6 +90,7 @@ class PlantTableReader {
       return fail(1, "", "a file that is no text",
                   "a table as text; save the spreadsheet as CSV UTF-8"),
              take();
+    if (!isSplitAtCommas(csv)) return take();
     Table table = readTable(csv);
     for (const std::size_t line : table.badQuotes)
       fail(line, "", "", "a closing quotation mark, or a doubled one inside a field,");
@@ -106,16 +118,17 @@ class PlantTableReader {
   bool readHeader(const TableRow& header) {
     columns_ = header.cells.size();
     result_.headerLine = header.line;
-    if (columns_ == 1 && !isSplitAtCommas(header)) return false;
     for (std::size_t i = 0; i < columns_; ++i) placeColumn(header, i);
     return asked_ == ColumnsAsked::All ? hasAll(header.line) : hasName(header.line);
   }
 
-  bool isSplitAtCommas(const TableRow& header) {
-    const std::string& line = header.cells.front();
+  // By the line itself: quotation marks in a table that is split otherwise are no fault of their
+  // own.
+  bool isSplitAtCommas(std::string_view csv) {
+    const auto [number, line] = firstLine(csv);
     const std::size_t mark = line.find_first_of(";\t");
-    if (mark == std::string::npos) return true;
-    fail(header.line, "", line.substr(0, 40),
+    if (mark == std::string_view::npos || line.find(',') != std::string_view::npos) return true;
+    fail(number, "", std::string(line.substr(0, 40)),
          fmt::format("a line of column names with commas between them; these have {}, so save the "
                      "table as CSV with commas",
                      line[mark] == ';' ? "semicolons" : "tabs"));

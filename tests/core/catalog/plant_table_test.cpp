@@ -129,6 +129,8 @@ TEST(PlantTable, ReadsAHundredThousandRows) {
 TEST(PlantTable, SaysWhatStandsBetweenTheColumnsInPlaceOfCommas) {
   for (const auto& [csv, mark] :
        {std::pair("botanical_name;notes\nMonarda fistulosa;a\n", "semicolons"),
+        std::pair("botanical_name;notes\nMonarda fistulosa;\"a; \"\"b\"\"\"\n", "semicolons"),
+        std::pair("\"botanical_name\";\"notes\"\n\"Monarda fistulosa\";\"a\"\n", "semicolons"),
         std::pair("botanical_name\tnotes\nMonarda fistulosa\ta\n", "tabs")}) {
     const PlantTable table = readPlantTable(csv, "mine.csv", ColumnsAsked::NameOnly);
     ASSERT_EQ(table.errors.size(), 1u) << mark;
