@@ -178,14 +178,18 @@ QString BenchPanel::placeWords() const {
 
 // What was searched for may be left out of the place alone.
 QString BenchPanel::emptyWords(Choice choice) const {
-  if (choice.of == ChoiceOf::LeftOut) return tr("Nothing is left out of %1.").arg(placeWords());
-  choice.of = ChoiceOf::LeftOut;
-  const auto left = choose(document_.facts(), choice);
-  if (left.empty())
+  const bool askedForLeft = choice.of == ChoiceOf::LeftOut;
+  choice.of = askedForLeft ? ChoiceOf::Suiting : ChoiceOf::LeftOut;
+  const auto others = choose(document_.facts(), choice);
+  if (others.empty())
     return tr("No species answers to all of this. Take a filter away, or search for fewer words.");
+  if (askedForLeft)
+    return others.size() == document_.facts().species().size()
+               ? tr("Nothing is left out of %1.").arg(placeWords())
+               : tr("None of those is left out of %1.").arg(placeWords());
   return tr("%1 does not fit %2: %3. Turn “Fits here” off to plant it all the same.")
-      .arg(text(document_.facts().nameApart(*left.front().species)), placeWords(),
-           joinedReasons(left.front().whyNot));
+      .arg(text(document_.facts().nameApart(*others.front().species)), placeWords(),
+           joinedReasons(others.front().whyNot));
 }
 
 // For the tool tip of a card, while a bed or point is chosen.

@@ -109,6 +109,19 @@ TEST_F(BenchTest, LeftOutShowsEachWithTheReason) {
   EXPECT_TRUE(panel.cards()->notes().isEmpty());
 }
 
+TEST_F(BenchTest, LeftOutSaysWhetherNothingIsOrNoneOfThoseAskedFor) {
+  document.select({refTo(bed)});
+  document.waitForAnalysis();
+  click("chip-more");
+  click("chip-left-out");
+  QTest::keyClicks(panel.searchField(), QStringLiteral("symphyotrichum"));
+  EXPECT_TRUE(names().isEmpty());
+  EXPECT_EQ(panel.cards()->emptyText(), QStringLiteral("None of those is left out of this bed."));
+  QTest::keyClicks(panel.searchField(), QStringLiteral("zzz"));
+  EXPECT_TRUE(panel.cards()->emptyText().startsWith(QStringLiteral("No species answers to all")))
+      << qPrintable(panel.cards()->emptyText());
+}
+
 TEST_F(BenchTest, FiltersOfTheSecondRowCombineWithTheFirst) {
   click("chip-more");
   choose("bench-month", QStringLiteral("August"));
