@@ -109,6 +109,28 @@ TEST_F(ShippedPlants, FlowerFromTheFirstWarmDaysToTheFrost) {
   EXPECT_GE(ephemerals, 6u);
 }
 
+// From memory: phloxes have their flowers in cymes at the ends of stems. Goldenrods have their
+// heads in plumes, but the stiff one in a flat top, and the wreath and zigzag ones in clusters
+// along the stem; spotted Joe-Pye weed has a flat top, the others a dome; prairie smoke nods,
+// barren strawberry does not.
+TEST_F(ShippedPlants, HaveTheFlowerFormOfTheirGenusUnlessTheyStandOtherwise) {
+  using enum FlowerForm;
+  const std::map<std::string, FlowerForm> otherwise{{"Solidago rigida", Umbel},
+                                                    {"Solidago caesia", Spire},
+                                                    {"Solidago flexicaulis", Spire},
+                                                    {"Eutrochium maculatum", Umbel},
+                                                    {"Geum triflorum", Bell}};
+  std::map<std::string, FlowerForm> ofGenus{{"Phlox", Umbel}, {"Solidago", Plume}};
+  for (const Species& s : facts().species()) {
+    SCOPED_TRACE(s.botanicalName);
+    const auto own = otherwise.find(s.botanicalName);
+    const auto expected = own != otherwise.end()
+                              ? own->second
+                              : ofGenus.try_emplace(s.genus, s.flowerForm).first->second;
+    EXPECT_EQ(s.flowerForm, expected);
+  }
+}
+
 TEST_F(ShippedPlants, KnowTheirWays) {
   for (const Species& s : facts().species()) {
     SCOPED_TRACE(s.botanicalName);
