@@ -118,7 +118,7 @@ class OwnPlantsReader {
   void finish(std::size_t header) {
     sortByLine(result_.errors);
     for (const CatalogueError& error : result_.errors)
-      if (error.line > header) result_.rowsLeft.insert(error.line);
+      if (header > 0 && error.line > header) result_.rowsLeft.insert(error.line);
     result_.onlyRowsAtFault = header > 0 && !result_.rowsLeft.empty() &&
                               (result_.errors.empty() || result_.errors.front().line > header);
     columnsWanted_.tell(fileName_, header, result_.errors);

@@ -186,6 +186,7 @@ TEST(OwnPlantsCsv, AFaultOfTheWholeTableIsNoRowsFault) {
   EXPECT_FALSE(read("botanical_name,colour\nMonarda fistulosa,red\n").onlyRowsAtFault);
   EXPECT_FALSE(read("").onlyRowsAtFault);
   EXPECT_FALSE(read("spacing_cm\n60\n").onlyRowsAtFault);
+  EXPECT_THAT(read("botanical_name;notes\nMonarda fistulosa;a\n").rowsLeft, IsEmpty());
 }
 
 TEST(OwnPlantsCsv, WritesNoFormula) {
