@@ -98,7 +98,7 @@ TEST_F(PlantFilters, MonthsStatesColoursAndLayers) {
 
 TEST_F(PlantFilters, EachColourThatAPlantHasIsThere) {
   const auto tan = found({"--colour", "tan"});
-  EXPECT_TRUE(has(tan, facts_.find("Schizachyrium scoparium")));
+  EXPECT_TRUE(has(tan, facts_.find("Deschampsia cespitosa")));
   std::size_t coloured = 0;
   for (const std::string& colour : coloursToChoose(facts_))
     coloured += found({"--colour", colour}).size();
