@@ -2,7 +2,6 @@
 // The light that shadows keep from a row of cells, entered as a change where it changes.
 #pragma once
 
-#include <array>
 #include <cstdint>
 #include <span>
 #include <vector>
@@ -33,21 +32,8 @@ class RowLight {
   // in order of group; those of one group have one density, and count once where they overlap.
   void add(std::span<const Span> spans, double units, std::int64_t* changes,
            std::int64_t times = 1);
-  // The same for shadows that let light through beside dark runs that do not meet, from west to
-  // east; both lie one after the other in one array.
-  void add(std::span<const Span> dim, std::span<const Span> dark, double units,
-           std::int64_t* changes);
 
  private:
-  static constexpr std::size_t kFew = 4;
-  // Shadows of different groups by where they begin; false when there are more, or when more than
-  // two run together.
-  bool sortFew(std::span<const Span> dim);
-  void addPair(const Span& first, const Span& second, std::span<const Span> dark, double units,
-               std::int64_t* changes);
-  [[nodiscard]] std::int64_t kept(double units, Density density) {
-    return wholeUnits(units * keeping_.off(density));
-  }
   void enter(std::span<const Span> spans);
   void enterJoined(std::span<const Span> ofOneGroup);
   void enter(Columns columns, Density density) {
@@ -60,7 +46,6 @@ class RowLight {
   std::vector<Density> denser_;  // by column: by how much from there on; 0 between uses
   std::vector<Columns> joined_;  // of one group
   Keeping keeping_;
-  std::array<const Span*, kFew> few_{};
 };
 
 }  // namespace tussock

@@ -42,6 +42,15 @@ std::int64_t* SunCount::changesOf(HalfDay half, int row) {
   return changes[static_cast<int>(half)].data() + starts[at] + at;
 }
 
+namespace {
+void addDark(std::span<const Span> runs, std::int64_t units, std::int64_t* changes) {
+  for (const Span& run : runs) {
+    changes[run.columns.from] += units;
+    changes[run.columns.to] -= units;
+  }
+}
+}  // namespace
+
 SunTally::SunTally(const Grid& grid)
     : count_(grid), finder_(grid), dark_(grid), spans_(static_cast<std::size_t>(grid.rows)) {}
 
@@ -112,11 +121,13 @@ void SunTally::enterRow(std::span<const Span> spans, int row) {
   for (std::size_t i = 0, next = 0; i < spans.size(); i = next) {
     while (next < spans.size() && spans[next].step == spans[i].step) ++next;
     const Step& step = steps_[static_cast<std::size_t>(spans[i].step)];
+    const auto ofStep = spans.subspan(i, next - i);
+    std::int64_t* const to = changes[static_cast<int>(step.half)];
     // What is dark comes last, and its runs do not meet.
-    std::size_t dark = i;
-    while (dark < next && spans[dark].density < kOpaque) ++dark;
-    light_.add(spans.subspan(i, dark - i), spans.subspan(dark, next - dark), step.units,
-               changes[static_cast<int>(step.half)]);
+    if (ofStep.front().density >= kOpaque)
+      addDark(ofStep, wholeUnits(step.units), to);
+    else
+      light_.add(ofStep, step.units, to);
   }
 }
 

@@ -44,7 +44,7 @@ class SunTally {
     HalfDay half;
   };
   // Some steps' shadows are held, so that a row's changes are at hand for all of them at once.
-  static constexpr std::size_t kMostHeld = 100'000;
+  static constexpr std::size_t kMostHeld = 30'000;
   void darken(const Shadow& shadow);
   void dim(const Shadow& shadow, Density density);
   void holdDark();
