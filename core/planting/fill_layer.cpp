@@ -9,9 +9,11 @@
 #include "core/planting/bed_grain.h"
 #include "core/planting/fill_anneal.h"
 #include "core/planting/fill_caps.h"
+#include "core/planting/fill_knit.h"
 #include "core/planting/fill_plant.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/fill_spots.h"
+#include "core/planting/fill_standing.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -43,39 +45,6 @@ Manner mannerFor(const LayerTask& task, Chance& chance) {
   return manner;
 }
 
-StandingPlants standingIn(const LayerTask& task, const std::vector<FillKind>& kinds) {
-  StandingPlants standing;
-  std::size_t groups = kinds.size();  // some numbers may be left out, so there may be higher ones
-  for (const FillKind& kind : kinds) groups = std::max({groups, kind.genus + 1, kind.family + 1});
-  standing.ofKind.assign(kinds.size(), 0.0);
-  standing.ofGenus.assign(groups, 0.0);
-  standing.ofFamily.assign(groups, 0.0);
-  for (const Drift& drift : task.yard.drifts) {
-    if (drift.layer != Layer::Main) continue;
-    const double count = static_cast<double>(drift.plants.size());
-    standing.all += count;
-    const Species* species = task.catalogue.find(drift.species);
-    if (species == nullptr) continue;
-    const auto add = [&](std::vector<double>& sums, auto same, auto group) {
-      for (const FillKind& kind : kinds)
-        if (same(kind)) {
-          sums[group(kind)] += count;
-          return;
-        }
-    };
-    add(
-        standing.ofKind, [&](const FillKind& k) { return k.species == species; },
-        [&](const FillKind& k) { return static_cast<std::size_t>(&k - kinds.data()); });
-    add(
-        standing.ofGenus, [&](const FillKind& k) { return k.species->genus == species->genus; },
-        [](const FillKind& k) { return k.genus; });
-    add(
-        standing.ofFamily, [&](const FillKind& k) { return k.species->family == species->family; },
-        [](const FillKind& k) { return k.family; });
-  }
-  return standing;
-}
-
 class LayerFill {
  public:
   LayerFill(const LayerTask& task, const FillGround& ground, Chance& chance, const WorkWatch& watch)
@@ -101,9 +70,12 @@ class LayerFill {
     tell(0.2);
     hand(1.5, 1.5);
     shareAnew(12);
+    knitTogether();
     tell(0.28);
     hand(0.8, 1.25);
     shareAnew(10);
+    knitTogether();
+    hand(0.4, 1.15);
     tell(0.36);
     partMasses();
     tell(kUntilPlanted);
@@ -137,7 +109,7 @@ class LayerFill {
   }
   void plan() {
     const double area = ground_.area() * kDensity * task_.cover;
-    const StandingPlants standing = standingIn(task_, task_.kinds);
+    const StandingPlants standing = standingIn(task_.yard, task_.catalogue, task_.kinds);
     const Quota quota =
         task_.one ? quotaOfOne() : quotaFor(task_.kinds, area, standing, task_.limits);
     if (task_.one)
@@ -238,6 +210,9 @@ class LayerFill {
   // Places of the right size for the hands.
   void shareAnew(int rounds) {
     if (mayHand()) share(rounds);
+  }
+  void knitTogether() {
+    if (mayHand()) knit(ground_, *sharing_, cells_, owners_, chance_, watch_);
   }
   // Better hands for the places. Drifts change places when the ground they ask for differs by less,
   // as a ratio.
