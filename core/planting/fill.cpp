@@ -19,6 +19,7 @@
 #include "core/planting/fill_list.h"
 #include "core/planting/fill_regroup.h"
 #include "core/planting/fill_scatter.h"
+#include "core/planting/fill_tries.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/refill.h"
 
@@ -105,13 +106,6 @@ class Filling {
     share_ = std::max({share_, share, kMainShare * std::min(1.0, watch_.timeUsed())});
     progress_({share_, best, std::move(grown)});
   }
-  // Of main-layer tries: so many are planned, and up to three times as many made.
-  static double shareOfTries(double done, int tries) {
-    constexpr double kPlanned = 0.75;
-    const double over = std::max(0.0, done - tries) / (2.0 * tries);
-    return kPlanned * std::min(1.0, done / tries) + (kMainShare - kPlanned) * over;
-  }
-
   // Several tries, the best kept: as many as a small bed takes in a moment.
   std::vector<KeptDrift> bestMain() {
     full_ = !list_.main.empty() && isFull();
@@ -121,23 +115,23 @@ class Filling {
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun(), request_.limits.sight);
     constexpr double kPlantedAt = 0.7;  // of a try; the rest is exchanging species
-    const int tries = triesFor(ground, list_.main);
+    const FillTries tries = triesFor(ground.area() / std::pow(meanSpacing(list_.main), 2.0));
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
     bool lacking = false;  // something is found in the best, or it takes too little
-    for (int i = 0; i < tries || (lacking && i < 3 * tries); ++i) {
+    for (int i = 0; i < tries.planned || (lacking && i < tries.most); ++i) {
       Chance chance(seedFor(request_.seed, i));
       if (progress_)
         task.told = [&, i](double part, std::vector<KeptDrift> grown) {
           if (!best_.empty()) grown.clear();
-          tell(shareOfTries(i + kPlantedAt * part, tries), {}, onPlan(std::move(grown)));
+          tell(kMainShare * tries.share(i + kPlantedAt * part), {}, onPlan(std::move(grown)));
         };
       std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
       const auto tellImproving = [&, i](double part) {
-        tell(shareOfTries(i + kPlantedAt + (1.0 - kPlantedAt) * part, tries), {});
+        tell(kMainShare * tries.share(i + kPlantedAt + (1.0 - kPlantedAt) * part), {});
       };
       // What follows takes long in a large bed.
-      if (best_.empty()) tell(shareOfTries(i + kPlantedAt, tries), next);
+      if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
       if (watch_.cancelled()) return {};
       const PlantingWorth improvement = improved(next, ground.area(), tellImproving);
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
@@ -150,11 +144,11 @@ class Filling {
         lacking = improvement.found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
       }
-      tell(shareOfTries(i + 1, tries), best_);
+      tell(kMainShare * tries.share(i + 1), best_);
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
-      task.blunt = i + 1 >= tries;
+      task.blunt = i + 1 >= tries.planned;
     }
     return best_;
   }
@@ -191,11 +185,6 @@ class Filling {
   [[nodiscard]] std::vector<FillKind> wanted() const {
     const bool open = request_.what == FillWhat::EmptyPart || list_.proposed;
     return open ? std::vector<FillKind>() : list_.main;
-  }
-  static int triesFor(const FillGround& ground, const std::vector<FillKind>& kinds) {
-    const double plants = ground.area() / std::pow(meanSpacing(kinds), 2.0);
-    constexpr double kMany = 4'000.0;  // in a bed of so many luck evens out
-    return std::clamp(static_cast<int>(1'200.0 / std::max(plants, 1.0)), plants > kMany ? 1 : 2, 6);
   }
   static double smallestSpacing(const std::vector<FillKind>& kinds) {
     double least = 1e9;

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// How often a bed is planted to keep the best.
+#pragma once
+
+namespace tussock {
+
+struct FillTries {
+  int planned = 1;
+  int most = 1;  // while something is found in the best
+
+  // Of all the work, when so many tries are done; parts of one count too.
+  [[nodiscard]] double share(double done) const;
+};
+
+// A small bed is tried as often as takes a moment, or a few seconds where something is found; in
+// one of many thousand plants luck evens out.
+[[nodiscard]] FillTries triesFor(double plants);
+
+}  // namespace tussock
