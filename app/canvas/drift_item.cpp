@@ -32,12 +32,6 @@ Depth depthOf(Layer layer) {
   return Depth::MainLayer;
 }
 
-// A wash of white on white paper would read as bare ground.
-bool lostOnPaper(const QColor& colour, bool dark) {
-  constexpr double kLightest = 0.9;
-  return !dark && colour.lightnessF() > kLightest;
-}
-
 class DriftItem : public Item {
  public:
   DriftItem(const Drift& drift, const Yard& yard)
@@ -120,14 +114,10 @@ class DriftItem : public Item {
 
   void paintWash(QPainter& painter, const SceneMapping& mapping,
                  const DriftPicture::Look& drawn) const {
-    const GlyphLook& glyph = drawn.glyph;
-    const bool flowers =
-        glyph.inFlower && glyph.flower.isValid() && !lostOnPaper(glyph.flower, drawn.dark);
-    const QColor wash = flowers ? glyph.flower : glyph.foliage;
     painter.save();
     painter.setTransform(mapping.transform(), true);
     painter.setPen(linePen(faded(drawn.ink, 0.30), 0.8));
-    painter.setBrush(faded(wash, drawn.dark ? 0.20 : 0.24));
+    painter.setBrush(faded(washColour(drawn.glyph, drawn.dark), drawn.dark ? 0.20 : 0.24));
     painter.drawPath(shape());
     painter.restore();
   }

@@ -41,7 +41,7 @@ class DriftSketch : public Item {
     const Species* species = look.facts.find(drift_.species);
     const GlyphLook glyph =
         glyphLook(species ? *species : plain, look.week, look.theme.dark, look.facts.hemisphere());
-    return glyph.inFlower && glyph.flower.isValid() ? glyph.flower : glyph.foliage;
+    return washColour(glyph, look.theme.dark);
   }
 
   Drift drift_;

@@ -7,6 +7,7 @@
 
 #include "app/look/glyph_parts.h"
 #include "app/look/oklab.h"
+#include "core/catalog/oklab.h"
 #include "core/catalog/season_weeks.h"
 
 namespace tussock {
@@ -135,6 +136,12 @@ GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark, 
     look.foliage =
         mixed(look.foliage, straw, strawShare(species, northernWeek(*week, where)) * 0.9);
   return look;
+}
+
+QColor washColour(const GlyphLook& look, bool dark) {
+  if (!look.inFlower || !look.flower.isValid()) return look.foliage;
+  const Rgb flower{look.flower.red(), look.flower.green(), look.flower.blue()};
+  return !dark && lostOnPaper(flower) ? look.foliage : look.flower;
 }
 
 void paintGlyph(QPainter& painter, QPointF centre, double radius, const GlyphLook& look) {

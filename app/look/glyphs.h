@@ -30,6 +30,9 @@ struct GlyphLook {
 // earth.
 [[nodiscard]] GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark,
                                   Hemisphere where = Hemisphere::North);
+// For the ground of many such plants: the flowers', unless there are none or they would read as
+// bare paper; else that of the leaves.
+[[nodiscard]] QColor washColour(const GlyphLook& look, bool dark);
 
 // Draws the symbol of the given radius about `centre`, in the painter's units. Detail follows the
 // size it has on the device.

@@ -58,4 +58,10 @@ Oklab oklabOf(const Oklch& colour) {
   return {colour.lightness, colour.chroma * std::cos(angle), colour.chroma * std::sin(angle)};
 }
 
+bool lostOnPaper(Rgb colour) {
+  constexpr double kLightest = 0.93, kPalest = 0.04;
+  const Oklch seen = oklchOf(oklabOf(colour));
+  return seen.lightness > kLightest && seen.chroma < kPalest;
+}
+
 }  // namespace tussock

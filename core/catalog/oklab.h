@@ -27,4 +27,8 @@ struct Oklch {
 [[nodiscard]] Oklch oklchOf(const Oklab& lab);
 [[nodiscard]] Oklab oklabOf(const Oklch& colour);
 
+// So light and pale that a wash of it on white paper reads as bare ground: a lightness over 0.93
+// and a chroma under 0.04, our own judgement.
+[[nodiscard]] bool lostOnPaper(Rgb colour);
+
 }  // namespace tussock

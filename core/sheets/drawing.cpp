@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/catalog/oklab.h"
 #include "core/geometry/overlay.h"
 #include "core/planting/edit_drift.h"
 
@@ -11,6 +12,7 @@ namespace tussock {
 namespace {
 
 constexpr Rgb kNoFlower{0xC9, 0xD3, 0xB4};  // leaf green where no flower colour is known
+constexpr Rgb kLeaves{0x7F, 0x96, 0x5C};    // of plants whose flowers are lost on paper
 constexpr double kScrap = 6.0;              // mm
 constexpr double kSymbolShare = 0.9;        // of half the spacing, so that outlines do not merge
 
@@ -211,10 +213,15 @@ Weight weightFor(const Species* species) {
   return species->height() <= Length::centimetres(150) ? Weight::Medium : Weight::Bold;
 }
 
+Rgb washColour(const Species* species) {
+  const Rgb flower = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  return lostOnPaper(flower) ? kLeaves : flower;
+}
+
 void addDriftGround(Sheet& sheet, const Drift& drift, const Species* species, Weight outline) {
   if (isOffWindow(sheet, drift)) return;  // its outline is costly to find
   PaperPath path = look(outline, Wash::Drift);
-  path.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  path.colour = washColour(species);
   for (const Polygon& part : outlineOf(drift)) addPolygon(sheet, part, path);
 }
 

@@ -44,5 +44,13 @@ TEST(Oklab, GoesThereAndBack) {
       }
 }
 
+TEST(Oklab, OnlyWhatIsNearlyWhiteIsLostOnPaper) {
+  EXPECT_TRUE(lostOnPaper({255, 255, 255}));
+  EXPECT_TRUE(lostOnPaper({0xF4, 0xF1, 0xE4}));
+  EXPECT_FALSE(lostOnPaper({255, 255, 0}));  // as light (above), but yellow
+  EXPECT_FALSE(lostOnPaper({0xF2, 0xC8, 0xD8}));
+  EXPECT_FALSE(lostOnPaper({0xC0, 0xC0, 0xC0}));
+}
+
 }  // namespace
 }  // namespace tussock

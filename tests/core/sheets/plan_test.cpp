@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/catalog/oklab.h"
 #include "core/edit/draft.h"
 #include "tests/support/plan_reading.h"
 #include "tests/support/planted_yard.h"
@@ -81,6 +82,22 @@ TEST(Plan, TallerPlantsHaveHeavierOutlines) {
     if (path.colour == Rgb{0xB4, 0x8C, 0xCC}) tall = path.weight;  // 110 cm
   }
   EXPECT_GT(millimetres(tall), millimetres(low));
+}
+
+TEST(Plan, DriftsOfWhiteFlowersDoNotReadAsBarePaper) {
+  constexpr Rgb kWhite{0xF4, 0xF0, 0xF4};
+  const Plan plan = planOf(plantedYard());
+  int drifts = 0, white = 0;
+  for (const Sheet& sheet : plan.sheets) {
+    for (const PaperPath& path : itemsOf<PaperPath>(sheet))
+      if (path.wash == Wash::Drift) {
+        ++drifts;
+        EXPECT_FALSE(lostOnPaper(path.colour));
+      }
+    for (const PaperPlant& plant : itemsOf<PaperPlant>(sheet)) white += plant.colour == kWhite;
+  }
+  EXPECT_GT(drifts, 0);
+  EXPECT_GT(white, 0);  // the symbols keep the colour of the flowers
 }
 
 }  // namespace
