@@ -287,6 +287,7 @@ std::string valueOf(const Species& s, std::string_view field) {
   if (field == "layer_form") return std::string(wordOf(s.habit));
   if (field == "common_name") return s.commonName;
   if (field == "other_names") return joined(s.otherNames);
+  if (field == "common_name_es") return s.spanishName;
   return {};
 }
 
@@ -350,6 +351,16 @@ INSTANTIATE_TEST_SUITE_P(
                     Fact{"Asclepias tuberosa", "other_names", "butterfly milkweed", "PLF"},
                     Fact{"Verbena hastata", "other_names", "swamp verbena", "PLF"},
                     Fact{"Monarda fistulosa", "other_names", "bergamot;bee balm", "FOA"}));
+
+// Two floras, an encyclopedia and a nursery, each in Spanish.
+INSTANTIATE_TEST_SUITE_P(
+    SpanishNames, PublishedFact,
+    testing::Values(Fact{"Caltha palustris", "common_name_es", "hierba centella", "ASTN"},
+                    Fact{"Campanula rotundifolia", "common_name_es",
+                         "campanilla de hoja redondeada", "HVUIB"},
+                    Fact{"Juncus effusus", "common_name_es", "junco de esteras", "ESWP"},
+                    Fact{"Solidago speciosa", "common_name_es", "vara de oro", "ESWP"},
+                    Fact{"Panicum virgatum", "common_name_es", "pasto varilla", "SGR"}));
 
 }  // namespace
 }  // namespace tussock
