@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 #include "core/planting/ground.h"
 #include "core/planting/patterns.h"
@@ -24,13 +25,14 @@ Box boundsOfPlaces(const std::vector<Point>& places) {
 
 bool isNear(const std::vector<Point>& places, Point p, double metres) {
   return std::any_of(places.begin(), places.end(),
-                     [&](Point q) { return distance(p, q) < metres; });
+                     [&](Point q) { return squaredDistance(p, q) < metres * metres; });
 }
 
 bool isFree(const Ground& ground, Point p) {
-  return ground.holds(p) &&
-         std::none_of(ground.neighbours().begin(), ground.neighbours().end(),
-                      [p](const Neighbour& n) { return distance(p, n.at) < n.least; });
+  return ground.holds(p) && std::none_of(ground.neighbours().begin(), ground.neighbours().end(),
+                                         [p](const Neighbour& n) {
+                                           return squaredDistance(p, n.at) < n.least * n.least;
+                                         });
 }
 
 // The old places that are free, then the free ones about them. Along the ground.
@@ -58,15 +60,27 @@ Apart apartFor(const GrowRequest& request) {
           loose ? std::numeric_limits<double>::infinity() : s * kTouch};
 }
 
+std::vector<Point> fromNearest(Point start, const std::vector<Point>& places) {
+  std::vector<std::pair<double, std::size_t>> order;
+  order.reserve(places.size());
+  for (std::size_t i = 0; i < places.size(); ++i)
+    order.emplace_back(squaredDistance(places[i], start), i);
+  std::sort(order.begin(), order.end());
+  std::vector<Point> sorted;
+  sorted.reserve(places.size());
+  for (const auto& [unused, i] : order) sorted.push_back(places[i]);
+  return sorted;
+}
+
 // One place after the other, each the nearest to the first that the others leave.
-std::vector<Point> packedFrom(Point start, std::vector<Point> free, const Apart& apart,
+std::vector<Point> packedFrom(Point start, const std::vector<Point>& places, const Apart& apart,
                               std::size_t count) {
-  std::stable_sort(free.begin(), free.end(), [start](Point a, Point b) {
-    return squaredDistance(a, start) < squaredDistance(b, start);
-  });
+  std::vector<Point> free = fromNearest(start, places);
   std::vector<Point> taken{start};
   while (taken.size() < count) {
-    std::erase_if(free, [&](Point p) { return distance(p, taken.back()) < apart.least; });
+    std::erase_if(free, [&](Point p) {
+      return squaredDistance(p, taken.back()) < apart.least * apart.least;
+    });
     const auto next = std::find_if(free.begin(), free.end(),
                                    [&](Point p) { return isNear(taken, p, apart.most); });
     if (next == free.end()) break;
@@ -90,11 +104,11 @@ std::vector<Point> placesOnOwnGround(const Yard& yard, const GrowRequest& reques
   std::vector<Point> stood;
   for (const Point p : old) stood.push_back(ground.slope().onGround(p));
   const std::vector<Point> free = freePlaces(ground, stood, s);
+  const auto count = static_cast<std::size_t>(request.count);
   std::vector<Point> best;
   const std::size_t step = std::max<std::size_t>(1, free.size() / kStarts);
-  for (std::size_t i = 0; i < free.size(); i += step) {
-    std::vector<Point> next =
-        packedFrom(free[i], free, apartFor(request), static_cast<std::size_t>(request.count));
+  for (std::size_t i = 0; i < free.size() && best.size() < count; i += step) {
+    std::vector<Point> next = packedFrom(free[i], free, apartFor(request), count);
     if (next.size() > best.size()) best = std::move(next);
   }
   for (Point& place : best) place = ground.slope().onPlan(place);
