@@ -11,6 +11,7 @@
 #include "core/checks/describe.h"
 #include "core/checks/kept_findings.h"
 #include "core/checks/left_findings.h"
+#include "core/checks/share_excess.h"
 #include "core/checks/thresholds.h"
 #include "core/checks/wording.h"
 
@@ -18,12 +19,23 @@ namespace tussock {
 
 namespace {
 
-double costOf(const Finding& finding) {
+// `over`: what is measured over what is asked, as a share of it.
+double costOf(const Finding& finding, double over) {
   const double weight = finding.severity == Severity::Alert     ? 4.0
                         : finding.severity == Severity::Caution ? 2.0
                                                                 : 1.0;
-  const double over = finding.required > 0.0 ? finding.measured / finding.required - 1.0 : 0.0;
   return weight * (1.0 + 0.5 * std::clamp(over, 0.0, 1.0));
+}
+
+double overOf(const Finding& finding) {
+  return finding.required > 0.0 ? finding.measured / finding.required - 1.0 : 0.0;
+}
+
+std::optional<Rank> rankOf(CheckId check) {
+  if (check == CheckId::SpeciesShare) return Rank::Species;
+  if (check == CheckId::GenusShare) return Rank::Genus;
+  if (check == CheckId::FamilyShare) return Rank::Family;
+  return std::nullopt;
 }
 
 // Findings of the checks as a verdict; what was found in one bed is kept for the next look.
@@ -35,22 +47,46 @@ class Judge {
   FillVerdict operator()(const Yard& yard) {
     const auto findings = kept_.run(yard, facts_, sun_);
     FillVerdict verdict;
-    std::set<Id<Drift>> concerned;
+    std::vector<std::set<Id<Drift>>> concerned;
     std::map<Id<Plant>, Id<Drift>> owner;
     for (const Finding& finding : findings.value()) {
-      verdict.cost += costOf(finding);
-      for (const ObjectRef ref : finding.subjects)
-        if (const auto drift = idIf<Drift>(ref)) concerned.insert(*drift);
-      if (!finding.subjects.empty() || finding.plants.empty()) continue;
-      if (owner.empty()) owner = owners(yard);
-      for (const Id<Plant> plant : finding.plants)
-        if (const auto at = owner.find(plant); at != owner.end()) concerned.insert(at->second);
+      if (const auto rank = rankOf(finding.check)) {
+        ShareExcess excess = shareExcess(yard, facts_, *rank, finding.required);
+        verdict.cost += costOf(finding, excess.over);
+        concerned.push_back(std::move(excess.drifts));
+        continue;
+      }
+      verdict.cost += costOf(finding, overOf(finding));
+      concerned.push_back(concernedBy(finding, yard, owner));
     }
-    verdict.concerned.assign(concerned.begin(), concerned.end());
+    verdict.concerned = fewestFirst(std::move(concerned));
     return verdict;
   }
 
  private:
+  static std::set<Id<Drift>> concernedBy(const Finding& finding, const Yard& yard,
+                                         std::map<Id<Plant>, Id<Drift>>& owner) {
+    std::set<Id<Drift>> drifts;
+    for (const ObjectRef ref : finding.subjects)
+      if (const auto drift = idIf<Drift>(ref)) drifts.insert(*drift);
+    if (!finding.subjects.empty() || finding.plants.empty()) return drifts;
+    if (owner.empty()) owner = owners(yard);
+    for (const Id<Plant> plant : finding.plants)
+      if (const auto at = owner.find(plant); at != owner.end()) drifts.insert(at->second);
+    return drifts;
+  }
+  // What is found about two drifts is mended by changing one of the two; what is found about dozens
+  // may have to wait.
+  static std::vector<Id<Drift>> fewestFirst(std::vector<std::set<Id<Drift>>> concerned) {
+    std::stable_sort(concerned.begin(), concerned.end(),
+                     [](const auto& a, const auto& b) { return a.size() < b.size(); });
+    std::vector<Id<Drift>> drifts;
+    std::set<Id<Drift>> told;
+    for (const auto& ofOne : concerned)
+      for (const Id<Drift> drift : ofOne)
+        if (told.insert(drift).second) drifts.push_back(drift);
+    return drifts;
+  }
   static std::map<Id<Plant>, Id<Drift>> owners(const Yard& yard) {
     std::map<Id<Plant>, Id<Drift>> owner;
     for (const Drift& drift : yard.drifts)

@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/checks/share_excess.h"
 #include "tests/support/run_check.h"
 
 namespace tussock {
@@ -96,6 +97,29 @@ TEST(FamilyShare, AddsUpTheGeneraOfAFamily) {  // 44 of 143; the strangers' fami
 
 TEST(FamilyShare, ExactlyThreeTenthsPasses) {  // 33 of 110
   EXPECT_TRUE(found(CheckId::FamilyShare, mixed(kConeflower, 33, 7)).empty());
+}
+
+TEST(ShareExcess, SumsWhatEachHasOverTheLimit) {  // 20 and 20 of 139, a tenth is asked
+  const auto yard = mixed(kBergamot, 20, 9).drift(kConeflower, row(20, 0.1, {1.0, 9.5}));
+  const Yard two = yard.build();
+  const ShareExcess excess = shareExcess(two, tinyCatalogue(), Rank::Species, 0.1);
+  EXPECT_NEAR(excess.over, 2.0 * (20.0 / 139.0 - 0.1) / 0.1, 1e-12);
+  EXPECT_EQ(excess.drifts.size(), 2U);
+}
+
+TEST(ShareExcess, GrowsLessWhenOneOfTwoAlikeDoes) {
+  const auto over = [](int plants) {
+    const auto yard = mixed(kBergamot, 20, 9).drift(kConeflower, row(plants, 0.1, {1.0, 9.5}));
+    return shareExcess(yard.build(), tinyCatalogue(), Rank::Species, 0.1).over;
+  };
+  EXPECT_LT(over(18), over(20));
+  EXPECT_NEAR(over(13), (20.0 / 132.0 - 0.1) / 0.1, 1e-12);  // 13 of 132 are less than a tenth
+}
+
+TEST(ShareExcess, OfAFamilyThatIsNotKnownIsNone) {
+  const Yard yard = mixed("Genus0 other", 60, 9).build();
+  EXPECT_EQ(shareExcess(yard, tinyCatalogue(), Rank::Family, 0.3).over, 0.0);
+  EXPECT_GT(shareExcess(yard, tinyCatalogue(), Rank::Species, 0.1).over, 0.0);
 }
 
 }  // namespace
