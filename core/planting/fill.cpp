@@ -208,7 +208,7 @@ class Filling {
     };
     const std::size_t plants = 1 + plantsIn(drifts);
     // Each try looks at the whole bed.
-    const int tries = static_cast<int>(std::clamp<std::size_t>(800'000 / plants, 60, 800));
+    const int tries = static_cast<int>(std::clamp<std::size_t>(1'600'000 / plants, 60, 800));
     const auto regroup = [&](const Yard& yard) {
       Chance chance(seedFor(request_.seed, 50));
       return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits, wildness_},

@@ -24,12 +24,15 @@ class Exchange {
 
   PlantingWorth run() {
     if (verdict_.cost > 0.0 && task_.regrouped && !spent()) (void)tryYard(task_.regrouped(yard_));
-    // What moves no plant comes first: it costs least.
-    const bool done = takeTurns(offerAlike) && takeTurns(offerRegrown);
+    bool done = true;
+    for (const Offer offer : {offerOthers, offerFewer, offerPartners, offerRegrown})
+      done = done && takeTurns(offer);
     return {worth(), verdict_.cost, !done, takers_};
   }
 
  private:
+  using Offer = bool (*)(const TradeRequest&, const Drift&, const TakeTrade&);
+
   [[nodiscard]] double worth() const { return score_ - kVerdictWeight * verdict_.cost; }
   [[nodiscard]] bool spent() const { return tries_ >= task_.mostTries || watch_.halt(); }
   [[nodiscard]] bool isMine(Id<Drift> id) const {
@@ -38,9 +41,11 @@ class Exchange {
 
   // Each drift that something is found about gets its turn, again and again while something is
   // gained; false when not every turn was taken.
-  bool takeTurns(bool (*offer)(const TradeRequest&, const Drift&, const TakeTrade&)) {
-    const std::function<bool()> enough = [this] { return spent(); };
-    const TradeRequest request{task_.kinds, mine_, yard_, task_.keepAll, enough};
+  bool takeTurns(Offer offer) {
+    const std::function<bool()> mayPlant = [this] {
+      return !spent() && planted_++ < task_.mostTries;
+    };
+    const TradeRequest request{task_.kinds, mine_, yard_, task_.keepAll, mayPlant};
     const TakeTrade take = [this](const std::vector<Drift>& changed) { return tryWith(changed); };
     for (bool gained = true; gained && verdict_.cost > 0.0;) {
       gained = false;
@@ -62,6 +67,12 @@ class Exchange {
     for (const Drift& drift : changed) next.drifts = next.drifts.with(drift);
     return tryYard(std::move(next));
   }
+  // What the score may lose for so much less that is found. A share a little too large comes down
+  // by a pair at a time, of which each hardly counts.
+  static double mayCost(double less) {
+    constexpr double kSmallStep = 0.0005, kPatience = 10.0;
+    return kVerdictWeight * std::max(less, std::min(kPatience * less, kSmallStep / kVerdictWeight));
+  }
   bool tryYard(Yard next) {
     if (!held_.keptBy(next)) return false;
     ++tries_;
@@ -69,7 +80,7 @@ class Exchange {
     FillVerdict verdict = task_.judge(next);
     if (verdict.cost >= verdict_.cost - 1e-9) return false;
     const double score = task_.score(next);
-    if (score - kVerdictWeight * verdict.cost <= worth() + 1e-9) return false;
+    if (score_ - score >= mayCost(verdict_.cost - verdict.cost) - 1e-9) return false;
     for (const Id<Drift> id : mine_)
       if (const Drift* drift = next.drifts.find(id);
           drift != nullptr && yard_.drifts.find(id)->species != drift->species)
@@ -86,6 +97,7 @@ class Exchange {
   FillVerdict verdict_;
   double score_;
   int tries_ = 0;
+  int planted_ = 0;  // drifts, to see how they would be
   std::set<std::string> takers_;
 };
 

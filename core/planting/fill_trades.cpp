@@ -50,17 +50,6 @@ GrowRequest withoutPair(const Drift& drift) {
   return request;
 }
 
-// Where there are a few plants too many of a species, a pair goes from the end of a drift.
-bool offerFewer(Drift drift, const TakeTrade& take) {
-  constexpr std::size_t kLeast = 5;
-  if (drift.plants.size() < kLeast) return false;
-  std::vector<Plant> plants;
-  for (const std::size_t i : shrunk(withoutPair(drift), positionsOf(drift)))
-    plants.push_back(drift.plants[i]);
-  drift.plants = std::move(plants);
-  return inOnePiece(positionsOf(drift), drift.spacing) && take({drift});
-}
-
 bool mayRegrow(const Drift& drift, const FillKind& kind) {
   return !kind.matrix && drift.pattern != Pattern::Matrix && !sameSpacing(drift, kind.spacing) &&
          kind.species->botanicalName != drift.species;
@@ -74,6 +63,7 @@ bool offerGround(const TradeRequest& request, const Drift& one, const Drift& oth
   if (ofOne == nullptr || ofOther == nullptr || !mayRegrow(one, *ofOther) ||
       !mayRegrow(other, *ofOne))
     return false;
+  if (!request.mayPlant()) return false;
   const auto first = regrownAs(request.yard, one, *ofOther);
   if (!first) return false;
   Yard half = request.yard;
@@ -84,13 +74,28 @@ bool offerGround(const TradeRequest& request, const Drift& one, const Drift& oth
 
 }  // namespace
 
-bool offerAlike(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
-  const bool spare = isSpare(request, drift);
+bool offerOthers(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
+  if (!isSpare(request, drift)) return false;
   for (const FillKind& kind : request.kinds)
-    if (spare && sameSpacing(drift, kind.spacing) && !kind.matrix &&
+    if (sameSpacing(drift, kind.spacing) && !kind.matrix &&
         kind.species->botanicalName != drift.species &&
         take({asSpecies(drift, kind.species->botanicalName)}))
       return true;
+  return false;
+}
+
+// Where there are a few plants too many of a species, a pair goes from the end of a drift.
+bool offerFewer(const TradeRequest&, const Drift& drift, const TakeTrade& take) {
+  constexpr std::size_t kLeast = 5;
+  if (drift.plants.size() < kLeast) return false;
+  Drift fewer = drift;
+  fewer.plants.clear();
+  for (const std::size_t i : shrunk(withoutPair(drift), positionsOf(drift)))
+    fewer.plants.push_back(drift.plants[i]);
+  return inOnePiece(positionsOf(fewer), fewer.spacing) && take({fewer});
+}
+
+bool offerPartners(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
   for (const Id<Drift> id : request.mine) {
     const Drift* other = request.yard.drifts.find(id);
     if (other == nullptr || id == drift.id || other->layer != drift.layer ||
@@ -99,20 +104,21 @@ bool offerAlike(const TradeRequest& request, const Drift& drift, const TakeTrade
       continue;
     if (take({asSpecies(drift, other->species), asSpecies(*other, drift.species)})) return true;
   }
-  return offerFewer(drift, take);
+  return false;
 }
 
 bool offerRegrown(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
   if (drift.layer != Layer::Main) return false;
   const bool spare = isSpare(request, drift);
   for (const FillKind& kind : request.kinds) {
-    if (!spare || request.enough() || !mayRegrow(drift, kind)) continue;
+    if (!spare || !mayRegrow(drift, kind)) continue;
+    if (!request.mayPlant()) return false;
     const auto next = regrownAs(request.yard, drift, kind);
     if (next && take({*next})) return true;
   }
   for (const Id<Drift> id : request.mine) {
     const Drift* other = request.yard.drifts.find(id);
-    if (request.enough() || other == nullptr || other->layer != drift.layer) continue;
+    if (other == nullptr || other->layer != drift.layer) continue;
     if (offerGround(request, drift, *other, take)) return true;
   }
   return false;

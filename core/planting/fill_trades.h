@@ -12,19 +12,22 @@
 namespace tussock {
 
 struct TradeRequest {
-  const std::vector<FillKind>& kinds;   // what may be planted
-  const std::vector<Id<Drift>>& mine;   // drifts that may change
-  const Yard& yard;                     // the planting that stays as it is until a trade is taken
-  bool keepAll = false;                 // no kind may lose its last drift
-  const std::function<bool()>& enough;  // no more trades are to be made up
+  const std::vector<FillKind>& kinds;  // what may be planted
+  const std::vector<Id<Drift>>& mine;  // drifts that may change
+  const Yard& yard;                    // the planting that stays as it is until a trade is taken
+  bool keepAll = false;                // no kind may lose its last drift
+  // Asked before a drift is planted anew to be offered; false when that was done often enough.
+  const std::function<bool()>& mayPlant;
 };
 // Takes the changed drifts or does not. The yard may have changed once a trade is taken.
 using TakeTrade = std::function<bool(const std::vector<Drift>&)>;
 
-// Offers trades until one is taken; false when none was. The first moves no plant but takes a pair
-// at most; the second plants species that stand closer or wider on the same ground, and so costs
-// much more.
-bool offerAlike(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
+// Each offers trades until one is taken; false when none was. From what costs least to what costs
+// most: another species of the same spacing; a pair less; a trade with a drift of the same spacing;
+// species that stand closer or wider, planted anew on the same ground.
+bool offerOthers(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
+bool offerFewer(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
+bool offerPartners(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 bool offerRegrown(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 
 }  // namespace tussock
