@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/fact_figures.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -9,6 +10,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/search.h"
+#include "core/catalog/species_row.h"
 #include "core/catalog/week_range.h"
 
 namespace tussock {
@@ -75,7 +77,21 @@ std::string shownSize(std::string_view centimetres, UnitSystem units) {
   return value ? formatPlantSize(Length::centimetres(*value), units) : std::string(centimetres);
 }
 
+bool isNegative(std::string_view typed) {
+  for (const std::string_view sign : {"-", "\u2212"})
+    if (typed.starts_with(sign)) {
+      typed.remove_prefix(sign.size());
+      typed.remove_prefix(std::min(typed.find_first_not_of(' '), typed.size()));
+      return !typed.empty() && (typed[0] == '.' || (typed[0] >= '0' && typed[0] <= '9'));
+    }
+  return false;
+}
+
 TypedFact readSize(std::string_view typed, UnitSystem units, Length most) {
+  if (isNegative(typed))
+    return {{},
+            fmt::format("Write a size from {} to {}; it must not be negative.",
+                        formatLength(kSmallest, units), formatLength(most, units))};
   const auto read = parseLength(typed, UnitSystem::Metres);
   if (!read || read != parseLength(typed, UnitSystem::FeetInches))
     return {{},
@@ -96,6 +112,8 @@ std::string shownMonth(std::string_view number) {
 }
 
 TypedFact readMonth(std::string_view typed) {
+  if (isNegative(typed))
+    return {{}, "Write a month by its name, such as June; it must not be negative."};
   const auto words = searchWords(typed);
   if (words.size() == 1) {
     if (const int month = monthNamed(words.front()); month > 0) return {std::to_string(month), {}};
@@ -112,6 +130,7 @@ std::string shownWeek(std::string_view number) {
 }
 
 TypedFact readWeek(std::string_view typed) {
+  if (isNegative(typed)) return {{}, "Write a week from 1 to 52; it must not be negative."};
   auto words = searchWords(typed);
   if (const auto week = weekOfDay(words)) return {std::to_string(*week), {}};
   if (!words.empty() && words.front() == "week") words.erase(words.begin());
@@ -129,6 +148,12 @@ std::string shownSeeds(std::string_view perGram, UnitSystem units) {
 }
 
 TypedFact readSeeds(std::string_view typed) {
+  if (isNegative(typed))
+    return {
+        {},
+        fmt::format("Write how many seeds are in a gram, from {:g} to {:.0f}, or in an ounce; they "
+                    "must not be negative.",
+                    kFewestSeeds, kMostSeeds)};
   const std::size_t end = std::min(typed.find_first_not_of("0123456789."), typed.size());
   const auto number = numberFrom<double>(typed.substr(0, end));
   auto words = searchWords(typed.substr(end));

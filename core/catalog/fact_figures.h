@@ -7,6 +7,9 @@
 
 namespace tussock {
 
+// A number with a minus before it, whatever its unit.
+[[nodiscard]] bool isNegative(std::string_view typed);
+
 // Centimetres of the table. A figure without a unit is refused: it could be inches or feet.
 [[nodiscard]] std::string shownSize(std::string_view centimetres, UnitSystem units);
 [[nodiscard]] TypedFact readSize(std::string_view typed, UnitSystem units, Length most);

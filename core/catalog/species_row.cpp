@@ -190,7 +190,7 @@ void readSowing(RowCells& cells, Species& species) {
   sowing.coldMoistDays = cells.whole("stratification_days_cold_moist", 0, kLongestDays);
   sowing.warmDaysFirst = cells.whole("warm_first_days", 0, kLongestDays);
   sowing.needsLight = cells.word("light_to_germinate", Answer::Unknown);
-  sowing.seedsPerGram = cells.number("seeds_per_gram", 0.001, 1e6);
+  sowing.seedsPerGram = cells.number("seeds_per_gram", kFewestSeeds, kMostSeeds);
   sowing.germinationLow = cells.whole("germination_min_pct", 0, 100);
   sowing.germinationHigh = cells.whole("germination_max_pct", 0, 100);
   checkEnds(cells, "germination_min_pct", sowing.germinationLow, "germination_max_pct",

@@ -77,6 +77,9 @@ inline constexpr std::array<std::string_view, 57> kPlantColumns{"botanical_name"
 // The largest sizes that a table may give, in centimetres: a tall vine or tree.
 inline constexpr double kTallestPlant = 6000.0;
 inline constexpr double kWidestPlant = 3000.0;
+// Seeds in a gram: from coconuts to orchids, with room to spare (common practice).
+inline constexpr double kFewestSeeds = 0.001;
+inline constexpr double kMostSeeds = 1e6;
 
 // Where each column stands in the rows of a table.
 using ColumnPlaces = std::map<std::string, std::size_t, std::less<>>;

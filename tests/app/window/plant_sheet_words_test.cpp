@@ -54,6 +54,16 @@ TEST_F(PlantSheetWords, OfAValueChosenWithinAToleranceItIsSaidSo) {
   EXPECT_TRUE(tip.contains(QStringLiteral("the range of heights meets"))) << qPrintable(tip);
 }
 
+TEST_F(PlantSheetWords, ANegativeSizeIsSaidToBeNegative) {
+  type("spacing_cm", QStringLiteral("-5"));
+  const auto* line = field("spacing_cm");
+  bool said = false;
+  for (const QLabel* label : window->findChildren<QLabel*>())
+    said = said || (label->isVisible() && label->text().contains(QStringLiteral("not be negative")));
+  EXPECT_TRUE(said);
+  EXPECT_EQ(line->text(), QStringLiteral("-5")) << "to be mended";
+}
+
 // Over the New Year flowers last half a year at most: from June to March is refused.
 TEST_F(PlantSheetWords, ARefusalIsInTheWordsOfTheFieldsAndUndoTakesItAway) {
   type("bloom_end_month", QStringLiteral("may"));

@@ -86,6 +86,19 @@ TEST(FactWords, CountSeedsInAnOunceOrAGram) {
   EXPECT_THAT(read("seeds_per_gram", "300").trouble, HasSubstr("gram or an ounce"));
 }
 
+TEST(FactWords, OfANegativeFigureItIsSaidThatItIsNegativeAndWhatMayBe) {
+  for (const char* typed : {"-5", "-5 cm", "\u22125", "- 2 ft"}) {
+    const TypedFact size = read("spacing_cm", typed);
+    EXPECT_EQ(size.value, "") << typed;
+    EXPECT_THAT(size.trouble, AllOf(HasSubstr("not be negative"), HasSubstr("98' 5\"")))
+        << typed << ": 30 m are 98 feet and 5 inches";
+  }
+  EXPECT_THAT(readFact("spread_cm", "-5", kMetric).trouble, HasSubstr("to 30.00 m"));
+  EXPECT_THAT(read("seeds_per_gram", "-5 in a gram").trouble, HasSubstr("not be negative"));
+  EXPECT_THAT(read("bloom_start_week", "-5").trouble, HasSubstr("from 1 to 52")) << "not week 5";
+  EXPECT_THAT(read("bloom_start_month", "-5").trouble, HasSubstr("not be negative")) << "not May";
+}
+
 TEST(FactWords, TellWeeksWithTheDayTheyBeginOn) {
   EXPECT_EQ(shownFact("up_by_week", "18", kFeet), "week 18, from 30 April");
   for (const char* typed : {"18", "week 18", "week 18, from 30 April", "30 April", "April 30"})
