@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 #include <numeric>
+#include <utility>
 
 #include "core/catalog/season_weeks.h"
 
@@ -109,7 +109,7 @@ void dropDoubles(Marks& marks) {
 Marks marksOf(const Species& species, Hemisphere where) {
   Marks marks;
   if (species.height() >= kTall) mark(marks, "tall");
-  if (species.height() <= kLow) mark(marks, "low");
+  if (species.height() <= kLow) mark(marks, "low"), mark(marks, "short");
   if (species.winterLeaf == WinterLeaf::Evergreen) mark(marks, "evergreen");
   markNeeds(marks, species);
   markSeasons(marks, species, where);
@@ -184,14 +184,14 @@ std::vector<std::string> searchWords(std::string_view text) {
 SearchIndex::SearchIndex(const std::vector<Species>& species, Hemisphere where)
     : size_(species.size()) {
   ByWord words, joined, marks;
-  const auto note = [](ByWord& by, const std::string& word, const Posting& posting) {
-    auto& postings = by[word];
+  const auto note = [](ByWord& by, std::string word, const Posting& posting) {
+    auto& postings = by[std::move(word)];
     if (postings.empty() || postings.back().species != posting.species) postings.push_back(posting);
   };
   for (std::uint32_t i = 0; i < species.size(); ++i) {
-    for (const auto& [word, place] : wordsOf(species[i])) note(words, word, {i, place});
-    for (const std::string& word : joinedWordsOf(species[i])) note(joined, word, {i, kName});
-    for (const std::string& word : marksOf(species[i], where)) note(marks, word, {i, kRest});
+    for (auto& [word, place] : wordsOf(species[i])) note(words, std::move(word), {i, place});
+    for (std::string& word : joinedWordsOf(species[i])) note(joined, std::move(word), {i, kName});
+    for (std::string& word : marksOf(species[i], where)) note(marks, std::move(word), {i, kRest});
   }
   words_ = inOrder(std::move(words));
   joined_ = inOrder(std::move(joined));
@@ -202,6 +202,7 @@ std::vector<SearchIndex::Entry> SearchIndex::inOrder(ByWord words) {
   std::vector<Entry> entries;
   entries.reserve(words.size());
   for (auto& [word, postings] : words) entries.push_back({word, std::move(postings)});
+  std::ranges::sort(entries, {}, &Entry::word);
   return entries;
 }
 

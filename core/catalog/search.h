@@ -3,9 +3,9 @@
 #pragma once
 
 #include <cstdint>
-#include <map>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/catalog/species.h"
@@ -39,7 +39,7 @@ class SearchIndex {
   };
   using Scores = std::vector<std::uint8_t>;
 
-  using ByWord = std::map<std::string, std::vector<Posting>>;
+  using ByWord = std::unordered_map<std::string, std::vector<Posting>>;
   static std::vector<Entry> inOrder(ByWord words);
   static void takeStarts(const std::vector<Entry>& entries, const std::string& word,
                          Scores& scores);

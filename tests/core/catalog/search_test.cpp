@@ -106,6 +106,22 @@ TEST(Search, LowIsNotFoundInYellow) {
   EXPECT_THAT(names, Not(Contains("Silphium perfoliatum")));
 }
 
+// Both are said of the same heights (common practice).
+TEST(Search, ShortIsAsLowIs) {
+  const auto sorted = [](std::vector<std::string> names) {
+    std::sort(names.begin(), names.end());
+    return names;
+  };
+  EXPECT_THAT(sorted(found("short")), testing::IsSupersetOf(found("low")));
+  for (const std::string& name : found("short fern"))
+    EXPECT_THAT(found("low fern"), Contains(name));
+  const std::vector<std::string> names = found("short");
+  ASSERT_GT(names.size(), 10u);
+  EXPECT_THAT(std::vector(names.begin(), names.begin() + 2),
+              ElementsAre("Pycnanthemum muticum", "Symphyotrichum shortii"))
+      << "short-toothed mountain mint, and Short's aster: names go before what a plant is";
+}
+
 TEST(Search, PutsTheGenusFirst) {
   EXPECT_EQ(found("phlox").front(), "Phlox divaricata");
   EXPECT_GT(found("grass dry sun").size(), 3u);
