@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QPainter>
+#include <QThreadPool>
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
@@ -65,7 +66,10 @@ void BenchPanel::connectDocument() {
   connect(&document_, &Document::factsChanged, this, &BenchPanel::takeFacts);
   connect(&document_, &Document::opened, this, &BenchPanel::takeFacts);
   connect(&document_, &Document::opened, this, another);
-  connect(&document_, &Document::changed, this, &BenchPanel::refresh);
+  connect(&document_, &Document::changed, this, [this] {
+    if (offeredFor() != offered_) takeFacts();
+    refresh();
+  });
   connect(&document_, &Document::selectionChanged, this, another);
   connect(&document_, &Document::sunMapChanged, this, &BenchPanel::refresh);
 }
@@ -79,10 +83,17 @@ void BenchPanel::connectCards() {
   connect(cards_, &CardStrip::factsWanted, this, &BenchPanel::factsWanted);
 }
 
-void BenchPanel::takeFacts() {
+std::pair<std::string, UnitSystem> BenchPanel::offeredFor() const {
   const Settings& settings = document_.yard().settings;
-  filters_->offer(document_.facts(), settings.state, settings.units);
+  return {settings.state, settings.units};
+}
+
+void BenchPanel::takeFacts() {
+  offered_ = offeredFor();
+  filters_->offer(document_.facts(), offered_.first, offered_.second);
   planted_.reset();  // it points into the facts of before
+  // The index of a search is made when first asked for: before the first key, that is here.
+  QThreadPool::globalInstance()->start([facts = document_.facts()] { (void)facts.search({}); });
 }
 
 void BenchPanel::showList(bool shown) {

@@ -54,6 +54,8 @@ class BenchPanel : public QWidget {
   void connectDocument();
   void refresh();
   void takeFacts();
+  // What of the settings the filters speak of: the state and the units.
+  [[nodiscard]] std::pair<std::string, UnitSystem> offeredFor() const;
   void keepDeer(DeerAbout about);
   [[nodiscard]] const Bed* selectedBed() const;
   // The place asked about, with what is planted there now.
@@ -71,6 +73,7 @@ class BenchPanel : public QWidget {
   CompareDesk* compare_;
   std::optional<Point> point_;
   // What was planted when the bed or point was chosen: cards keep their order while one plants.
+  std::pair<std::string, UnitSystem> offered_;
   std::optional<std::vector<Portion>> planted_;
   std::vector<Ranked> shown_;
 };

@@ -50,6 +50,25 @@ TEST_F(BenchTest, ShowsEverySpeciesAtFirst) {
   EXPECT_EQ(count(), QStringLiteral("4 species"));
 }
 
+// 4 ft are 1.22 m, as 1 ft is 0.3048 m.
+TEST_F(BenchTest, HeightsAreInTheUnitsOfTheYardAndFollowThem) {
+  const auto* heights = panel.findChild<QComboBox*>(QStringLiteral("bench-height"));
+  const auto setUnits = [&](UnitSystem units) {
+    Draft draft(document.yard());
+    Settings settings = draft.yard().settings;
+    settings.units = units;
+    draft.put(settings);
+    ASSERT_TRUE(document.commit(draft.finish("Change units")));
+  };
+  setUnits(UnitSystem::Metres);
+  EXPECT_GE(heights->findText(QStringLiteral("Up to 1.22 m")), 0);
+  choose("bench-height", QStringLiteral("Up to 1.22 m"));
+  const QStringList shown = names();
+  setUnits(UnitSystem::FeetInches);
+  EXPECT_EQ(heights->currentText(), QStringLiteral("Up to 4' 0\""));
+  EXPECT_EQ(names(), shown);
+}
+
 TEST_F(BenchTest, TypingNarrowsTheCardsAndEscapeBringsThemBack) {
   QTest::keyClicks(panel.searchField(), QStringLiteral("bluestem"));
   EXPECT_EQ(names(), QStringList{QStringLiteral("Schizachyrium scoparium")});
