@@ -68,11 +68,15 @@ void tellFindings(const Substitute& one, std::ostream& out) {
 }
 
 void printText(const std::vector<Substitute>& found, UnitSystem units, std::ostream& out) {
+  if (!found.empty())
+    out << "In order of points: likeness in height, weeks in flower, form, colour, sun, moisture "
+           "and "
+           "spacing, 0 to 100, less 40 times the share of the ground left bare.\n";
   for (const Substitute& one : found) {
-    out << fmt::format("{} ({}): {:.0f} of 100 alike; {} in place of {}\n",
-                       one.species->botanicalName, one.species->commonName, one.likeness,
-                       counted(static_cast<std::size_t>(plantsAfter(one.done)), "plant"),
-                       plantsBefore(one.done));
+    out << fmt::format(
+        "{} ({}): {:.0f} points, {:.0f} alike; {} in place of {}\n", one.species->botanicalName,
+        one.species->commonName, one.points, one.likeness,
+        counted(static_cast<std::size_t>(plantsAfter(one.done)), "plant"), plantsBefore(one.done));
     tellGround(one.done, units, out);
     if (!one.differences.empty())
       out << fmt::format("  other: {}\n", fmt::join(one.differences, "; "));
@@ -144,7 +148,11 @@ void addSubstitute(CLI::App& app, Action& chosen) {
   command->add_option("--species", options->species, "The one that cannot be had")->required();
   auto* with = command->add_option("--with", options->with,
                                    "Put this one in the place of its drifts, in one edit");
-  command->add_option("--count", options->count, "So many at most, the most alike first")
+  command
+      ->add_option(
+          "--count", options->count,
+          "So many at most, those with the most points first: likeness, less what they would "
+          "leave bare")
       ->check(CLI::PositiveNumber)
       ->excludes(with);
   command->add_flag("--json", options->json, "One JSON document")->excludes(with);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Another species for one that cannot be had, on the command line.
+#include <algorithm>
 #include <sstream>
 
 #include <gmock/gmock.h>
@@ -61,6 +62,20 @@ TEST_F(SubstituteCommand, TellsTheMostAlikeAndHowManyEachWouldTake) {
   }
   EXPECT_GE(found[0].at("likeness").get<double>(), found[1].at("likeness").get<double>());
   EXPECT_EQ(driftIn(read(file)).species, "Monarda fistulosa") << "only told";
+}
+
+TEST_F(SubstituteCommand, SaysWhatTheOrderIsByAndGoesByIt) {
+  const std::string file = yardWithBergamot();
+  const std::string out = run({"substitute", file, "--species", "Monarda fistulosa"}).out;
+  EXPECT_THAT(out,
+              testing::StartsWith("In order of points: likeness in height, weeks in flower, "));
+  std::istringstream lines(out);
+  std::vector<double> points;
+  for (std::string line; std::getline(lines, line);)
+    if (const auto at = line.find(" points, "); at != std::string::npos && line[0] != ' ')
+      points.push_back(std::stod(line.substr(line.rfind(' ', at - 1))));
+  ASSERT_EQ(points.size(), 5u) << out;
+  EXPECT_TRUE(std::is_sorted(points.rbegin(), points.rend())) << out;
 }
 
 // Nine at 50 cm stand on 9 x 0.5² √3/2; the coneflower's own spacing of 45 cm takes 11 on that.
