@@ -24,7 +24,7 @@ PlantFacts plantsFor(const Yard& yard, Console& console) {
   OwnPlantsReading personal = readPersonalPlants(published);
   for (const CatalogueError& error : personal.errors) console.err << error.text() << '\n';
   PlantFacts plants(published);
-  plants.setPersonal(std::move(personal.plants));
+  plants.setPersonal(std::move(personal.plants), std::move(personal.species));
   plants.follow(yard);
   for (const CatalogueError& error : plants.faults()) console.err << error.text() << '\n';
   return plants;

@@ -126,8 +126,8 @@ PlantLayers Document::plantLayers() const {
   return state_->facts.layers(yard());
 }
 
-void Document::setPersonalPlants(std::vector<OwnSpecies> plants) {
-  state_->facts.setPersonal(std::move(plants));
+void Document::setPersonalPlants(std::vector<OwnSpecies> plants, std::vector<Species> read) {
+  state_->facts.setPersonal(std::move(plants), std::move(read));
   followFacts();
   if (!isOpen()) return;
   state_->analysis.request(yard(), facts());

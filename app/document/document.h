@@ -38,7 +38,7 @@ class Document : public QObject {
   // Published, personal and the yard's own, for editing plants.
   [[nodiscard]] PlantLayers plantLayers() const;
   // Own plants that hold in every yard; a yard that uses one carries it from then on.
-  void setPersonalPlants(std::vector<OwnSpecies> plants);
+  void setPersonalPlants(std::vector<OwnSpecies> plants, std::vector<Species> read = {});
   [[nodiscard]] IdSource& ids();
 
   // Writes a whole copy of the file, history too. Throws StoreError.

@@ -29,7 +29,7 @@ void PersonalCatalogue::takeYard() {
 std::vector<CatalogueError> PersonalCatalogue::load() {
   OwnPlantsReading read = readPersonalPlants(document_.plantLayers().published);
   plants_ = std::move(read.plants);
-  document_.setPersonalPlants(plants_);
+  document_.setPersonalPlants(plants_, std::move(read.species));
   return read.errors;
 }
 

@@ -8,9 +8,10 @@ namespace tussock {
 PlantFacts::PlantFacts(Catalogue published)
     : published_(std::move(published)), given_{published_} {}
 
-void PlantFacts::setPersonal(std::vector<OwnSpecies> personal) {
+void PlantFacts::setPersonal(std::vector<OwnSpecies> personal, std::vector<Species> read) {
   if (personal == personal_) return;
   personal_ = std::move(personal);
+  personalRead_ = std::move(read);
   personalIsNew_ = true;
 }
 
@@ -20,7 +21,7 @@ bool PlantFacts::follow(const Yard& yard) {
   if (own == yardsOwn_ && !personalIsNew_ && where == catalogue().hemisphere()) return false;
   yardsOwn_ = std::move(own);
   personalIsNew_ = false;
-  MergedPlants merged = mergePlants(layers(yard));
+  MergedPlants merged = mergePlants(layers(yard), personalRead_);
   faults_ = std::move(merged.errors);
   given_.push_back(std::move(merged.catalogue));
   return true;

@@ -14,7 +14,8 @@ class PlantFacts {
  public:
   explicit PlantFacts(Catalogue published);
 
-  void setPersonal(std::vector<OwnSpecies> personal);
+  // `read` has each of them over the published one, in their order; without it they are read anew.
+  void setPersonal(std::vector<OwnSpecies> personal, std::vector<Species> read = {});
   // True when the facts are others than before. Nothing is worked out where the yard's own plants
   // are as they were and it has not moved over the equator.
   bool follow(const Yard& yard);
@@ -27,6 +28,7 @@ class PlantFacts {
  private:
   Catalogue published_;
   std::vector<OwnSpecies> personal_;
+  std::vector<Species> personalRead_;  // one each, or none
   std::vector<OwnSpecies> yardsOwn_;
   bool personalIsNew_ = false;  // since it was last worked out
   std::vector<CatalogueError> faults_;

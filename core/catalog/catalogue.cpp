@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <map>
+#include <mutex>
+#include <optional>
 #include <utility>
 
 #include "core/catalog/search.h"
@@ -14,9 +16,11 @@ namespace {
 
 // In order of names, so that a name is found by halving.
 std::vector<Species> inOrder(std::vector<Species> species) {
-  std::stable_sort(species.begin(), species.end(), [](const Species& a, const Species& b) {
+  const auto before = [](const Species& a, const Species& b) {
     return a.botanicalName < b.botanicalName;
-  });
+  };
+  if (!std::is_sorted(species.begin(), species.end(), before))
+    std::stable_sort(species.begin(), species.end(), before);
   return species;
 }
 
@@ -44,25 +48,47 @@ std::string asOneWord(std::string_view name) {
 
 }  // namespace
 
-struct Catalogue::Index {
-  Index(const std::vector<Species>& species, Hemisphere where) : words(species, where) {
-    for (const Species& one : species) {
-      ++commonNames[searchWords(one.commonName)];
-      note(botanical, one.botanicalName, one);
-      note(common, one.commonName, one);
-      note(common, one.spanishName, one);
-      for (const std::string& name : one.otherNames) note(common, name, one);
-      for (const std::string& synonym : one.synonyms) {
-        note(botanical, synonym, one);
-        if (!bySynonym.try_emplace(synonym, &one).second) bySynonym[synonym] = nullptr;
+// Each is made when it is first asked for, by whichever thread: for many thousand plants that takes
+// longer than to read them, and most commands ask for neither.
+class Catalogue::Index {
+ public:
+  struct Names {
+    explicit Names(const std::vector<Species>& species) {
+      for (const Species& one : species) {
+        ++commonNames[searchWords(one.commonName)];
+        note(botanical, one.botanicalName, one);
+        note(common, one.commonName, one);
+        note(common, one.spanishName, one);
+        for (const std::string& name : one.otherNames) note(common, name, one);
+        for (const std::string& synonym : one.synonyms) {
+          note(botanical, synonym, one);
+          if (!bySynonym.try_emplace(synonym, &one).second) bySynonym[synonym] = nullptr;
+        }
       }
     }
+
+    std::map<std::string, const Species*, std::less<>> bySynonym;  // null where two claim the name
+    ByWords botanical, common;         // a name, synonym or Spanish name, however it is written
+    std::map<Words, int> commonNames;  // by their words
+  };
+
+  Index(const std::vector<Species>& species, Hemisphere where) : species_(species), where_(where) {}
+
+  [[nodiscard]] const SearchIndex& words() const {
+    std::call_once(wordsMade_, [this] { words_.emplace(species_, where_); });
+    return *words_;
+  }
+  [[nodiscard]] const Names& names() const {
+    std::call_once(namesMade_, [this] { names_.emplace(species_); });
+    return *names_;
   }
 
-  SearchIndex words;
-  std::map<std::string, const Species*, std::less<>> bySynonym;  // null where two claim the name
-  ByWords botanical, common;         // a name, synonym or Spanish name, however it is written
-  std::map<Words, int> commonNames;  // by their words
+ private:
+  const std::vector<Species>& species_;
+  Hemisphere where_;
+  mutable std::once_flag wordsMade_, namesMade_;
+  mutable std::optional<SearchIndex> words_;
+  mutable std::optional<Names> names_;
 };
 
 Catalogue::Catalogue() : Catalogue(std::vector<Species>{}) {}
@@ -89,17 +115,18 @@ const Species* Catalogue::find(std::string_view botanicalName) const {
 
 const Species* Catalogue::resolve(std::string_view name) const {
   if (const Species* species = find(name)) return species;
-  const auto at = index_->bySynonym.find(name);
-  return at == index_->bySynonym.end() ? nullptr : at->second;
+  const auto& synonyms = index_->names().bySynonym;
+  const auto at = synonyms.find(name);
+  return at == synonyms.end() ? nullptr : at->second;
 }
 
 std::vector<const Species*> Catalogue::named(std::string_view name) const {
   if (const Species* species = resolve(name)) return {species};
   const Words words = searchWords(name);
-  if (const auto at = index_->botanical.find(words); at != index_->botanical.end())
-    return at->second;
-  const auto at = index_->common.find(words);
-  if (at == index_->common.end()) return {};
+  const auto& names = index_->names();
+  if (const auto at = names.botanical.find(words); at != names.botanical.end()) return at->second;
+  const auto at = names.common.find(words);
+  if (at == names.common.end()) return {};
   if (at->second.size() == 1 && isButAnotherName(*at->second.front(), words))
     return calledAlike(name);
   return at->second;
@@ -120,13 +147,14 @@ std::vector<const Species*> Catalogue::calledAlike(std::string_view name) const 
 
 std::vector<const Species*> Catalogue::search(std::string_view words) const {
   std::vector<const Species*> result;
-  for (const std::size_t at : index_->words.find(words)) result.push_back(&(*species_)[at]);
+  for (const std::size_t at : index_->words().find(words)) result.push_back(&(*species_)[at]);
   return result;
 }
 
 bool Catalogue::sharesCommonName(const Species& species) const {
-  const auto at = index_->commonNames.find(searchWords(species.commonName));
-  return at != index_->commonNames.end() && at->second > 1;
+  const auto& names = index_->names().commonNames;
+  const auto at = names.find(searchWords(species.commonName));
+  return at != names.end() && at->second > 1;
 }
 
 std::string Catalogue::nameApart(const Species& species) const {

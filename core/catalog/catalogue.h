@@ -24,7 +24,7 @@ struct CatalogueError {
   [[nodiscard]] std::string text() const;  // "plants.csv, line 12, spacing_cm: '-3' is not ..."
 };
 
-// Cheap to copy: the species are shared.
+// Cheap to copy: the species are shared. It may be asked from several threads at once.
 class Catalogue {
  public:
   Catalogue();
@@ -54,7 +54,7 @@ class Catalogue {
   [[nodiscard]] std::string nameApart(const Species& species) const;
 
  private:
-  struct Index;
+  class Index;
 
   std::shared_ptr<const std::vector<Species>> species_;
   std::shared_ptr<const Index> index_;

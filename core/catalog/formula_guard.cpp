@@ -62,7 +62,12 @@ std::string guarded(std::string_view text) {
   return safe;
 }
 
+bool mayBeGuarded(std::string_view text) {
+  return text.find(kGuard) != std::string_view::npos;
+}
+
 std::string unguarded(std::string_view text) {
+  if (!mayBeGuarded(text)) return std::string(text);
   if (text.starts_with(kGuard) && runsAsFormula(withoutGuards(text))) text.remove_prefix(1);
   std::string plain;
   forEachCell(text, [&](std::string_view lead, std::string_view cell) {

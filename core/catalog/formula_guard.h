@@ -14,6 +14,8 @@ namespace tussock {
 // With an apostrophe before what would run, at the start and, as not all programs split at commas,
 // after semicolons, tabs and line ends; all else as it is.
 [[nodiscard]] std::string guarded(std::string_view text);
+// False for most texts, which are as they were given to `guarded`.
+[[nodiscard]] bool mayBeGuarded(std::string_view text);
 // What `guarded` was given.
 [[nodiscard]] std::string unguarded(std::string_view text);
 

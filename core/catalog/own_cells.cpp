@@ -1,49 +1,42 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/own_cells.h"
 
-#include <algorithm>
-
+#include "core/catalog/row_cells.h"
 #include "core/catalog/source_list.h"
 
 namespace tussock {
 
 OwnCells::OwnCells(const OwnSpecies& own) : own_(own) {
-  facts_.reserve(own.facts.size());
-  for (const OwnFact& fact : own.facts)
-    if (!fact.value.empty() && fact.column != "botanical_name") facts_.push_back(&fact);
-  const auto before = [](const OwnFact* a, const OwnFact* b) { return a->column < b->column; };
-  if (!std::is_sorted(facts_.begin(), facts_.end(), before))
-    std::stable_sort(facts_.begin(), facts_.end(), before);
-  std::reverse(facts_.begin(), facts_.end());
-  const auto same = [](const OwnFact* a, const OwnFact* b) { return a->column == b->column; };
-  facts_.erase(std::unique(facts_.begin(), facts_.end(), same), facts_.end());
-  std::reverse(facts_.begin(), facts_.end());
+  for (const OwnFact& fact : own.facts) {
+    if (fact.value.empty()) continue;
+    const std::size_t at = plantColumnAt(fact.column);
+    if (at < values_.size())
+      values_[at] = fact.value;
+    else
+      strange_.push_back(fact.column);
+  }
 }
 
 std::string_view OwnCells::text(std::string_view column) const {
   if (column == "botanical_name") return own_.botanicalName;
-  if (column == "sources") return {};
-  const auto at = std::lower_bound(
-      facts_.begin(), facts_.end(), column,
-      [](const OwnFact* fact, std::string_view name) { return fact->column < name; });
-  if (at != facts_.end() && (*at)->column == column) return (*at)->value;
-  return column == "genus" ? genusOf(own_.botanicalName) : std::string_view();
+  const std::size_t at = plantColumnAt(column);
+  if (at >= values_.size() || column == "sources") return {};
+  if (values_[at].empty() && column == "genus") return genusOf(own_.botanicalName);
+  return trimmedCell(values_[at]);
 }
 
-std::vector<std::string_view> OwnCells::columns() const {
-  std::vector<std::string_view> columns;
-  columns.reserve(facts_.size());
-  for (const OwnFact* fact : facts_)
-    if (fact->column != "sources") columns.push_back(fact->column);
-  return columns;
-}
-
-void OwnCells::addSources(std::vector<FactSource>& sources) const {
-  std::vector<FactSource> keys;
-  for (const OwnFact* fact : facts_)
-    if (fact->column == "sources") keys = sourcesFrom(fact->value).value_or(keys);
-  for (const std::string_view column : columns())
-    sources.push_back({std::string(column), asOwn(keysOf(keys, column))});
+std::vector<FactSource> OwnCells::sources() const {
+  static const std::size_t kSources = plantColumnAt("sources");
+  std::array<std::string_view, kPlantColumns.size()> keys{};
+  forEachSource(values_[kSources], [&](std::string_view field, std::string_view theirs) {
+    if (const std::size_t at = plantColumnAt(field); at < keys.size() && keys[at].empty())
+      keys[at] = theirs;
+  });
+  std::vector<FactSource> sources;
+  for (std::size_t at = 1; at < values_.size(); ++at)
+    if (!values_[at].empty() && at != kSources) addTo(sources, kPlantColumns[at], keys[at]);
+  for (FactSource& source : sources) source.keys = asOwn(source.keys);
+  return sources;
 }
 
 }  // namespace tussock

@@ -136,7 +136,7 @@ void checkColumn(std::string_view column, const std::string& title,
 
 void checkSources(const OwnSpecies* own, const std::string& title,
                   std::vector<CatalogueError>& errors) {
-  if (own != nullptr && !sourcesFrom(factOf(*own, kSources)))
+  if (own != nullptr && !forEachSource(factOf(*own, kSources), [](auto, auto) {}))
     errors.push_back({title, 0, std::string(kSources), std::string(factOf(*own, kSources)),
                       "source keys, a colon and column names, such as 'USDA: family'"});
 }
@@ -147,29 +147,24 @@ const OwnSpecies* onlyOwn(const InLayers& in) {
   return in.personal != nullptr ? in.personal : in.yard;
 }
 
-// What laying it over nothing gives, without the copies. Its sources are not set.
-std::optional<Species> readOnly(const OwnSpecies& own, const OwnCells& cells,
-                                const std::string& title, std::vector<CatalogueError>& errors) {
+// What laying it over nothing gives, without the copies.
+std::optional<Species> readOnly(const OwnSpecies& own, const std::string& title,
+                                std::vector<CatalogueError>& errors) {
+  const OwnCells cells(own);
   const std::size_t before = errors.size();
-  for (const std::string_view column : cells.columns()) checkColumn(column, title, errors);
+  for (const std::string_view column : cells.strangeColumns()) checkColumn(column, title, errors);
   checkSources(&own, title, errors);
-  const auto text = [&](std::string_view column) {
-    return std::string(trimmedCell(cells.text(column)));
-  };
+  const auto text = [&](std::string_view column) { return cells.text(column); };
   auto species = speciesFromText(text, 0, title, errors);
-  if (errors.size() > before) return std::nullopt;
+  if (!species || errors.size() > before) return std::nullopt;
+  species->sources = cells.sources();
   return species;
 }
 
 std::optional<Species> read(const InLayers& in, std::string_view name,
                             std::vector<CatalogueError>& errors) {
   const std::string title = titleFor(in, name);
-  if (const OwnSpecies* own = onlyOwn(in)) {
-    const OwnCells cells(*own);
-    auto species = readOnly(*own, cells, title, errors);
-    if (species) cells.addSources(species->sources);
-    return species;
-  }
+  if (const OwnSpecies* own = onlyOwn(in)) return readOnly(*own, title, errors);
   const Layered from = layered(in, name);
   const std::size_t before = errors.size();
   for (const auto& [column, origin] : from.origins) checkColumn(column, title, errors);
@@ -180,13 +175,35 @@ std::optional<Species> read(const InLayers& in, std::string_view name,
   return species;
 }
 
-// By name, so that many own plants are merged in one pass.
-std::map<std::string_view, InLayers> ownByName(const PlantLayers& layers) {
-  std::map<std::string_view, InLayers> all;
-  for (const OwnSpecies& own : layers.personal) all[own.botanicalName].personal = &own;
-  for (const OwnSpecies& own : layers.yard.ownSpecies) all[own.botanicalName].yard = &own;
-  for (auto& [name, in] : all) in.published = layers.published.find(name);
-  return all;
+using Named = std::pair<std::string_view, InLayers>;
+
+// In order of names, each once, so that many own plants are merged in one pass.
+std::vector<Named> ownByName(const PlantLayers& layers) {
+  std::vector<Named> all;
+  all.reserve(layers.personal.size() + layers.yard.ownSpecies.size());
+  for (const OwnSpecies& own : layers.personal)
+    all.push_back({own.botanicalName, {nullptr, &own, nullptr}});
+  for (const OwnSpecies& own : layers.yard.ownSpecies)
+    all.push_back({own.botanicalName, {nullptr, nullptr, &own}});
+  std::ranges::stable_sort(all, {}, &Named::first);
+  std::vector<Named> once;
+  once.reserve(all.size());
+  for (const auto& [name, in] : all) {
+    if (once.empty() || once.back().first != name)
+      once.push_back({name, {layers.published.find(name), nullptr, nullptr}});
+    InLayers& known = once.back().second;
+    if (in.personal != nullptr) known.personal = in.personal;
+    if (in.yard != nullptr) known.yard = in.yard;
+  }
+  return once;
+}
+
+// As it was read with the personal plants, where that still holds; else null.
+const Species* readAlready(const InLayers& in, const PlantLayers& layers,
+                           const std::vector<Species>& personalRead) {
+  if (in.personal == nullptr || in.yard != nullptr || personalRead.size() != layers.personal.size())
+    return nullptr;
+  return &personalRead[static_cast<std::size_t>(in.personal - layers.personal.data())];
 }
 
 }  // namespace
@@ -208,21 +225,26 @@ Origin originOf(const PlantLayers& layers, std::string_view name) {
   return findOwn(layers.personal, name) != nullptr ? Origin::Personal : Origin::Published;
 }
 
-MergedPlants mergePlants(const PlantLayers& layers) {
-  const auto own = ownByName(layers);
+MergedPlants mergePlants(const PlantLayers& layers, const std::vector<Species>& personalRead) {
+  const std::vector<Named> own = ownByName(layers);
   const Hemisphere where = hemisphereOf(layers.yard.settings);
   if (own.empty()) return {layers.published.in(where), {}};
   MergedPlants merged;
+  const std::vector<Species>& published = layers.published.species();
   std::vector<Species> all;
-  for (const Species& species : layers.published.species())
-    if (!own.contains(species.botanicalName)) all.push_back(species);
+  all.reserve(published.size() + own.size());
+  auto next = published.begin();  // both in order of names: so is the whole
   for (const auto& [name, in] : own) {
-    auto species = read(in, name, merged.errors);
-    if (species)
+    while (next != published.end() && next->botanicalName < name) all.push_back(*next++);
+    if (next != published.end() && next->botanicalName == name) ++next;
+    if (const Species* ready = readAlready(in, layers, personalRead))
+      all.push_back(*ready);
+    else if (auto species = read(in, name, merged.errors))
       all.push_back(std::move(*species));
     else if (in.published != nullptr)
       all.push_back(*in.published);
   }
+  all.insert(all.end(), next, published.end());
   merged.catalogue = Catalogue(std::move(all)).in(where);
   return merged;
 }
@@ -259,14 +281,9 @@ std::vector<CatalogueError> faultsOf(const PlantLayers& layers, std::string_view
   return errors;
 }
 
-std::vector<CatalogueError> faultsOver(const Species* published, const OwnSpecies& own) {
-  std::vector<CatalogueError> errors;
-  const InLayers in{published, &own, nullptr};
-  if (published != nullptr)
-    (void)read(in, own.botanicalName, errors);
-  else
-    (void)readOnly(own, OwnCells(own), titleFor(in, own.botanicalName), errors);
-  return errors;
+std::optional<Species> speciesOver(const Species* published, const OwnSpecies& own,
+                                   std::vector<CatalogueError>& errors) {
+  return read({published, &own, nullptr}, own.botanicalName, errors);
 }
 
 }  // namespace tussock

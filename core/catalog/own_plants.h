@@ -3,6 +3,7 @@
 // personal catalogue, and that before the published one, which stays visible beside it.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,7 +37,10 @@ struct MergedPlants {
 // Works through all species: call it when own plants have changed, not at each edit. Values of the
 // user's own have the source "own", and after it the keys that they were brought in with. Weeks and
 // months are those of the yard's half of the earth: the one place where they are moved.
-[[nodiscard]] MergedPlants mergePlants(const PlantLayers& layers);
+// `personalRead` has each personal plant over the published one, in their order (speciesOver), so
+// that many are not read twice; without it they are read.
+[[nodiscard]] MergedPlants mergePlants(const PlantLayers& layers,
+                                       const std::vector<Species>& personalRead = {});
 
 // One value of a plant as it holds, where it is from, and the published one, which is empty when
 // there is none.
@@ -67,8 +71,9 @@ struct PlantValue {
 // What is wrong with the plant as it holds; empty when nothing is.
 [[nodiscard]] std::vector<CatalogueError> faultsOf(const PlantLayers& layers,
                                                    std::string_view name);
-// The same of a personal plant over the published one of its name, which may be null.
-[[nodiscard]] std::vector<CatalogueError> faultsOver(const Species* published,
-                                                     const OwnSpecies& own);
+// A personal plant over the published one of its name, which may be null. Nothing where it cannot
+// be used; what is wrong is added to `errors`.
+[[nodiscard]] std::optional<Species> speciesOver(const Species* published, const OwnSpecies& own,
+                                                 std::vector<CatalogueError>& errors);
 
 }  // namespace tussock

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/plant_cells.h"
 
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include "core/catalog/row_cells.h"
@@ -33,9 +31,7 @@ class CellWriter {
   }
   template <NamedEnum E>
   void word(std::string_view column, E value, E unknown) {
-    const bool looked =
-        std::any_of(sources_.begin(), sources_.end(),
-                    [&](const FactSource& source) { return source.field == column; });
+    const bool looked = !keysOf(sources_, column).empty();
     if (value != unknown || looked) text(column, wordOf(value));
   }
   template <NamedEnum E>
@@ -151,13 +147,13 @@ std::optional<Species> speciesFromCells(const PlantCells& cells, std::string_vie
                                         std::vector<CatalogueError>& errors) {
   const auto text = [&](std::string_view column) {
     const auto at = cells.find(column);
-    return at == cells.end() ? std::string() : std::string(trimmedCell(at->second));
+    return at == cells.end() ? std::string_view() : trimmedCell(at->second);
   };
   return speciesFromText(text, 0, fileName, errors);
 }
 
 bool isPlantColumn(std::string_view column) {
-  return std::find(kPlantColumns.begin(), kPlantColumns.end(), column) != kPlantColumns.end();
+  return plantColumnAt(column) < kPlantColumns.size();
 }
 
 }  // namespace tussock

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/formula_guard.h"
+#include "core/catalog/plant_cells.h"
 
 namespace tussock {
 
@@ -225,12 +226,19 @@ void sortByLine(std::vector<CatalogueError>& errors) {
       [](const CatalogueError& a, const CatalogueError& b) { return a.line < b.line; });
 }
 
-PlantCells cellsOf(const TableRow& row, const ColumnPlaces& places) {
-  PlantCells cells;
-  for (const auto& [column, at] : places)
-    if (at < row.cells.size() && !row.cells[at].empty())
-      cells.emplace(column, unguarded(row.cells[at]));
-  return cells;
+OwnSpecies ownPlantOf(TableRow row, const ColumnPlaces& places) {
+  OwnSpecies own;
+  own.facts.reserve(row.cells.size());
+  for (const auto& [column, at] : places) {
+    if (at >= row.cells.size() || row.cells[at].empty()) continue;
+    std::string cell = std::move(row.cells[at]);
+    if (mayBeGuarded(cell)) cell = unguarded(cell);
+    if (column == kPlantColumns.front())
+      own.botanicalName = std::move(cell);
+    else
+      own.facts.push_back({column, std::move(cell)});
+  }
+  return own;
 }
 
 }  // namespace tussock

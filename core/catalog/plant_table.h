@@ -6,8 +6,8 @@
 #include <string_view>
 #include <vector>
 
-#include "core/catalog/plant_cells.h"
 #include "core/catalog/species_row.h"
+#include "core/model/own_species.h"
 
 namespace tussock {
 
@@ -26,7 +26,8 @@ struct PlantTable {
                                         ColumnsAsked asked);
 // By line, those of one line as they are.
 void sortByLine(std::vector<CatalogueError>& errors);
-// The filled cells of a row under their columns; those of columns that are not known too.
-[[nodiscard]] PlantCells cellsOf(const TableRow& row, const ColumnPlaces& places);
+// The filled cells of a row by their columns, in their order, without guards; those of columns that
+// are not known too. Its name may be empty; it has no id.
+[[nodiscard]] OwnSpecies ownPlantOf(TableRow row, const ColumnPlaces& places);
 
 }  // namespace tussock

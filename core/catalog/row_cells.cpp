@@ -39,13 +39,13 @@ std::string_view trimmedCell(std::string_view text) {
 }
 
 std::string RowCells::name(std::string_view column) {
-  std::string cell = text(column);
+  std::string cell(text(column));
   if (cell.empty()) fail(column, "some text");
   return cell;
 }
 
 std::optional<int> RowCells::whole(std::string_view column, int least, int most) {
-  const std::string cell = text(column);
+  const std::string_view cell = text(column);
   if (cell.empty()) return std::nullopt;
   const auto value = parsed<int>(cell);
   if (value && *value >= least && *value <= most) return value;
@@ -54,7 +54,7 @@ std::optional<int> RowCells::whole(std::string_view column, int least, int most)
 }
 
 std::optional<double> RowCells::number(std::string_view column, double least, double most) {
-  const std::string cell = text(column);
+  const std::string_view cell = text(column);
   if (cell.empty()) return std::nullopt;
   const auto value = parsed<double>(cell);
   if (value && std::isfinite(*value) && *value >= least && *value <= most) return value;
@@ -69,22 +69,21 @@ Length RowCells::centimetres(std::string_view column, double least, double most)
 }
 
 std::optional<Rgb> RowCells::colour(std::string_view column) {
-  const std::string cell = text(column);
+  const std::string_view cell = text(column);
   if (cell.empty()) return std::nullopt;
-  const auto value = cell.size() == 7 && cell.front() == '#'
-                         ? parsed<int>(std::string_view(cell).substr(1), 16)
-                         : std::nullopt;
+  const auto value =
+      cell.size() == 7 && cell.front() == '#' ? parsed<int>(cell.substr(1), 16) : std::nullopt;
   if (value && *value >= 0) return Rgb{*value >> 16, *value >> 8 & 255, *value & 255};
   fail(column, "a colour such as #8A7FC0");
   return std::nullopt;
 }
 
 std::vector<std::string> RowCells::parts(std::string_view column, char separator) const {
-  const std::string cell = text(column);
+  const std::string_view cell = text(column);
   std::vector<std::string> result;
   for (std::size_t from = 0; from <= cell.size();) {
     const std::size_t to = std::min(cell.find(separator, from), cell.size());
-    const std::string_view part = trimmedCell(std::string_view(cell).substr(from, to - from));
+    const std::string_view part = trimmedCell(cell.substr(from, to - from));
     if (!part.empty()) result.emplace_back(part);
     from = to + 1;
   }
@@ -98,8 +97,8 @@ bool RowCells::sound(std::string_view low, std::string_view high) const {
 
 void RowCells::fail(std::string_view column, std::string expected) {
   failed_.emplace_back(column);
-  errors_.push_back(
-      {std::string(fileName_), line_, std::string(column), text(column), std::move(expected)});
+  errors_.push_back({std::string(fileName_), line_, std::string(column), std::string(text(column)),
+                     std::move(expected)});
 }
 
 }  // namespace tussock

@@ -20,7 +20,7 @@ class RowCells {
            std::vector<CatalogueError>& errors)
       : cells_(cells), line_(line), fileName_(fileName), errors_(errors) {}
 
-  [[nodiscard]] std::string text(std::string_view column) const { return cells_(column); }
+  [[nodiscard]] std::string_view text(std::string_view column) const { return cells_(column); }
   [[nodiscard]] std::string name(std::string_view column);  // must not be empty
   // Whole numbers from least to most; nothing, without an error, when the cell is empty.
   [[nodiscard]] std::optional<int> whole(std::string_view column, int least, int most);
@@ -31,7 +31,7 @@ class RowCells {
 
   template <NamedEnum E>
   [[nodiscard]] E word(std::string_view column, E whenEmpty) {
-    const std::string cell = text(column);
+    const std::string_view cell = text(column);
     if (cell.empty()) return whenEmpty;
     const auto value = fromWord<E>(cell);
     if (!value) fail(column, "one of " + allWords<E>());

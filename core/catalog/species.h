@@ -121,7 +121,8 @@ struct Rgb {
   bool operator==(const Rgb&) const = default;
 };
 
-// Where one value was read: keys of resources/plants-sources.md, or "memory".
+// Where values were read: keys of resources/plants-sources.md, or "memory". The field is a column
+// of the plant table, or several with a blank between them.
 struct FactSource {
   std::string field;
   std::string keys;

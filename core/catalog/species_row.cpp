@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <unordered_map>
 #include <utility>
 
 #include <fmt/format.h>
@@ -204,7 +205,29 @@ void readSources(RowCells& cells, Species& species) {
     cells.fail("sources", "source keys, a colon and column names, such as 'USDA: family'");
 }
 
+// A few letters tell the columns apart: asked hundreds of times for each row of a long table.
+struct ColumnHash {
+  std::size_t operator()(std::string_view column) const {
+    if (column.empty()) return 0;
+    const auto letter = [&](std::size_t at) {
+      return static_cast<std::size_t>(static_cast<unsigned char>(column[at]));
+    };
+    return column.size() + 37 * letter(0) + 1009 * letter(column.size() - 1) +
+           5003 * letter(column.size() / 2) + 9001 * letter(column.size() / 4);
+  }
+};
+
 }  // namespace
+
+std::size_t plantColumnAt(std::string_view column) {
+  static const auto kPlaces = [] {
+    std::unordered_map<std::string_view, std::size_t, ColumnHash> places;
+    for (std::size_t i = 0; i < kPlantColumns.size(); ++i) places.emplace(kPlantColumns[i], i);
+    return places;
+  }();
+  const auto at = kPlaces.find(column);
+  return at == kPlaces.end() ? kPlantColumns.size() : at->second;
+}
 
 std::optional<Species> speciesFromText(const CellText& text, std::size_t line,
                                        std::string_view fileName,
@@ -226,10 +249,13 @@ std::optional<Species> speciesFromText(const CellText& text, std::size_t line,
 std::optional<Species> speciesFromRow(const TableRow& row, const ColumnPlaces& places,
                                       std::string_view fileName,
                                       std::vector<CatalogueError>& errors) {
+  std::vector<std::string> cells;
+  cells.reserve(row.cells.size());
+  for (const std::string& cell : row.cells) cells.push_back(unguarded(trimmedCell(cell)));
   const auto text = [&](std::string_view column) {
     const auto at = places.find(column);
-    const bool there = at != places.end() && at->second < row.cells.size();
-    return there ? unguarded(trimmedCell(row.cells[at->second])) : std::string();
+    const bool there = at != places.end() && at->second < cells.size();
+    return there ? std::string_view(cells[at->second]) : std::string_view();
   };
   return speciesFromText(text, row.line, fileName, errors);
 }

@@ -84,9 +84,12 @@ inline constexpr double kMostSeeds = 1e6;
 // Where each column stands in the rows of a table.
 using ColumnPlaces = std::map<std::string, std::size_t, std::less<>>;
 
+// The place of that column among them; their number for one that a plant table does not have.
+[[nodiscard]] std::size_t plantColumnAt(std::string_view column);
+
 // The text of a plant's cell by its column, without the blanks around it; empty where there is
-// none.
-using CellText = std::function<std::string(std::string_view column)>;
+// none. It stands as long as the row that it is of.
+using CellText = std::function<std::string_view(std::string_view column)>;
 // Nothing when a value is missing or wrong; each is added to `errors`, with the line given.
 [[nodiscard]] std::optional<Species> speciesFromText(const CellText& cells, std::size_t line,
                                                      std::string_view fileName,

@@ -2,8 +2,11 @@
 #include "core/exchange/plant_csv.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <optional>
 #include <set>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -26,7 +29,8 @@ constexpr std::string_view kSources = "sources";
 // What is wrong with the plant where it stands over the published one, told of its row.
 std::vector<CatalogueError> faultsAlone(const Catalogue& published, const OwnSpecies& own,
                                         std::string_view fileName, std::size_t line) {
-  std::vector<CatalogueError> errors = faultsOver(published.find(own.botanicalName), own);
+  std::vector<CatalogueError> errors;
+  (void)speciesOver(published.find(own.botanicalName), own, errors);
   for (CatalogueError& error : errors) error.file = fileName, error.line = line;
   return errors;
 }
@@ -91,24 +95,35 @@ class OwnPlantsReader {
     result_.errors = std::move(table.errors);
     dropUnknownColumns(table);
     places_ = table.places;
-    for (const TableRow& row : table.rows) readRow(row.line, cellsOf(row, table.places));
+    found_.reserve(table.rows.size());
+    for (TableRow& row : table.rows) readRow(std::move(row));
     finish(table.headerLine);
-    std::sort(found_.begin(), found_.end(),
-              [](const Row& a, const Row& b) { return a.own.botanicalName < b.own.botanicalName; });
-    for (Row& row : found_) {
-      result_.plants.push_back(std::move(row.own));
-      result_.lines.push_back(row.line);
-      result_.names.push_back(std::move(row.name));
-    }
+    giveByName();
     return std::move(result_);
   }
 
  private:
   struct Row {
     OwnSpecies own;
+    Species species;  // over the published one
     std::size_t line;
     std::string name;  // as it stands there
   };
+
+  void giveByName() {
+    std::vector<Row*> rows;
+    for (Row& row : found_) rows.push_back(&row);
+    std::ranges::sort(rows, {},
+                      [](const Row* row) { return std::string_view(row->own.botanicalName); });
+    result_.plants.reserve(rows.size());
+    result_.species.reserve(rows.size());
+    for (Row* row : rows) {
+      result_.plants.push_back(std::move(row->own));
+      result_.species.push_back(std::move(row->species));
+      result_.lines.push_back(row->line);
+      result_.names.push_back(std::move(row->name));
+    }
+  }
 
   void fail(std::size_t line, std::string_view column, std::string value, std::string expected) {
     result_.errors.push_back(
@@ -134,26 +149,44 @@ class OwnPlantsReader {
     });
   }
 
-  void readRow(std::size_t line, PlantCells cells) {
-    const auto at = cells.find(kName);
-    if (at == cells.end()) return fail(line, kName, "", "some text");
-    const Species* published = publishedAs(at->second);
-    const std::string written = at->second;
-    const std::string name = published != nullptr ? published->botanicalName : written;
-    if (published != nullptr) dropOlderGenus(cells, written);
-    if (names_.contains(name))
+  void readRow(TableRow row) {
+    const std::size_t line = row.line;
+    OwnSpecies own = ownPlantOf(std::move(row), places_);
+    if (own.botanicalName.empty()) return fail(line, kName, "", "some text");
+    std::string written = own.botanicalName;
+    const Species* published = publishedAs(written);
+    if (published != nullptr) takeAs(*published, own);
+    if (names_.contains(own.botanicalName))
       return fail(line, kName, written, "a name of its own, for an earlier row has it");
-    OwnSpecies own = differing(name, std::move(cells), published);
-    if (!own.facts.empty() && !isWhole(line, own)) return;
-    names_.insert(name);  // a row that cannot be used does not stand in the way of another
-    if (!own.facts.empty()) found_.push_back({std::move(own), line, written});
+    std::optional<Species> species;
+    if (!own.facts.empty()) {
+      keepSources(own, published);
+      species = whole(line, own, published);
+      if (!species) return;
+    }
+    // A row that cannot be used does not stand in the way of another.
+    names_.insert(own.botanicalName);
+    if (species) found_.push_back({std::move(own), std::move(*species), line, written});
+  }
+
+  // What it says otherwise than that plant.
+  static void takeAs(const Species& published, OwnSpecies& own) {
+    dropOlderGenus(own);
+    own.botanicalName = published.botanicalName;
+    const PlantCells there = cellsOf(published);
+    std::erase_if(own.facts, [&](const OwnFact& fact) {
+      const auto same = there.find(fact.column);
+      return fact.column != kSources && same != there.end() && same->second == fact.value;
+    });
+    if (own.facts.size() == 1 && own.facts.front().column == kSources) own.facts.clear();
   }
 
   // The genus says what the name says already; that of an older name is not the plant's.
-  static void dropOlderGenus(PlantCells& cells, const std::string& name) {
-    const auto genus = cells.find("genus");
-    if (genus != cells.end() && searchWords(genus->second) == searchWords(genusOf(name)))
-      cells.erase(genus);
+  static void dropOlderGenus(OwnSpecies& own) {
+    std::erase_if(own.facts, [&](const OwnFact& fact) {
+      return fact.column == "genus" &&
+             searchWords(fact.value) == searchWords(genusOf(own.botanicalName));
+    });
   }
 
   // By its botanical name or a synonym, in whatever case; not by a common name.
@@ -169,47 +202,43 @@ class OwnPlantsReader {
     return botanical ? &species : nullptr;
   }
 
-  static OwnSpecies differing(const std::string& name, PlantCells cells, const Species* published) {
-    const PlantCells there = published ? cellsOf(*published) : PlantCells{};
-    OwnSpecies own{{}, name, {}};
-    own.facts.reserve(cells.size());
-    for (auto& [column, value] : cells) {
-      if (column == kName || column == kSources) continue;
-      const auto same = there.find(column);
-      if (same == there.end() || same->second != value)
-        own.facts.push_back({column, std::move(value)});
-    }
-    if (const auto sources = cells.find(kSources); sources != cells.end() && !own.facts.empty())
-      keepSources(own, sources->second, published);
-    return own;
-  }
-
   // Those of the values kept, but for a key that the published value has: it does not tell of
   // another one. What cannot be read is left to be told of.
-  static void keepSources(OwnSpecies& own, const std::string& cell, const Species* published) {
-    auto all = sourcesFrom(cell);
+  static void keepSources(OwnSpecies& own, const Species* published) {
+    const auto cell = std::ranges::find(own.facts, kSources, &OwnFact::column);
+    if (cell == own.facts.end()) return;
+    std::array<std::string_view, kPlantColumns.size() + 1> keys{};  // the last for no column
+    const bool read = forEachSource(cell->value, [&](std::string_view field, std::string_view its) {
+      if (auto& known = keys[plantColumnAt(field)]; known.empty()) known = withoutOwn(its);
+    });
+    if (!read) return;
+    keys.back() = {};
     std::vector<FactSource> kept;
     for (const OwnFact& fact : own.facts) {
-      const std::string_view keys = all ? withoutOwn(keysOf(*all, fact.column)) : "";
-      if (!keys.empty() && (published == nullptr || published->sourceOf(fact.column) != keys))
-        kept.push_back({fact.column, std::string(keys)});
+      const std::string_view its = keys[plantColumnAt(fact.column)];
+      if (!its.empty() && (published == nullptr || published->sourceOf(fact.column) != its))
+        addTo(kept, fact.column, its);
     }
-    std::string text = all ? sourcesText(kept) : cell;
-    if (text.empty()) return;
-    const auto at = std::find_if(own.facts.begin(), own.facts.end(),
-                                 [](const OwnFact& fact) { return fact.column > kSources; });
-    own.facts.insert(at, {std::string(kSources), std::move(text)});
+    cell->value = sourcesText(kept);
+    if (cell->value.empty()) own.facts.erase(cell);
   }
 
-  bool isWhole(std::size_t line, const OwnSpecies& own) {
+  // Nothing, and what is wrong is told, where it cannot be used.
+  std::optional<Species> whole(std::size_t line, const OwnSpecies& own, const Species* published) {
     const auto old = personal_.find(own.botanicalName);
-    const auto errors = old == personal_.end()
-                            ? faultsAlone(published_, own, fileName_, line)
-                            : faultsWith(published_, *old->second, own, fileName_, line);
-    for (const CatalogueError& error : errors)
-      if (!columnsWanted_.take(error, places_)) result_.errors.push_back(error);
+    std::vector<CatalogueError> errors;
+    std::optional<Species> species;
+    if (old == personal_.end())
+      species = speciesOver(published, own, errors);
+    else
+      errors = faultsWith(published_, *old->second, own, fileName_, line);
+    for (CatalogueError& error : errors) {
+      error.file = fileName_, error.line = line;
+      if (!columnsWanted_.take(error, places_)) result_.errors.push_back(std::move(error));
+    }
     if (!errors.empty()) result_.rowsLeft.insert(line);
-    return errors.empty();
+    if (errors.empty() && !species) species.emplace();  // beside an old one it is not asked for
+    return species;
   }
 
   std::string_view fileName_;

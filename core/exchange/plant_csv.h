@@ -16,6 +16,7 @@ namespace tussock {
 struct OwnPlantsReading {
   std::vector<OwnSpecies> plants;  // without ids, by name
   std::vector<std::size_t> lines;  // of each plant in the file
+  std::vector<Species> species;    // each as it holds over the published one (mergePlants)
   std::vector<std::string> names;  // of each as the file has it: its own, or a synonym
   // A column that is not known is an error of the first line alone, and its cells are left out; so
   // is one that new plants need and the table does not have, however many rows want it.

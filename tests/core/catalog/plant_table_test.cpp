@@ -2,9 +2,12 @@
 // Files that are no plant table, or not quite.
 #include "core/catalog/plant_table.h"
 
+#include <algorithm>
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/catalog/table.h"
 #include "tests/support/plant_text.h"
 
 namespace tussock {
@@ -21,6 +24,12 @@ std::string onlyTableError(std::string_view csv) {
   EXPECT_EQ(table.errors.size(), 1u);
   EXPECT_TRUE(table.rows.empty());
   return table.errors.empty() ? "" : table.errors.front().text();
+}
+
+std::string notesIn(const PlantTable& table) {
+  for (const OwnFact& fact : ownPlantOf(table.rows.front(), table.places).facts)
+    if (fact.column == "notes") return fact.value;
+  return {};
 }
 
 TEST(PlantTable, SaysHowToSaveAFileInAnotherEncoding) {
@@ -71,15 +80,15 @@ TEST(PlantTable, NeedsOnlyNamesWhereItAddsToAnother) {
       readPlants("botanical_name,notes\nMonarda didyma,by the door\n", ColumnsAsked::NameOnly);
   EXPECT_TRUE(table.errors.empty());
   ASSERT_EQ(table.rows.size(), 1u);
-  EXPECT_EQ(cellsOf(table.rows.front(), table.places),
-            (PlantCells{{"botanical_name", "Monarda didyma"}, {"notes", "by the door"}}));
+  EXPECT_EQ(ownPlantOf(table.rows.front(), table.places),
+            (OwnSpecies{{}, "Monarda didyma", {{"notes", "by the door"}}}));
   EXPECT_EQ(readPlants("notes\nby the door\n", ColumnsAsked::NameOnly).errors.size(), 1u);
 }
 
 TEST(PlantTable, TakesTheGuardOffAFormula) {
   const PlantTable table =
       readPlants("botanical_name,notes\nMonarda didyma,'=1+1\n", ColumnsAsked::NameOnly);
-  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "=1+1");
+  EXPECT_EQ(notesIn(table), "=1+1");
 }
 
 TEST(PlantTable, OfColumnsOfOneNameTheFirstCountsAndEachOtherIsTold) {
@@ -91,7 +100,7 @@ TEST(PlantTable, OfColumnsOfOneNameTheFirstCountsAndEachOtherIsTold) {
             "values of column 4 are left out.");
   EXPECT_THAT(table.errors[1].text(), HasSubstr("columns 2 and 5 both"));
   ASSERT_EQ(table.rows.size(), 1u);
-  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "a");
+  EXPECT_EQ(notesIn(table), "a");
 }
 
 // A spreadsheet writes as many commas in each line as its widest row needs (common practice).
@@ -100,8 +109,8 @@ TEST(PlantTable, ColumnsAndRowsWithoutAnythingAreNoFault) {
       "botanical_name,notes,,\n,,,\nMonarda didyma,a,,\n,,,\n,,,,\n", ColumnsAsked::NameOnly);
   EXPECT_TRUE(table.errors.empty()) << table.errors.front().text();
   ASSERT_EQ(table.rows.size(), 1u);
-  EXPECT_EQ(cellsOf(table.rows.front(), table.places),
-            (PlantCells{{"botanical_name", "Monarda didyma"}, {"notes", "a"}}));
+  EXPECT_EQ(ownPlantOf(table.rows.front(), table.places),
+            (OwnSpecies{{}, "Monarda didyma", {{"notes", "a"}}}));
 }
 
 TEST(PlantTable, AColumnWithoutANameIsToldByItsNumberIfItHasValues) {
@@ -111,7 +120,7 @@ TEST(PlantTable, AColumnWithoutANameIsToldByItsNumberIfItHasValues) {
   EXPECT_EQ(table.errors[0].text(), "mine.csv, line 2: column 2 has no name; it is left out.");
   EXPECT_EQ(table.errors[1].text(), "mine.csv, line 2: column 5 has no name; it is left out.");
   ASSERT_EQ(table.rows.size(), 1u);
-  EXPECT_EQ(cellsOf(table.rows.front(), table.places).at("notes"), "a");
+  EXPECT_EQ(notesIn(table), "a");
 }
 
 TEST(PlantTable, ReadsAHundredThousandRows) {
@@ -146,6 +155,28 @@ TEST(PlantTable, SaysHowAColumnIsWrittenThatIsThereWithCapitals) {
   EXPECT_THAT(table.errors[0].text(),
               HasSubstr("'Botanical_Name' is not botanical_name, as that column is written"));
   EXPECT_THAT(table.errors[1].text(), HasSubstr("'Spacing cm' is not spacing_cm, as that"));
+}
+
+// A row is the same whether its line is read at once or by libcsv, as it is where carriage returns
+// alone end the lines.
+TEST(PlantTable, PlainLinesAreReadAsTheyAreOtherwise) {
+  const std::string_view text =
+      "a, b ,c\n ,\t,\n\n  \t \n,,\nlast one , here,\xC3\xA9\nx\n,y\n'=1+1,a b  c,\n"
+      " \" in, quotes \" ,\"a \"\"word\"\" \",\"\"\n\"\",,\"z\"\n";
+  std::string returns(text);
+  std::replace(returns.begin(), returns.end(), '\n', '\r');
+  const Table plain = readTable(text), other = readTable(returns);
+  ASSERT_EQ(plain.rows.size(), 9u);
+  ASSERT_EQ(other.rows.size(), plain.rows.size());
+  for (std::size_t i = 0; i < plain.rows.size(); ++i)
+    EXPECT_EQ(plain.rows[i].cells, other.rows[i].cells) << i;
+  EXPECT_EQ(plain.rows[2].line, 5u);
+  EXPECT_EQ(plain.rows[7].cells, (std::vector<std::string>{" in, quotes ", "a \"word\" ", ""}));
+  EXPECT_EQ(readTable("a,b\nc\"d,e\n\"f\"g,h\ni,j\n").badQuotes, (std::vector<std::size_t>{2, 3}));
+  const Table quoted = readTable("a,b\n\"c\nd\",e\nf,g\n");
+  ASSERT_EQ(quoted.rows.size(), 3u);
+  EXPECT_EQ(quoted.rows[1].cells, (std::vector<std::string>{"c\nd", "e"}));
+  EXPECT_EQ(quoted.rows[2].line, 4u);
 }
 
 }  // namespace
