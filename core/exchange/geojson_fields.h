@@ -45,6 +45,8 @@ inline constexpr std::string_view kFeatureKind<Patch> = "patch";
 template <>
 inline constexpr std::string_view kFeatureKind<Drift> = "drift";
 inline constexpr std::string_view kPlantKind = "plant";
+// Facts of the user's own about a species, under the columns of the plant table.
+inline constexpr std::string_view kSpeciesKind = "species";
 
 template <class T>
 concept OnlyNamed = ConstOrNot<T, LotLine> || ConstOrNot<T, Paving> || ConstOrNot<T, WaterPoint>;

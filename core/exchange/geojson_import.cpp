@@ -95,7 +95,8 @@ GeoImport::Read GeoImport::readerOf(std::string_view kind) {
       {kFeatureKind<Bed>, &GeoImport::readObjects<Bed>},
       {kFeatureKind<Patch>, &GeoImport::readObjects<Patch>},
       {kFeatureKind<Drift>, &GeoImport::readDrift},
-      {kPlantKind, &GeoImport::readPlant}};
+      {kPlantKind, &GeoImport::readPlant},
+      {kSpeciesKind, &GeoImport::readSpecies}};
   const auto at = readers.find(kind);
   return at == readers.end() ? &GeoImport::keep : at->second;
 }

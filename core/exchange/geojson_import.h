@@ -54,6 +54,7 @@ class GeoImport {
   void putPieces(const FeatureIn& feature, const T& first, std::vector<Polygon>& furtherPieces);
   void readDrift(const FeatureIn& feature);
   void readPlant(const FeatureIn& feature);
+  void readSpecies(const FeatureIn& feature);
   [[nodiscard]] DriftIn driftIn(const FeatureIn& feature);
 
   void keep(const FeatureIn& feature);
@@ -73,6 +74,7 @@ class GeoImport {
   IdSource& ids_;
   std::vector<std::string> warnings_;
   std::size_t leftOut_ = 0;
+  std::map<std::string, Species, std::less<>> species_;  // of the user's own, as they came in
   std::vector<DriftIn> drifts_;
   std::vector<DriftIn> plants_;
 };

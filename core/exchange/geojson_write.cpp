@@ -33,6 +33,7 @@ class Writer {
     addAll<LotLine>(), addAll<Building>(), addAll<Barrier>(), addAll<Tree>(), addAll<Paving>();
     addAll<SteppingPlace>(), addAll<WaterPoint>(), addAll<HeightLimit>(), addAll<BuriedLine>();
     addAll<Bed>(), addAll<Patch>();
+    for (const OwnSpecies& own : yard_.ownSpecies) addOwn(own);
     for (const Drift& drift : yard_.drifts) addDrift(drift);
     for (const ForeignFeature& kept : yard_.foreignFeatures)
       if (Json feature = objectFrom(kept.json); !feature.empty()) add(std::move(feature));
@@ -67,6 +68,13 @@ class Writer {
       visitProperties(object, PropertyWriter(properties));
       add(feature(shapeOf(object, frame_), std::move(properties), object.foreign));
     }
+  }
+
+  void addOwn(const OwnSpecies& own) {
+    Json facts = Json::object();
+    for (const OwnFact& fact : own.facts) facts[fact.column] = fact.value;
+    add(feature(nullptr, {{"kind", kSpeciesKind}, {"species", own.botanicalName}, {"facts", facts}},
+                {}));
   }
 
   void addDrift(const Drift& drift) {

@@ -115,6 +115,12 @@ Yard sayable(test::Random& random) {
     d.species = "Carex no" + std::to_string(d.id.value());
     d.stretch += 1.0;
   });
+  each(start.ownSpecies, [&](OwnSpecies& own) {
+    own.botanicalName = "Carex own" + std::to_string(own.id.value());
+    own.facts = {{"family", "Cyperaceae"}, {"height_max_cm", "60"}, {"height_min_cm", "30"},
+                 {"layer_form", "sedge"},  {"moisture", "wet"},     {"spacing_cm", "40"},
+                 {"spread_cm", "50"},      {"sun", "full;part"}};
+  });
   each(start.foreignFeatures, [&](ForeignFeature& f) {
     f.json = R"({"type":"Feature","geometry":null,"properties":{"n":)" +
              std::to_string(f.id.value()) + "}}";
@@ -145,7 +151,7 @@ TEST(GeoJsonRoundTrip, AnyYardComesBackAsItWas) {
     expectSame<SteppingPlace>(yard, back), expectSame<WaterPoint>(yard, back);
     expectSame<HeightLimit>(yard, back), expectSame<BuriedLine>(yard, back);
     expectSame<Bed>(yard, back), expectSame<Patch>(yard, back), expectSame<Drift>(yard, back);
-    expectSame<ForeignFeature>(yard, back);
+    expectSame<ForeignFeature>(yard, back), expectSame<OwnSpecies>(yard, back);
   }
 }
 
