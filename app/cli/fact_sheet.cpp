@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include "app/cli/plant_list_file.h"
+#include "core/catalog/entry_checks.h"
 #include "core/catalog/own_plants.h"
 #include "core/catalog/source_names.h"
 #include "core/catalog/tolerances.h"
@@ -94,7 +95,12 @@ ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const
   const auto [species, trouble] = speciesNamed(name, plants.catalogue());
   if (species == nullptr) throw UsageError("--facts is '" + name + "', " + trouble);
   const auto values = valuesOf(plants.layers(yard), species->botanicalName);
-  for (const PlantValue& one : values) console.out << lineOf(one) << '\n';
+  const bool known = isGenusOf(plants.layers(yard).published, species->genus);
+  for (const PlantValue& one : values)
+    console.out << lineOf(one)
+                << (one.column == "family" && !known ? "; not checked: the genus is not known here"
+                                                     : "")
+                << '\n';
   tellBloom(*species, plants.catalogue().hemisphere(), console);
   tellSources(values, console);
   tellOthersCalledSo(name, *species, plants.catalogue(), console);

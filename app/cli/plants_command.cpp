@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <memory>
 #include <ostream>
+#include <set>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -102,6 +103,22 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
 }
 
 // 1 when some of it could not be used, as the findings of a check are told; 3 when it gave nothing.
+// The table of before is kept beside where anything of it would be lost.
+void tellWhatGivesWay(const BroughtIn& read, const Catalogue& published, Console& console) {
+  const std::set<std::size_t> replaced = rowsReplacedBy(read.taken, published);
+  if (read.gaveWay.empty() && replaced.empty()) return;
+  const std::string kept = keepPersonalPlants().toStdString();
+  if (!read.gaveWay.empty())
+    console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
+                               fmt::join(read.gaveWay, ", "), kept);
+  if (!replaced.empty())
+    console.err << fmt::format(
+        "{} of your table that could not be used {} way to what is brought in, and {} kept in {}: "
+        "line {}\n",
+        counted(replaced.size(), "row"), replaced.size() == 1 ? "gives" : "give",
+        replaced.size() == 1 ? "is" : "are", kept, fmt::join(replaced, ", "));
+}
+
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading mine = readPersonalPlants(published);
@@ -109,12 +126,11 @@ ExitCode bringIn(const std::string& path, Console& console) {
   const std::vector<OwnSpecies>& before = mine.plants;
   const BroughtIn read = bringInPlants(readFile(path), path, published, before);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';
-  for (const std::string& note : read.notes) console.err << note << '\n';
-  if (!read.gaveWay.empty())
-    console.err << fmt::format("Values of yours give way for {}; they are kept in {}\n",
-                               fmt::join(read.gaveWay, ", "), keepPersonalPlants().toStdString());
+  for (const std::string& note : toldTogether(read.notes, read.notes.size()))
+    console.err << note << '\n';
+  tellWhatGivesWay(read, published, console);
   const std::vector<OwnSpecies> after = withTaken(before, read.taken);
-  if (!read.taken.empty()) savePersonalPlants(after, published);
+  if (!read.taken.empty()) savePersonalPlants(after, published, read.taken);
   console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
               << "; rows left out: " << read.rowsLeft.size() << ".\n";
   if (const std::string many = manyPlantsWords(after.size()); !many.empty())

@@ -37,14 +37,18 @@ void PersonalCatalogue::make(const PersonalEdit& edit, const QString& label) {
   change(withEdit(plants_, edit), label);
 }
 
-void PersonalCatalogue::take(const std::vector<OwnSpecies>& more, const QString& label) {
-  change(withTaken(plants_, more), label);
+QString PersonalCatalogue::take(const std::vector<OwnSpecies>& more, const QString& label) {
+  const bool replaces = !rowsReplacedBy(more, document_.plantLayers().published).empty();
+  const QString kept = replaces ? keepPersonalPlants() : QString();
+  change(withTaken(plants_, more), label, more);
+  return kept;
 }
 
-void PersonalCatalogue::change(std::vector<OwnSpecies> after, const QString& label) {
+void PersonalCatalogue::change(std::vector<OwnSpecies> after, const QString& label,
+                               const std::vector<OwnSpecies>& taken) {
   if (after == plants_) return;
   Step step{plants_, {}, label, document_.lastEdit(), false};
-  write(after);
+  write(after, taken);
   step.after = plants_;
   done_.push_back(std::move(step));
   undone_.clear();
@@ -74,7 +78,8 @@ void PersonalCatalogue::joinYardEdit() {
   emit stepsChanged();
 }
 
-void PersonalCatalogue::write(const std::vector<OwnSpecies>& plants) {
+void PersonalCatalogue::write(const std::vector<OwnSpecies>& plants,
+                              const std::vector<OwnSpecies>& taken) {
   const Catalogue& published = document_.plantLayers().published;
   if (readPersonalPlants(published).plants != plants_) {
     done_.clear();
@@ -86,7 +91,7 @@ void PersonalCatalogue::write(const std::vector<OwnSpecies>& plants) {
                                 "if it is still wanted.")
                                  .toStdString());
   }
-  savePersonalPlants(plants, published);
+  savePersonalPlants(plants, published, taken);
   load();  // as the file has it: what is published already is not kept
 }
 

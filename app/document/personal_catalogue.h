@@ -33,8 +33,9 @@ class PersonalCatalogue : public QObject {
   // All throw std::runtime_error when the file cannot be written, or was changed elsewhere: then
   // what it holds is taken in, the change is not made, and those before it cannot be undone.
   void make(const PersonalEdit& edit, const QString& label);
-  // Each in place of the plant of its name.
-  void take(const std::vector<OwnSpecies>& more, const QString& label);
+  // Each in place of the plant of its name, and of a row of the file that cannot be used: then the
+  // file is kept beside first, and its path is given, else nothing.
+  QString take(const std::vector<OwnSpecies>& more, const QString& label);
   void undo();
   void redo();
   // The edit that the yard has just been given belongs to the last change here.
@@ -46,8 +47,9 @@ class PersonalCatalogue : public QObject {
   void stepsChanged();
 
  private:
-  void change(std::vector<OwnSpecies> after, const QString& label);
-  void write(const std::vector<OwnSpecies>& plants);
+  void change(std::vector<OwnSpecies> after, const QString& label,
+              const std::vector<OwnSpecies>& taken = {});
+  void write(const std::vector<OwnSpecies>& plants, const std::vector<OwnSpecies>& taken = {});
   void takeYard();
 
   Document& document_;

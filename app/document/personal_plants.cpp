@@ -69,13 +69,24 @@ void expectOnlyRowsAtFault(const OwnPlantsReading& reading) {
                            ", or move the file away, then try again.");
 }
 
-void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published) {
+std::set<std::size_t> rowsReplacedBy(const std::vector<OwnSpecies>& taken,
+                                     const Catalogue& published) {
+  const std::optional<std::string> text = personalText();
+  if (!text || taken.empty()) return {};
+  const std::string path = personalPlantsPath().toStdString();
+  return rowsOf(taken, *text, readOwnPlants(*text, path, published).rowsLeft);
+}
+
+void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published,
+                        const std::vector<OwnSpecies>& taken) {
   const QString path = personalPlantsPath();
   QDir().mkpath(QFileInfo(path).path());
   const std::optional<std::string> before = personalText();
-  const OwnPlantsReading read = before ? readOwnPlants(*before, path.toStdString(), published)
-                                       : readPersonalPlants(published);
+  OwnPlantsReading read = before ? readOwnPlants(*before, path.toStdString(), published)
+                                 : readPersonalPlants(published);
   expectOnlyRowsAtFault(read);
+  if (before)
+    for (const std::size_t line : rowsOf(taken, *before, read.rowsLeft)) read.rowsLeft.erase(line);
   const std::string csv = before && !read.rowsLeft.empty()
                               ? ownPlantsCsv(plants, *before, read.rowsLeft)
                               : ownPlantsCsv(plants);

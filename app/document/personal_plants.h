@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QString>
+#include <set>
 #include <vector>
 
 #include "core/exchange/plant_csv.h"
@@ -16,9 +17,15 @@ namespace tussock {
 // Throws std::runtime_error, saying what is wrong and what to do, unless the file was read but for
 // single rows: to write it anew would lose the rest.
 void expectOnlyRowsAtFault(const OwnPlantsReading& reading);
+// Lines of the file whose rows cannot be used and are of one of the plants, which come in their
+// place.
+[[nodiscard]] std::set<std::size_t> rowsReplacedBy(const std::vector<OwnSpecies>& taken,
+                                                   const Catalogue& published);
 // Puts `plants` in place of those that can be read in the file. Rows that cannot be used stay in
-// it, byte for byte, after them. Throws std::runtime_error.
-void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published);
+// it, byte for byte, after them, but for those that `taken` come in place of. Throws
+// std::runtime_error.
+void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& published,
+                        const std::vector<OwnSpecies>& taken = {});
 // Keeps a copy of the file beside it; gives its path.
 QString keepPersonalPlants();
 

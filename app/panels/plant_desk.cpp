@@ -8,6 +8,7 @@
 
 #include "app/panels/plant_columns.h"
 #include "app/panels/species_marks.h"
+#include "core/catalog/entry_checks.h"
 #include "core/catalog/fact_words.h"
 #include "core/catalog/season_weeks.h"
 
@@ -104,6 +105,18 @@ QString PlantDesk::impliedBy(const std::string& column) const {
   const QString week = text(shownFact(column, there, document_.yard().settings.units));
   return first ? deskTr("%1: the first of the month").arg(week)
                : deskTr("%1: the last of the month").arg(week);
+}
+
+QString PlantDesk::familyNote() const {
+  const std::string name = draft_ ? value("botanical_name").value : name_;
+  const std::string genus(genusOf(name));
+  if (genus.empty() || value("family").value.empty() || !hasOwnFamily()) return {};
+  if (isGenusOf(document_.plantLayers().published, genus)) return {};
+  return deskTr("not checked: the genus %1 is not known here").arg(text(genus));
+}
+
+bool PlantDesk::hasOwnFamily() const {
+  return draft_ || value("family").origin != Origin::Published;
 }
 
 QString PlantDesk::set(const std::string& column, const QString& typed) {

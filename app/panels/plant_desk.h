@@ -35,6 +35,8 @@ class PlantDesk {
   [[nodiscard]] bool isMoved(const std::string& column) const;
   // What a blank value comes to from others: a week of bloom from the month. Empty for most.
   [[nodiscard]] QString impliedBy(const std::string& column) const;
+  // What to know of the family: that nothing published could be held against it. Empty for most.
+  [[nodiscard]] QString familyNote() const;
   // Takes those words, or the table's own. What is wrong with them; empty when it is kept.
   [[nodiscard]] QString set(const std::string& column, const QString& typed);
   // Keeps the new plant, unless something stands against it.
@@ -61,6 +63,7 @@ class PlantDesk {
   [[nodiscard]] QString makePersonal(const PersonalEdit& edit, const QString& label);
   [[nodiscard]] QString clearPersonal();
   [[nodiscard]] bool isCarried(const std::string& column) const;
+  [[nodiscard]] bool hasOwnFamily() const;
   [[nodiscard]] Kept keepInYard();
   [[nodiscard]] Kept keepPersonal();
 

@@ -147,6 +147,7 @@ void PlantFields::refresh() {
     const PlantValue value = desk_.value(one.column);
     QString note = noteFor(value);
     if (one.column == "regulated") note = withRuleCaution(note);
+    if (one.column == "family") note = withFamilyNote(note);
     one.note->setText(note);
     one.note->setToolTip(sourceTip(value));
     one.note->setVisible(!note.isEmpty());
@@ -159,6 +160,13 @@ QString PlantFields::withRuleCaution(const QString& note) const {
       tr("A first filter; blank does not mean allowed. Ask the department of agriculture of your "
          "state.");
   return note.isEmpty() ? caution : note + QStringLiteral(". ") + caution;
+}
+
+// Whether a plant is in the family given can be told only of genera that are published.
+QString PlantFields::withFamilyNote(const QString& note) const {
+  const QString unchecked = desk_.familyNote();
+  if (unchecked.isEmpty()) return note;
+  return note.isEmpty() ? unchecked : tr("%1; %2").arg(note, unchecked);
 }
 
 // South of the equator the sources tell of another month than what is shown.

@@ -38,6 +38,7 @@ class PlantFields : public QWidget {
   [[nodiscard]] QString noteFor(const PlantValue& value) const;
   [[nodiscard]] QString withPublished(const QString& own, const PlantValue& value) const;
   [[nodiscard]] QString withRuleCaution(const QString& note) const;
+  [[nodiscard]] QString withFamilyNote(const QString& note) const;
 
   PlantDesk& desk_;
   bool editable_;

@@ -31,12 +31,13 @@ QString namesWords(const std::vector<std::string>& names) {
              : all;
 }
 
-// The first of them, and how many more.
-QString notesWords(const std::vector<std::string>& notes) {
-  const QString first = QString::fromStdString(notes.front());
-  return notes.size() == 1
-             ? first
-             : PlantCommands::tr("%1 And %2 more like it.").arg(first).arg(notes.size() - 1);
+// The first of each kind, and where the others are.
+QString notesWords(const std::vector<RowNote>& notes) {
+  constexpr std::size_t kMostLines = 5;
+  QStringList words;
+  for (const std::string& one : toldTogether(notes, kMostLines))
+    words << QString::fromStdString(one);
+  return words.join(QLatin1Char(' '));
 }
 
 }  // namespace
@@ -71,8 +72,9 @@ void PlantCommands::tellOfReading(const QByteArray& table) {
 void PlantCommands::takeIn(const QString& name, const std::string& table) {
   const BroughtIn read = bringInPlants(table, name.toStdString(), document_.plantLayers().published,
                                        personal_.plants());
+  QString kept;
   try {
-    if (!read.taken.empty()) personal_.take(read.taken, tr("Bring in plants"));
+    if (!read.taken.empty()) kept = personal_.take(read.taken, tr("Bring in plants"));
   } catch (const std::runtime_error& problem) {
     return emit told(QString::fromUtf8(problem.what()));
   }
@@ -81,6 +83,10 @@ void PlantCommands::takeIn(const QString& name, const std::string& table) {
   if (!read.gaveWay.empty())
     taken += tr(" Values of yours gave way for %1; undo brings them back.")
                  .arg(namesWords(read.gaveWay));
+  if (!kept.isEmpty())
+    taken += tr(" Rows of your table that could not be used gave way to them; it is kept as it was "
+                "in %1.")
+                 .arg(kept);
   if (!read.notes.empty()) taken += QLatin1Char(' ') + notesWords(read.notes);
   if (const std::string many = manyPlantsWords(personal_.plants().size()); !many.empty())
     taken += QLatin1Char(' ') + QString::fromStdString(many);

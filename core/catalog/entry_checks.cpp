@@ -64,6 +64,15 @@ std::string EntryChecks::againstSymbol(const std::string& symbol, std::string_vi
   return fmt::format("a symbol of its own, for {} has it; leave it blank if unsure", at->second);
 }
 
+bool isGenusOf(const Catalogue& published, std::string_view genus) {
+  const auto& all = published.species();
+  return std::ranges::find(all, genus, &Species::genus) != all.end();
+}
+
+bool EntryChecks::knowsGenusOf(std::string_view name) const {
+  return familiesByGenus_.contains(genusOf(name));
+}
+
 std::string EntryChecks::againstFamily(const std::string& family, std::string_view name) const {
   if (!isPlantFamily(family)) return "a plant family as botanists spell it, such as Asteraceae";
   const std::string_view genus = genusOf(name);

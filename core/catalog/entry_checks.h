@@ -15,6 +15,9 @@
 
 namespace tussock {
 
+// Whether a family can be held against what is published of the genus.
+[[nodiscard]] bool isGenusOf(const Catalogue& published, std::string_view genus);
+
 class EntryChecks {
  public:
   // Works through all plants of the layers once.
@@ -23,6 +26,8 @@ class EntryChecks {
   // `title` and `line` say where it was entered; line 0 for no file.
   [[nodiscard]] std::vector<CatalogueError> of(const OwnSpecies& entered, std::string_view title,
                                                std::size_t line = 0) const;
+  // isGenusOf, of a plant's name, for many.
+  [[nodiscard]] bool knowsGenusOf(std::string_view name) const;
   // What comes after is judged with this one there.
   void take(const OwnSpecies& entered);
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/exchange/kept_rows.h"
 
+#include <algorithm>
 #include <iterator>
 #include <map>
 #include <utility>
 
+#include "core/catalog/formula_guard.h"
 #include "core/catalog/table.h"
 
 namespace tussock {
@@ -34,8 +36,21 @@ KeptRows::KeptRows(std::string_view csv, const std::set<std::size_t>& lines) {
     const auto next = std::next(row);
     const std::size_t from = starts[row->first];
     const std::size_t to = next == begins.end() ? csv.size() : starts[next->first];
-    rows_.push_back({csv.substr(from, to - from), row->second});
+    rows_.push_back({row->first, csv.substr(from, to - from), row->second});
   }
+}
+
+std::map<std::size_t, std::string> KeptRows::names(std::string_view column) const {
+  std::map<std::size_t, std::string> names;
+  const auto at = std::ranges::find(columns_, column) - columns_.begin();
+  for (const Row& row : rows_) {
+    const Table table = readTable(row.text);
+    if (table.rows.empty()) continue;
+    const std::vector<std::string>& cells = table.rows.front().cells;
+    if (const auto place = static_cast<std::size_t>(at); place < cells.size())
+      names.emplace(row.line, unguarded(cells[place]));
+  }
+  return names;
 }
 
 std::string KeptRows::text(std::size_t columns) const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <set>
 #include <string>
 #include <string_view>
@@ -20,9 +21,12 @@ class KeptRows {
   // In their order, byte for byte. Each that has a cell for every column gets empty ones, up to as
   // many as `columns`; one that is out of step or has an open quotation mark stays as it is.
   [[nodiscard]] std::string text(std::size_t columns) const;
+  // What each has in that column, by line; without those that have no such cell.
+  [[nodiscard]] std::map<std::size_t, std::string> names(std::string_view column) const;
 
  private:
   struct Row {
+    std::size_t line = 0;
     std::string_view text;  // with its line end
     bool inStep = false;    // as many cells as columns
   };

@@ -17,7 +17,7 @@
 #include "core/catalog/source_list.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/kept_rows.h"
-#include "core/exchange/week_notes.h"
+#include "core/exchange/row_notes.h"
 
 namespace tussock {
 
@@ -251,13 +251,6 @@ class OwnPlantsReader {
   OwnPlantsReading result_;
 };
 
-void addSynonymNote(const std::string& written, const OwnSpecies& own, std::string_view fileName,
-                    std::size_t line, std::vector<std::string>& notes) {
-  if (searchWords(written) == searchWords(own.botanicalName)) return;
-  notes.push_back(fmt::format("{}, line {}: {} is a synonym of {}; your values are for that plant.",
-                              fileName, line, written, own.botanicalName));
-}
-
 std::string tableOf(const std::vector<std::string>& columns,
                     const std::vector<PlantCells>& plants) {
   std::string csv = csvRecord(columns);
@@ -314,12 +307,15 @@ BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const C
       result.rowsLeft.insert(read.lines[i]);
       continue;
     }
+    const bool known = checks.knowsGenusOf(own.botanicalName);
     checks.take(own);
+    if (!known) addFamilyNote(own, fileName, read.lines[i], result.notes);
     addSynonymNote(read.names[i], own, fileName, read.lines[i], result.notes);
     addWeekNotes(own, published.find(own.botanicalName), fileName, read.lines[i], result.notes);
     result.taken.push_back(std::move(own));
   }
   sortByLine(result.errors);
+  std::ranges::stable_sort(result.notes, {}, &RowNote::line);
   result.gaveWay = overwritten(personal, result.taken);
   return result;
 }
@@ -335,6 +331,16 @@ std::string manyPlantsWords(std::size_t plants) {
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
   return tableOf(columnsOf(plants), recordsOf(plants));
+}
+
+std::set<std::size_t> rowsOf(const std::vector<OwnSpecies>& plants, std::string_view csv,
+                             const std::set<std::size_t>& lines) {
+  std::set<std::vector<std::string>> names;
+  for (const OwnSpecies& own : plants) names.insert(searchWords(own.botanicalName));
+  std::set<std::size_t> theirs;
+  for (const auto& [line, name] : KeptRows(csv, lines).names(kName))
+    if (names.contains(searchWords(name))) theirs.insert(line);
+  return theirs;
 }
 
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants, std::string_view before,

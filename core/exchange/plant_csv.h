@@ -9,14 +9,15 @@
 #include <vector>
 
 #include "core/catalog/catalogue.h"
+#include "core/exchange/row_notes.h"
 #include "core/model/own_species.h"
 
 namespace tussock {
 
 struct OwnPlantsReading {
   std::vector<OwnSpecies> plants;  // without ids, by name
-  std::vector<std::size_t> lines;  // of each plant in the file
   std::vector<Species> species;    // each as it holds over the published one (mergePlants)
+  std::vector<std::size_t> lines;  // of each plant in the file
   std::vector<std::string> names;  // of each as the file has it: its own, or a synonym
   // A column that is not known is an error of the first line alone, and its cells are left out; so
   // is one that new plants need and the table does not have, however many rows want it.
@@ -37,9 +38,9 @@ struct BroughtIn {
   std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
   std::vector<CatalogueError> errors;
   std::set<std::size_t> rowsLeft;  // lines of the rows left out
-  // Of rows that are taken: weeks in flower that lie in another month than the one given, and names
-  // that are synonyms of the plant that gets the values. Sentences with file and line.
-  std::vector<std::string> notes = {};
+  // Of rows that are taken: weeks in flower that lie in another month than the one given, names
+  // that are synonyms of the plant that gets the values, families that were not checked.
+  std::vector<RowNote> notes = {};
 };
 // As readOwnPlants, but a row of a personal plant adds to that one, and need not be whole either;
 // it is left out where the personal values that stay beside it would not go with it, for the two
@@ -51,6 +52,12 @@ struct BroughtIn {
 // What to know of so many personal plants: they are read at each start of the window and by each
 // command, a second for some 4,000. Empty for 20,000 and fewer.
 [[nodiscard]] std::string manyPlantsWords(std::size_t plants);
+
+// Of those lines of a table, where rows stand that cannot be used, those of the plants: by what
+// stands where the name should be.
+[[nodiscard]] std::set<std::size_t> rowsOf(const std::vector<OwnSpecies>& plants,
+                                           std::string_view csv,
+                                           const std::set<std::size_t>& lines);
 
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);

@@ -278,6 +278,27 @@ TEST_F(PlantsCommand, FactsDoNotCallAValueYoursThatOnlyFollowsFromYours) {
   EXPECT_THAT(sheet.out,
               testing::ContainsRegex("foliage_height_max_cm +100 +\\(held to your height\\); "
                                      "published: [0-9]+"));
+// Nothing else is lost: other rows at fault stay, and the table of before is kept beside.
+TEST_F(PlantsCommand, ARightRowComesInPlaceOfOneThatCannotBeUsed) {
+  const std::string mine =
+      "botanical_name,spacing_cm,notes\nMonarda fistulosa,wide,here\n"
+      "Aster laevis,-5,there\nEchinacea purpurea,66,\nmonarda fistulosa,1,2,3\n";
+  keepPersonal(mine);
+  write("more.csv", "botanical_name,spacing_cm\nMonarda fistulosa,80\n");
+  const Outcome outcome = run({"plants", "--bring-in", path("more.csv")});
+  EXPECT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  const std::string at = personalPlantsPath().toStdString();
+  EXPECT_THAT(outcome.err, HasSubstr("2 rows of your table that could not be used give way to what "
+                                     "is brought in, and are kept in " +
+                                     at + ".kept: line 2, 5"));
+  EXPECT_EQ(readFile(at + ".kept"), mine);
+  EXPECT_EQ(readFile(at),
+            "botanical_name,spacing_cm,notes\r\nEchinacea purpurea,66,\r\n"
+            "Monarda fistulosa,80,\r\nAster laevis,-5,there\n");
+  const Outcome after = run({"plants", "--search", "monarda"});
+  EXPECT_THAT(after.err, AllOf(Not(HasSubstr("wide")), HasSubstr("'-5'")));
+}
+
 }
 
 // The tolerances are those of resources/plants-sources.md.
@@ -286,6 +307,14 @@ TEST_F(PlantsCommand, FactsSayWhichValuesWereChosenWithinATolerance) {
   EXPECT_THAT(sheet.out, testing::ContainsRegex("height_max_cm +120 +\\[after [A-Z]+"));
   EXPECT_THAT(sheet.out, testing::ContainsRegex("usda_symbol +MOFI +\\[USDA\\]"));
   EXPECT_THAT(sheet.out, testing::ContainsRegex("spacing_cm +60 +\\[memory\\]"));
+// No rose is published here.
+TEST_F(PlantsCommand, FactsSayThatAFamilyOfAnUnknownGenusWasNotChecked) {
+  keepPersonal(kOwnPlant);
+  EXPECT_THAT(run({"plants", "--facts", "Rosa gardeniana"}).out,
+              HasSubstr("; not checked: the genus is not known here"));
+  EXPECT_THAT(run({"plants", "--facts", "Monarda fistulosa"}).out, Not(HasSubstr("not checked")));
+}
+
   EXPECT_THAT(sheet.out, HasSubstr("the range of heights meets that of the source"));
 }
 

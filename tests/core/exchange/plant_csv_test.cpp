@@ -270,21 +270,10 @@ TEST(BringingIn, TellsOfWeeksThatLieOutsideOfTheMonthOfTheirRow) {
       "Monarda fistulosa,6,9,22,36\nZizia aurea,3,6,20,\nAmsonia hubrichtii,5,6,20,\n");
   EXPECT_THAT(textsOf(given.errors), IsEmpty());
   EXPECT_EQ(given.taken.size(), 3u);
-  EXPECT_THAT(given.notes,
-              ElementsAre(HasSubstr("mine.csv, line 3, bloom_start_week: week 20 lies outside of "
-                                    "March, which bloom_start_month gives. The week counts")));
-}
-
-// Cimicifuga racemosa (L.) Nutt. is Actaea racemosa L. (USDA PLANTS: ACRA7).
-TEST(BringingIn, TellsWhichPlantTheValuesOfASynonymAreFor) {
-  const Catalogue published = readShippedCatalogue().catalogue;
-  const BroughtIn given =
-      bringInPlants("botanical_name,spacing_cm\nmonarda Fistulosa,66\nCimicifuga racemosa,77\n",
-                    "mine.csv", published, {});
-  EXPECT_THAT(textsOf(given.errors), IsEmpty());
-  EXPECT_EQ(given.taken.size(), 2u);
-  EXPECT_THAT(given.notes, ElementsAre("mine.csv, line 3: Cimicifuga racemosa is a synonym of "
-                                       "Actaea racemosa; your values are for that plant."));
+  ASSERT_EQ(given.notes.size(), 1u);
+  EXPECT_THAT(given.notes.front().text,
+              HasSubstr("mine.csv, line 3, bloom_start_week: week 20 lies outside of March, which "
+                        "bloom_start_month gives. The week counts"));
 }
 
 // USDA PLANTS: Actaea is in the Ranunculaceae. Asclepiadaceae is the family that books before the
