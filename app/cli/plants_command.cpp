@@ -62,6 +62,7 @@ Choice choiceFrom(const PlantsOptions& options, const Yard& yard, const Catalogu
   choice.order = orderFrom(options.filters);
   choice.place = placeAsked(options, yard, facts, console);
   const char* needing = options.leftOut                               ? "--left-out"
+                        : options.all                                 ? "--all"
                         : choice.filter.traits.contains(Trait::Suits) ? "--trait suits-the-place"
                         : choice.order == RankOrder::Fit              ? "--order fit"
                                                                       : nullptr;
@@ -93,7 +94,7 @@ void printJson(const std::vector<Ranked>& plants, bool placed, std::ostream& out
 void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out) {
   for (const Ranked& one : plants) {
     if (placed && one.suits()) out << fmt::format("{:3.0f}  ", one.points);
-    if (placed && !one.suits()) out << "  –  ";
+    if (placed && !one.suits()) out << "not  ";
     out << one.species->botanicalName;
     if (!one.species->commonName.empty()) out << " (" << one.species->commonName << ")";
     const std::vector<std::string> reasons = toldReasons(one);
@@ -102,7 +103,6 @@ void printText(const std::vector<Ranked>& plants, bool placed, std::ostream& out
   }
 }
 
-// 1 when some of it could not be used, as the findings of a check are told; 3 when it gave nothing.
 // The table of before is kept beside where anything of it would be lost.
 void tellWhatGivesWay(const BroughtIn& read, const Catalogue& published, Console& console) {
   const std::set<std::size_t> replaced = rowsReplacedBy(read.taken, published);
@@ -119,6 +119,7 @@ void tellWhatGivesWay(const BroughtIn& read, const Catalogue& published, Console
         replaced.size() == 1 ? "is" : "are", kept, fmt::join(replaced, ", "));
 }
 
+// 1 when some of it could not be used, as the findings of a check are told; 3 when it gave nothing.
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading mine = readPersonalPlants(published);
@@ -162,6 +163,22 @@ ExitCode writeOut(const std::string& path, const std::string& csv, const PlantsO
   return ExitCode::Done;
 }
 
+// What is listed, of how many.
+void tellCount(const std::vector<Ranked>& shown, std::size_t found, const Choice& choice,
+               const Catalogue& facts, Console& console) {
+  const std::string of = fmt::format("{} of {} species", found, facts.species().size());
+  if (!choice.place)
+    console.err << of;
+  else if (choice.of == ChoiceOf::LeftOut)
+    console.err << of << " do not suit the place; each is listed with what speaks against it";
+  else if (choice.of == ChoiceOf::Suiting)
+    console.err << of << " suit the place";
+  else
+    console.err << of << ": those that suit the place, then, after \"not\", those that do not";
+  if (shown.size() < found) console.err << fmt::format(" (the first {} are shown)", shown.size());
+  console.err << ".\n";
+}
+
 ExitCode runPlants(const PlantsOptions& options, Console& console) {
   expectSensible(options);
   if (!options.bringIn.empty()) return bringIn(options.bringIn, console);
@@ -181,7 +198,7 @@ ExitCode runPlants(const PlantsOptions& options, Console& console) {
   if (options.count > 0) plants.resize(std::min(plants.size(), options.count));
   const bool placed = choice.place.has_value();
   options.json ? printJson(plants, placed, console.out) : printText(plants, placed, console.out);
-  console.err << fmt::format("{} of {} species\n", found, facts.species().size());
+  tellCount(plants, found, choice, facts, console);
   return ExitCode::Done;
 }
 
@@ -207,16 +224,22 @@ void addPlants(CLI::App& app, Action& chosen) {
   command->add_option("--search", options->search,
                       "Words that must all be met, such as 'tall dry fall'");
   addPlantFilters(*command, options->filters);
-  auto* bed = command->add_option("--bed", options->bed, "What suits this bed, best first");
+  auto* bed = command->add_option(
+      "--bed", options->bed,
+      "List the species that suit this bed, best first, with points and reasons");
   auto* at = command
                  ->add_option("--at", options->at,
-                              "What suits this point: metres east and north of the yard's origin")
+                              "The same for this point: metres east and north of the yard's origin")
                  ->expected(2)
                  ->excludes(bed);
   bed->excludes(at);
   auto* leftOut = command->add_flag("--left-out", options->leftOut,
-                                    "What does not suit it instead, with the reasons");
-  command->add_flag("--all", options->all, "Both")->excludes(leftOut);
+                                    "With --bed or --at: list only the species that do not suit "
+                                    "the place, each with what speaks against it");
+  command
+      ->add_flag("--all", options->all,
+                 "With --bed or --at: list the species that suit the place, then those that do not")
+      ->excludes(leftOut);
   command->add_option("--count", options->count, "So many at most")->check(CLI::PositiveNumber);
   auto* json = command->add_flag("--json", options->json, "One JSON document");
   command

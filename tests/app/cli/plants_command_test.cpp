@@ -92,6 +92,21 @@ TEST_F(PlantsCommand, RanksForABedAndSaysWhyNot) {
   EXPECT_FALSE(plants({file(), "--at", "1", "-1"}).empty());
 }
 
+TEST_F(PlantsCommand, SaysWhatIsListedOfHowMany) {
+  const auto told = [&](std::vector<std::string> more) {
+    more.insert(more.begin(), {"plants", file(), "--bed", "Walk", "--count", "2"});
+    return run(more).err;
+  };
+  EXPECT_THAT(told({}), HasSubstr(" species suit the place (the first 2 are shown)."));
+  EXPECT_THAT(told({"--left-out"}),
+              HasSubstr(" species do not suit the place; each is listed with what speaks against "
+                        "it (the first 2 are shown)."));
+  EXPECT_THAT(told({"--all"}), HasSubstr("those that suit the place, then, after \"not\", those"));
+  EXPECT_THAT(run({"plants", file(), "--bed", "Walk", "--left-out"}).out, StartsWith("not  "));
+  const std::string help = run({"plants", "--help"}).out;
+  EXPECT_THAT(help, HasSubstr("list only the species that do not suit"));
+}
+
 TEST_F(PlantsCommand, SaysThatAPointIsOutsideOfTheSunMap) {
   const Outcome far = run({"plants", file(), "--at", "5000", "-3000", "--count", "1"});
   EXPECT_EQ(far.code, ExitCode::Done);
@@ -126,6 +141,7 @@ TEST_F(PlantsCommand, AsksForWhatItNeeds) {
   EXPECT_EQ(run({"plants", "--bed", "Walk"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plants", file(), "--bed", "Nowhere"}).code, ExitCode::Usage);
   EXPECT_EQ(run({"plants", file(), "--left-out"}).code, ExitCode::Usage);
+  EXPECT_THAT(run({"plants", file(), "--all"}).err, HasSubstr("--all needs a place"));
   EXPECT_EQ(run({"plants", file(), "--at", "nan", "3"}).code, ExitCode::Usage);
   EXPECT_THAT(run({"plants", "--bring-in", path(".")}).err, HasSubstr("is a folder"));
 }
@@ -262,22 +278,6 @@ TEST_F(PlantsCommand, BringsNothingIntoAFileThatItCannotReadWhole) {
   EXPECT_EQ(readFile(personalPlantsPath().toStdString()), mine);
 }
 
-TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
-  keepPersonal(kOwnPlant);
-  ASSERT_EQ(run({"plants", "--write-all", path("all.csv")}).code, ExitCode::Done);
-  const auto back = readCatalogue(readFile(path("all.csv")), "all.csv");
-  EXPECT_TRUE(back.errors.empty());
-  EXPECT_EQ(back.catalogue.species().size(), readShippedCatalogue().catalogue.species().size() + 1);
-}
-
-TEST_F(PlantsCommand, FactsDoNotCallAValueYoursThatOnlyFollowsFromYours) {
-  ASSERT_GT(readShippedCatalogue().catalogue.find("Monarda didyma")->foliageHigh->metres(), 1.0);
-  keepPersonal("botanical_name,height_max_cm\nMonarda didyma,100\n");
-  const Outcome sheet = run({"plants", "--facts", "Monarda didyma"});
-  EXPECT_THAT(sheet.out, testing::ContainsRegex("[^_]height_max_cm +100 +\\(your own\\)"));
-  EXPECT_THAT(sheet.out,
-              testing::ContainsRegex("foliage_height_max_cm +100 +\\(held to your height\\); "
-                                     "published: [0-9]+"));
 // Nothing else is lost: other rows at fault stay, and the table of before is kept beside.
 TEST_F(PlantsCommand, ARightRowComesInPlaceOfOneThatCannotBeUsed) {
   const std::string mine =
@@ -299,14 +299,14 @@ TEST_F(PlantsCommand, ARightRowComesInPlaceOfOneThatCannotBeUsed) {
   EXPECT_THAT(after.err, AllOf(Not(HasSubstr("wide")), HasSubstr("'-5'")));
 }
 
+TEST_F(PlantsCommand, WritesAllPlantsAsTheyHold) {
+  keepPersonal(kOwnPlant);
+  ASSERT_EQ(run({"plants", "--write-all", path("all.csv")}).code, ExitCode::Done);
+  const auto back = readCatalogue(readFile(path("all.csv")), "all.csv");
+  EXPECT_TRUE(back.errors.empty());
+  EXPECT_EQ(back.catalogue.species().size(), readShippedCatalogue().catalogue.species().size() + 1);
 }
 
-// The tolerances are those of resources/plants-sources.md.
-TEST_F(PlantsCommand, FactsSayWhichValuesWereChosenWithinATolerance) {
-  const Outcome sheet = run({"plants", "--facts", "Monarda fistulosa"});
-  EXPECT_THAT(sheet.out, testing::ContainsRegex("height_max_cm +120 +\\[after [A-Z]+"));
-  EXPECT_THAT(sheet.out, testing::ContainsRegex("usda_symbol +MOFI +\\[USDA\\]"));
-  EXPECT_THAT(sheet.out, testing::ContainsRegex("spacing_cm +60 +\\[memory\\]"));
 // No rose is published here.
 TEST_F(PlantsCommand, FactsSayThatAFamilyOfAnUnknownGenusWasNotChecked) {
   keepPersonal(kOwnPlant);
@@ -315,6 +315,22 @@ TEST_F(PlantsCommand, FactsSayThatAFamilyOfAnUnknownGenusWasNotChecked) {
   EXPECT_THAT(run({"plants", "--facts", "Monarda fistulosa"}).out, Not(HasSubstr("not checked")));
 }
 
+TEST_F(PlantsCommand, FactsDoNotCallAValueYoursThatOnlyFollowsFromYours) {
+  ASSERT_GT(readShippedCatalogue().catalogue.find("Monarda didyma")->foliageHigh->metres(), 1.0);
+  keepPersonal("botanical_name,height_max_cm\nMonarda didyma,100\n");
+  const Outcome sheet = run({"plants", "--facts", "Monarda didyma"});
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("[^_]height_max_cm +100 +\\(your own\\)"));
+  EXPECT_THAT(sheet.out,
+              testing::ContainsRegex("foliage_height_max_cm +100 +\\(held to your height\\); "
+                                     "published: [0-9]+"));
+}
+
+// The tolerances are those of resources/plants-sources.md.
+TEST_F(PlantsCommand, FactsSayWhichValuesWereChosenWithinATolerance) {
+  const Outcome sheet = run({"plants", "--facts", "Monarda fistulosa"});
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("height_max_cm +120 +\\[after [A-Z]+"));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("usda_symbol +MOFI +\\[USDA\\]"));
+  EXPECT_THAT(sheet.out, testing::ContainsRegex("spacing_cm +60 +\\[memory\\]"));
   EXPECT_THAT(sheet.out, HasSubstr("the range of heights meets that of the source"));
 }
 
