@@ -31,7 +31,10 @@ QString keepBeside(const QString& path) {
 std::optional<std::string> personalText() {
   QFile file(personalPlantsPath());
   if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
-  return file.readAll().toStdString();
+  std::string text(static_cast<std::size_t>(file.size()), '\0');
+  const qint64 read = file.read(text.data(), file.size());
+  text.resize(static_cast<std::size_t>(std::max<qint64>(read, 0)));
+  return text;
 }
 
 }  // namespace

@@ -21,7 +21,7 @@ bool PlantFacts::follow(const Yard& yard) {
   if (own == yardsOwn_ && !personalIsNew_ && where == catalogue().hemisphere()) return false;
   yardsOwn_ = std::move(own);
   personalIsNew_ = false;
-  MergedPlants merged = mergePlants(layers(yard), personalRead_);
+  MergedPlants merged = mergePlants(layers(yard), std::exchange(personalRead_, {}));
   faults_ = std::move(merged.errors);
   given_.push_back(std::move(merged.catalogue));
   return true;

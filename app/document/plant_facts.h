@@ -28,7 +28,7 @@ class PlantFacts {
  private:
   Catalogue published_;
   std::vector<OwnSpecies> personal_;
-  std::vector<Species> personalRead_;  // one each, or none
+  std::vector<Species> personalRead_;  // one each until they are merged: they take much room
   std::vector<OwnSpecies> yardsOwn_;
   bool personalIsNew_ = false;  // since it was last worked out
   std::vector<CatalogueError> faults_;

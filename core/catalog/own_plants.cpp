@@ -199,8 +199,8 @@ std::vector<Named> ownByName(const PlantLayers& layers) {
 }
 
 // As it was read with the personal plants, where that still holds; else null.
-const Species* readAlready(const InLayers& in, const PlantLayers& layers,
-                           const std::vector<Species>& personalRead) {
+Species* readAlready(const InLayers& in, const PlantLayers& layers,
+                     std::vector<Species>& personalRead) {
   if (in.personal == nullptr || in.yard != nullptr || personalRead.size() != layers.personal.size())
     return nullptr;
   return &personalRead[static_cast<std::size_t>(in.personal - layers.personal.data())];
@@ -225,7 +225,7 @@ Origin originOf(const PlantLayers& layers, std::string_view name) {
   return findOwn(layers.personal, name) != nullptr ? Origin::Personal : Origin::Published;
 }
 
-MergedPlants mergePlants(const PlantLayers& layers, const std::vector<Species>& personalRead) {
+MergedPlants mergePlants(const PlantLayers& layers, std::vector<Species> personalRead) {
   const std::vector<Named> own = ownByName(layers);
   const Hemisphere where = hemisphereOf(layers.yard.settings);
   if (own.empty()) return {layers.published.in(where), {}};
@@ -237,8 +237,8 @@ MergedPlants mergePlants(const PlantLayers& layers, const std::vector<Species>& 
   for (const auto& [name, in] : own) {
     while (next != published.end() && next->botanicalName < name) all.push_back(*next++);
     if (next != published.end() && next->botanicalName == name) ++next;
-    if (const Species* ready = readAlready(in, layers, personalRead))
-      all.push_back(*ready);
+    if (Species* ready = readAlready(in, layers, personalRead))
+      all.push_back(std::move(*ready));
     else if (auto species = read(in, name, merged.errors))
       all.push_back(std::move(*species));
     else if (in.published != nullptr)

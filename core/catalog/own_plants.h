@@ -40,7 +40,7 @@ struct MergedPlants {
 // `personalRead` has each personal plant over the published one, in their order (speciesOver), so
 // that many are not read twice; without it they are read.
 [[nodiscard]] MergedPlants mergePlants(const PlantLayers& layers,
-                                       const std::vector<Species>& personalRead = {});
+                                       std::vector<Species> personalRead = {});
 
 // One value of a plant as it holds, where it is from, and the published one, which is empty when
 // there is none.

@@ -81,8 +81,8 @@ bool isBlank(const TableRow& row) {
 
 class PlantTableReader {
  public:
-  PlantTableReader(std::string_view fileName, ColumnsAsked asked)
-      : fileName_(fileName), asked_(asked) {}
+  PlantTableReader(std::string_view fileName, ColumnsAsked asked, const PlantRowTaker& taker)
+      : fileName_(fileName), asked_(asked), taker_(taker) {}
 
   PlantTable read(std::string_view csv) {
     if (isUtf16(csv))
@@ -92,13 +92,16 @@ class PlantTableReader {
                   "a table as text; save the spreadsheet as CSV UTF-8"),
              take();
     if (!isSplitAtCommas(csv)) return take();
-    Table table = readTable(csv);
-    for (const std::size_t line : table.badQuotes)
+    bool begun = false, readable = false;
+    const auto badQuotes = forEachRow(csv, [&](TableRow row) {
+      if (begun) return readable ? takeRow(std::move(row)) : void();
+      begun = true;
+      readable = readHeader(row);
+    });
+    for (const std::size_t line : badQuotes)
       fail(line, "", "", "a closing quotation mark, or a doubled one inside a field,");
-    if (table.rows.empty()) return fail(1, "", "", "a line of column names"), take();
-    if (!readHeader(table.rows.front())) return take();
-    tellNameless(table.rows);
-    for (std::size_t i = 1; i < table.rows.size(); ++i) takeRow(std::move(table.rows[i]));
+    if (!begun) fail(1, "", "", "a line of column names");
+    tellNameless();
     return take();
   }
 
@@ -158,12 +161,9 @@ class PlantTableReader {
   }
 
   // A spreadsheet writes columns that are blank throughout behind the last one: these are no fault.
-  void tellNameless(const std::vector<TableRow>& rows) {
-    for (const std::size_t at : nameless_)
-      if (std::any_of(rows.begin() + 1, rows.end(), [&](const TableRow& row) {
-            return at < row.cells.size() && !row.cells[at].empty();
-          }))
-        tell(rows.front().line, "", fmt::format("column {} has no name; it is left out.", at + 1));
+  void tellNameless() {
+    for (const std::size_t at : namelessFilled_)
+      tell(result_.headerLine, "", fmt::format("column {} has no name; it is left out.", at + 1));
   }
 
   // Told once: of a column written otherwise it is said what to write.
@@ -186,12 +186,15 @@ class PlantTableReader {
 
   void takeRow(TableRow row) {
     if (isBlank(row)) return;
+    for (const std::size_t at : nameless_)
+      if (at < row.cells.size() && !row.cells[at].empty()) namelessFilled_.insert(at);
     if (row.cells.size() != columns_)
       return fail(row.line, "", fmt::format("{} fields", row.cells.size()),
                   fmt::format("{} fields, as the first line has", columns_));
     bool readable = true;
     for (const auto& [column, at] : result_.places)
       readable = isReadable(row.line, column, row.cells[at]) && readable;
+    if (readable && taker_) return taker_(std::move(row), result_);
     if (readable) result_.rows.push_back(std::move(row));
   }
 
@@ -209,15 +212,22 @@ class PlantTableReader {
   std::string_view fileName_;
   ColumnsAsked asked_;
   std::size_t columns_ = 0;
-  std::vector<std::size_t> nameless_;    // places of columns without a heading
+  const PlantRowTaker& taker_;
+  std::vector<std::size_t> nameless_;  // places of columns without a heading
+  std::set<std::size_t> namelessFilled_;
   std::set<std::string_view> misspelt_;  // columns that are there, written otherwise
   PlantTable result_;
 };
 
 }  // namespace
 
+PlantTable readPlantTable(std::string_view csv, std::string_view fileName, ColumnsAsked asked,
+                          const PlantRowTaker& take) {
+  return PlantTableReader(fileName, asked, take).read(csv);
+}
+
 PlantTable readPlantTable(std::string_view csv, std::string_view fileName, ColumnsAsked asked) {
-  return PlantTableReader(fileName, asked).read(csv);
+  return readPlantTable(csv, fileName, asked, {});
 }
 
 void sortByLine(std::vector<CatalogueError>& errors) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <string_view>
 #include <vector>
 
@@ -24,6 +25,11 @@ struct PlantTable {
 };
 [[nodiscard]] PlantTable readPlantTable(std::string_view csv, std::string_view fileName,
                                         ColumnsAsked asked);
+// The same without holding the rows of a long table: each is given as it is read, with the table as
+// it is known by then; `rows` stays empty.
+using PlantRowTaker = std::function<void(TableRow row, const PlantTable& table)>;
+[[nodiscard]] PlantTable readPlantTable(std::string_view csv, std::string_view fileName,
+                                        ColumnsAsked asked, const PlantRowTaker& take);
 // By line, those of one line as they are.
 void sortByLine(std::vector<CatalogueError>& errors);
 // The filled cells of a row by their columns, in their order, without guards; those of columns that

@@ -58,7 +58,7 @@ std::optional<std::string> cellAt(std::string_view row, std::size_t& from) {
 // libcsv with the line counted: it is fed line by line, and tells when a row has ended.
 class LineReader {
  public:
-  explicit LineReader(Table& table) : table_(table) {
+  explicit LineReader(const RowTaker& take) : take_(take) {
     if (csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI) != 0) throw std::bad_alloc();
   }
   ~LineReader() { csv_free(&parser_); }
@@ -90,13 +90,14 @@ class LineReader {
     text = text.substr(0, text.find_first_of("\r\n"));
     if (withoutBlanks(text).empty()) return true;
     TableRow row{line, {}};
-    row.cells.reserve(table_.rows.empty() ? 0 : table_.rows.front().cells.size());
+    row.cells.reserve(cells_);
     for (std::size_t from = 0; from <= text.size();) {
       auto cell = cellAt(text, from);
       if (!cell) return false;
       row.cells.push_back(std::move(*cell));
     }
-    table_.rows.push_back(std::move(row));
+    cells_ = row.cells.size();
+    take_(std::move(row));
     return true;
   }
   static void takeCell(void* cell, std::size_t size, void* self) {
@@ -104,12 +105,13 @@ class LineReader {
   }
   static void takeRow(int, void* self) {
     auto& reader = *static_cast<LineReader*>(self);
-    reader.table_.rows.push_back(std::exchange(reader.row_, TableRow{}));
+    reader.take_(std::exchange(reader.row_, TableRow{}));
     reader.inRow_ = false;
     reader.isQuoted_ = false;
   }
 
-  Table& table_;
+  const RowTaker& take_;
+  std::size_t cells_ = 0;  // of the row before
   csv_parser parser_{};
   TableRow row_;
   bool inRow_ = false;
@@ -128,8 +130,9 @@ std::vector<std::string_view> linesOf(std::string_view text) {
 }
 
 // The line, counted from 0, with the wrong quotation mark; the number of lines when all is well.
-std::size_t readFrom(const std::vector<std::string_view>& lines, std::size_t first, Table& table) {
-  LineReader reader(table);
+std::size_t readFrom(const std::vector<std::string_view>& lines, std::size_t first,
+                     const RowTaker& take) {
+  LineReader reader(take);
   for (std::size_t i = first; i < lines.size(); ++i)
     if (!reader.feed(lines[i], i + 1)) return reader.rowLine() - 1;
   return reader.finish() ? lines.size() : reader.rowLine() - 1;
@@ -145,17 +148,23 @@ int followers(unsigned char lead) {
 
 }  // namespace
 
-Table readTable(std::string_view csv) {
+std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take) {
   constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
   if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
   const auto lines = linesOf(csv);
-  Table table;
+  std::vector<std::size_t> badQuotes;
   std::size_t next = 0;
   while (next < lines.size()) {
-    const std::size_t stopped = readFrom(lines, next, table);
-    if (stopped < lines.size()) table.badQuotes.push_back(stopped + 1);
+    const std::size_t stopped = readFrom(lines, next, take);
+    if (stopped < lines.size()) badQuotes.push_back(stopped + 1);
     next = stopped + 1;
   }
+  return badQuotes;
+}
+
+Table readTable(std::string_view csv) {
+  Table table;
+  table.badQuotes = forEachRow(csv, [&](TableRow row) { table.rows.push_back(std::move(row)); });
   return table;
 }
 

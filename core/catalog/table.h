@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,6 +23,10 @@ struct Table {
   std::vector<std::size_t> badQuotes;
 };
 [[nodiscard]] Table readTable(std::string_view csv);
+
+// The same without holding them all: each row in turn. Gives the lines with bad quotes.
+using RowTaker = std::function<void(TableRow row)>;
+std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take);
 
 [[nodiscard]] bool isUtf8(std::string_view text);
 

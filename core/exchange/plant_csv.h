@@ -50,7 +50,7 @@ struct BroughtIn {
                                       const std::vector<OwnSpecies>& personal);
 
 // What to know of so many personal plants: they are read at each start of the window and by each
-// command, a second for some 4,000. Empty for 20,000 and fewer.
+// command, a second for some 8,000 with every column filled. Empty for 20,000 and fewer.
 [[nodiscard]] std::string manyPlantsWords(std::size_t plants);
 
 // Of those lines of a table, where rows stand that cannot be used, those of the plants: by what

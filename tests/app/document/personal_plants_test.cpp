@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QSignalSpy>
 
+#include "core/catalog/edit_plants.h"
 #include "core/catalog/own_plants.h"
 #include "tests/app/data_folder.h"
 #include "tests/app/open_yard.h"
@@ -70,6 +71,22 @@ TEST_F(PersonalPlants, AFileThatCannotBeReadWholeIsNotWrittenOver) {
         << refusal.what();
   }
   EXPECT_EQ(fileText(), text);
+}
+
+// What was read with them is used once; after that they are read again.
+TEST_F(PersonalPlants, StillHoldWhenTheYardsOwnPlantsChange) {
+  writeFile("botanical_name,spacing_cm\nEchinacea purpurea,61\n");
+  OwnPlantsReading read = readPersonalPlants(published_);
+  ASSERT_EQ(read.species.size(), 1u);
+  document.setPersonalPlants(read.plants, read.species);
+  EXPECT_NEAR(document.facts().find(kName)->spacing.metres(), 0.61, 1e-12);
+  const char* other = "Symphyotrichum laeve";
+  ASSERT_NE(published_.find(other), nullptr);
+  const PlantEdit edit =
+      setOwnValue(document.plantLayers(), other, "spacing_cm", "77", document.ids());
+  ASSERT_TRUE(document.commit(edit.edit));
+  EXPECT_NEAR(document.facts().find(other)->spacing.metres(), 0.77, 1e-12);
+  EXPECT_NEAR(document.facts().find(kName)->spacing.metres(), 0.61, 1e-12);
 }
 
 TEST_F(PersonalPlants, GoBeforeThePublishedOnesAndTellSo) {
