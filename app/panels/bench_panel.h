@@ -5,6 +5,8 @@
 
 #include <optional>
 #include <QWidget>
+#include <string>
+#include <utility>
 
 #include "app/document/document.h"
 #include "core/catalog/choose.h"

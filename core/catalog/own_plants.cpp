@@ -5,6 +5,7 @@
 #include <charconv>
 #include <map>
 #include <set>
+#include <utility>
 
 #include <fmt/format.h>
 

@@ -238,7 +238,8 @@ void sortByLine(std::vector<CatalogueError>& errors) {
 
 OwnSpecies ownPlantOf(TableRow row, const ColumnPlaces& places) {
   OwnSpecies own;
-  own.facts.reserve(row.cells.size());
+  const auto blank = std::ranges::count(row.cells, std::string());
+  own.facts.reserve(row.cells.size() - static_cast<std::size_t>(blank));
   for (const auto& [column, at] : places) {
     if (at >= row.cells.size() || row.cells[at].empty()) continue;
     std::string cell = std::move(row.cells[at]);

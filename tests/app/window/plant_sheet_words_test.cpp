@@ -59,7 +59,8 @@ TEST_F(PlantSheetWords, ANegativeSizeIsSaidToBeNegative) {
   const auto* line = field("spacing_cm");
   bool said = false;
   for (const QLabel* label : window->findChildren<QLabel*>())
-    said = said || (label->isVisible() && label->text().contains(QStringLiteral("not be negative")));
+    said =
+        said || (label->isVisible() && label->text().contains(QStringLiteral("not be negative")));
   EXPECT_TRUE(said);
   EXPECT_EQ(line->text(), QStringLiteral("-5")) << "to be mended";
 }
