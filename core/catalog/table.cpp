@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/table.h"
 
-#include <algorithm>
 #include <new>
-#include <optional>
 #include <utility>
 
 #include <csv.h>
@@ -11,49 +9,6 @@
 namespace tussock {
 
 namespace {
-
-constexpr std::string_view kBlanks = " \t";
-
-std::string_view withoutBlanks(std::string_view cell) {
-  const std::size_t first = cell.find_first_not_of(kBlanks);
-  if (first == std::string_view::npos) return {};
-  return cell.substr(first, cell.find_last_not_of(kBlanks) - first + 1);
-}
-
-// A line that ends as lines do and holds no other carriage return.
-bool isWholeLine(std::string_view line) {
-  if (!line.ends_with('\n')) return false;
-  const std::size_t end = line.find('\r');
-  return end == std::string_view::npos || end + 2 == line.size();
-}
-
-// The cell at `from`, which then stands behind its comma. Nothing where it is left to libcsv:
-// quotation marks that do not end in this line, or stand where they may not.
-std::optional<std::string> cellAt(std::string_view row, std::size_t& from) {
-  const std::size_t start = std::min(row.find_first_not_of(kBlanks, from), row.size());
-  if (start == row.size() || row[start] != '"') {
-    const std::size_t end = std::min(row.find(',', from), row.size());
-    const std::string_view cell = row.substr(from, end - from);
-    if (cell.find('"') != std::string_view::npos) return std::nullopt;
-    from = end + 1;
-    return std::string(withoutBlanks(cell));
-  }
-  std::string cell;
-  for (std::size_t at = start + 1;;) {
-    const std::size_t quote = row.find('"', at);
-    if (quote == std::string_view::npos) return std::nullopt;
-    cell.append(row.substr(at, quote - at));
-    const bool doubled = quote + 1 < row.size() && row[quote + 1] == '"';
-    if (!doubled) {
-      const std::size_t end = std::min(row.find_first_not_of(kBlanks, quote + 1), row.size());
-      if (end < row.size() && row[end] != ',') return std::nullopt;
-      from = end + 1;
-      return cell;
-    }
-    cell += '"';
-    at = quote + 2;
-  }
-}
 
 // libcsv with the line counted: it is fed line by line, and tells when a row has ended.
 class LineReader {
@@ -67,7 +22,6 @@ class LineReader {
 
   // False when quotation marks stand where they may not.
   [[nodiscard]] bool feed(std::string_view text, std::size_t line) {
-    if (!inRow_ && isWholeLine(text) && takeLine(text, line)) return true;
     if (!inRow_) row_.line = line;
     inRow_ = true;
     if (csv_parse(&parser_, text.data(), text.size(), takeCell, takeRow, this) != text.size())
@@ -84,22 +38,6 @@ class LineReader {
   [[nodiscard]] std::size_t rowLine() const { return row_.line; }
 
  private:
-  // A line that is a row, or a blank one, which libcsv passes over: nearly all of long tables.
-  // False for any other.
-  [[nodiscard]] bool takeLine(std::string_view text, std::size_t line) {
-    text = text.substr(0, text.find_first_of("\r\n"));
-    if (withoutBlanks(text).empty()) return true;
-    TableRow row{line, {}};
-    row.cells.reserve(cells_);
-    for (std::size_t from = 0; from <= text.size();) {
-      auto cell = cellAt(text, from);
-      if (!cell) return false;
-      row.cells.push_back(std::move(*cell));
-    }
-    cells_ = row.cells.size();
-    take_(std::move(row));
-    return true;
-  }
   static void takeCell(void* cell, std::size_t size, void* self) {
     static_cast<LineReader*>(self)->row_.cells.emplace_back(static_cast<const char*>(cell), size);
   }
@@ -111,7 +49,6 @@ class LineReader {
   }
 
   const RowTaker& take_;
-  std::size_t cells_ = 0;  // of the row before
   csv_parser parser_{};
   TableRow row_;
   bool inRow_ = false;

@@ -157,9 +157,7 @@ TEST(PlantTable, SaysHowAColumnIsWrittenThatIsThereWithCapitals) {
   EXPECT_THAT(table.errors[1].text(), HasSubstr("'Spacing cm' is not spacing_cm, as that"));
 }
 
-// A row is the same whether its line is read at once or by libcsv, as it is where carriage returns
-// alone end the lines.
-TEST(PlantTable, PlainLinesAreReadAsTheyAreOtherwise) {
+TEST(PlantTable, RowsAreTheSameHoweverLinesEnd) {
   const std::string_view text =
       "a, b ,c\n ,\t,\n\n  \t \n,,\nlast one , here,\xC3\xA9\nx\n,y\n'=1+1,a b  c,\n"
       " \" in, quotes \" ,\"a \"\"word\"\" \",\"\"\n\"\",,\"z\"\n";
