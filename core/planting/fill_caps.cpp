@@ -19,6 +19,7 @@ ShareCaps::ShareCaps(const std::vector<FillKind>& kinds, const StandingPlants& s
     : kinds_(kinds),
       hold_(quota.limited),
       standing_(standing.all),
+      least_(limits.shareMinPlants),
       mostPlants_(quota.most),
       sums_{standing.ofKind, standing.ofGenus, standing.ofFamily} {
   const FillLimits wider = limitsWithin(kinds, limits);
@@ -28,6 +29,7 @@ ShareCaps::ShareCaps(const std::vector<FillKind>& kinds, const StandingPlants& s
 }
 
 void ShareCaps::limitBy(double planted) {
+  hold_ = hold_ && planted + standing_ >= least_;
   for (std::size_t rank = 0; rank < shares_.size(); ++rank)
     most_[rank] = std::floor(shares_[rank] * (planted + standing_) + 1e-9);
 }

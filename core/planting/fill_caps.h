@@ -20,7 +20,8 @@ class ShareCaps {
             const FillLimits& limits);
 
   void add(std::size_t kind, double count);
-  // From now on as many as so many plants in all allow, to the last.
+  // From now on as many as so many plants in all allow, to the last; any number where those are too
+  // few for shares to matter.
   void limitBy(double planted);
   // How many more of the kind there may be; below 0 where there are too many.
   [[nodiscard]] double room(std::size_t kind) const;
@@ -31,6 +32,7 @@ class ShareCaps {
   const std::vector<FillKind>& kinds_;
   bool hold_;
   double standing_;  // plants that stay
+  double least_;     // plants from which shares matter
   double mostPlants_, planted_ = 0.0;
   std::array<double, 3> shares_{};  // by rank
   std::array<double, 3> most_{};    // plants, by rank

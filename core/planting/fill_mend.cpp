@@ -56,9 +56,12 @@ class Mending {
     }
   }
   // Where others found less room, one kind may have come to more than its share: it gives up pairs.
+  // Not many: fewer plants make the shares of all others larger, and where too few kinds have found
+  // room that would end with a bare bed.
   void trimShares() {
-    const std::size_t most = settling_.size();
-    for (std::size_t i = 0; i < most; ++i) {
+    constexpr double kMostTrimmed = 0.06;  // of the plants
+    const auto pairs = static_cast<int>(std::ceil(kMostTrimmed * planted() / 2.0));
+    for (int i = 0; i < pairs; ++i) {
       caps_.limitBy(planted());
       std::size_t over = members_.size();
       for (std::size_t drift = 0; drift < members_.size(); ++drift)
