@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/planting/fill_choose.h"
 #include "core/units/date.h"
 
 namespace tussock {
@@ -15,12 +16,25 @@ namespace {
 // Costs of one breach, against each other; found by filling beds and looking at them.
 constexpr double kHeight = 5.0, kHidden = 7.0, kEdge = 2.5, kSun = 9.0, kMoisture = 5.0;
 constexpr double kApart = 9.0, kMass = 24.0, kRepetition = 2.5, kSpreaders = 1.2, kSupport = 0.8;
-constexpr double kColour = 1.0, kBloom = 0.12, kThirst = 0.7;
+constexpr double kColour = 1.0, kBloom = 0.12, kThirst = 0.7, kRoom = 10.0;
 
 constexpr double kLowEdge = 0.6;     // metres, what still reads as low; common practice
 constexpr double kForward = 0.35;    // of the depth that see-through plants may come forward
 constexpr double kBeside = 0.5;      // of a place that does not fit: neighbours of other needs
 constexpr double kMostHoursOff = 3;  // beyond this it is simply wrong
+
+// The part of a place that plants so far apart leave bare for it is narrow: they do not fit in, or
+// only half a row more would.
+double noRoom(const Spot& spot, double spacing) {
+  constexpr double kUsual = 0.93;  // of the ground, that is taken where there is room
+  double bare = 0.0;
+  for (const FillCell& cell : spot.samples) {
+    if (cell.across <= 0.0F) continue;
+    const double wide = static_cast<double>(cell.across) / spacing;
+    bare += wide < 1.0 ? 1.0 : std::max(0.0, kUsual - takenInBand(wide));
+  }
+  return bare / static_cast<double>(std::max<std::size_t>(1, spot.samples.size()));
+}
 
 double share(double sum, double most) {
   return most > 0.0 ? std::clamp(sum / most, 0.0, 1.0) : -1.0;
@@ -69,8 +83,9 @@ void FillCosts::rankHeights(const Assignment& kinds) {
   for (std::size_t spot = 0; spot < layout_.spots.size(); ++spot)
     for (std::size_t kind = 0; kind < count; ++kind) {
       const Terms t = alone(spot, kind);
-      alone_[spot * count + kind] =
-          kHeight * t.height + kEdge * t.edge + kSun * t.sun + kMoisture * t.moisture;
+      alone_[spot * count + kind] = kHeight * t.height + kEdge * t.edge + kSun * t.sun +
+                                    kMoisture * t.moisture +
+                                    kRoom * noRoom(layout_.spots[spot], kinds_[kind].spacing);
     }
 }
 

@@ -157,6 +157,24 @@ void lookAround(std::vector<FillCell>& cells, const Yard& yard, const Bed& bed, 
   }
 }
 
+double FillGround::across(int cell) const {
+  const auto cellAt = [&](int number) -> const FillCell& {
+    return cells_[static_cast<std::size_t>(number)];
+  };
+  const Point from = cellAt(cell).at;
+  for (int best = cell;; cell = best) {
+    for (int row = -1; row <= 1; ++row)
+      for (int column = -1; column <= 1; ++column) {
+        const Point p = cellAt(cell).at;
+        const int other = at(columnOf(p.x) + column, rowOf(p.y) + row);
+        if (other >= 0 && cellAt(other).toEdge > cellAt(best).toEdge &&
+            distance(from, cellAt(other).at) <= static_cast<double>(cellAt(other).toEdge))
+          best = other;
+      }
+    if (best == cell) return 2.0 * static_cast<double>(cellAt(cell).toEdge);
+  }
+}
+
 double cellSizeFor(const Bed& bed, double spacing) {
   constexpr double kMostCells = 400'000.0;
   constexpr double kLarge = 500.0;  // square metres: a centimetre more of a cell is not seen there
@@ -180,7 +198,8 @@ FillGround::FillGround(const Yard& yard, const Bed& bed, Layer layer, double spa
   width_ = widthOf(cells_, obstacles, size_);
   // A cell's centre may miss the middle of a bed just as wide as a plant asks for.
   const double setBack = std::max(0.0, setBackFor(bed, Length::metres(spacing)).metres() - size_);
-  cells_ = reachable(cells_, box_, setBack, setBack + 0.35 * spacing);
+  const double own = std::min(setBack, spacing / 2.0);  // what a plant takes of what lies beside it
+  cells_ = reachable(cells_, box_, setBack, own + 0.35 * spacing);
   number();
 }
 

@@ -20,6 +20,7 @@ struct FillCell {
   float toViewers = 0.0F;  // metres to the nearest edge that people look from; 0 when not known
   float hours = -1.0F;     // of sun; below 0 where not known
   Moisture moisture = Moisture::Medium;
+  float across = 0.0F;  // metres that the free ground is wide there; 0 where not looked at
 };
 
 // Hours of sun by places of a yard that is perhaps laid flat.
@@ -78,6 +79,10 @@ class FillGround {
                  static_cast<std::size_t>(column)];
   }
   [[nodiscard]] int at(Point p) const { return at(columnOf(p.x), rowOf(p.y)); }
+  // How wide the ground is at a cell, metres: the diameter of the largest circle that holds it and
+  // nothing that keeps plants off ("local thickness", Hildebrand and Rüegsegger 1997), as far as is
+  // found by going from cell to cell.
+  [[nodiscard]] double across(int cell) const;
   // Calls f(cell) for the up to four cells beside one.
   template <class F>
   void beside(int cell, F&& f) const {

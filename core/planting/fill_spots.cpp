@@ -35,8 +35,11 @@ Samples samplesOf(const FillGround& ground, const Owners& owners, std::size_t dr
   for (std::size_t drift = 0; drift < drifts; ++drift) {
     const auto& own = cells[drift];
     const std::size_t count = std::min(most, own.size());
-    for (std::size_t i = 0; i < count; ++i)
-      samples[drift].push_back(ground.cells()[own[(2 * i + 1) * own.size() / (2 * count)]]);
+    for (std::size_t i = 0; i < count; ++i) {
+      const std::size_t cell = own[(2 * i + 1) * own.size() / (2 * count)];
+      samples[drift].push_back(ground.cells()[cell]);
+      samples[drift].back().across = static_cast<float>(ground.across(static_cast<int>(cell)));
+    }
   }
   return samples;
 }
