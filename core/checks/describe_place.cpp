@@ -30,14 +30,15 @@ FindingText describeSpacing(const Finding& finding, const Wording& words) {
 
 FindingText describeSetBack(const Finding& finding, const Wording& words) {
   const ObjectRef drift = finding.subjects.front(), bed = finding.subjects.back();
+  const bool one = finding.plants.size() == 1;
   if (finding.measured < 0.0)
-    return {
-        "Outside the bed",
-        sentence(fmt::format("{} of {} stand outside {}, up to {} beyond its edge. Move them in "
-                             "or draw the bed larger.",
-                             plants(finding.plants.size()), words.plant(drift), words.bedName(bed),
-                             words.length(-finding.measured))),
-        {}};
+    return {"Outside the bed",
+            sentence(fmt::format(
+                "{} of {} {} outside {}, up to {} beyond its edge. Move {} in or draw "
+                "the bed larger.",
+                plants(finding.plants.size()), words.plant(drift), one ? "stands" : "stand",
+                words.bedName(bed), words.length(-finding.measured), one ? "it" : "them")),
+            {}};
   return {"Too near the edge",
           sentence(fmt::format("{}{} stands {} from the edge at the nearest; {} are asked, so that "
                                "it does not hang over. Move it in.",

@@ -11,6 +11,8 @@
 #include "core/catalog/week_range.h"
 #include "core/checks/asked_shares.h"
 #include "core/checks/checked_fill.h"
+#include "core/checks/describe.h"
+#include "core/checks/shares.h"
 #include "core/checks/wording.h"
 #include "core/planting/drift_plants.h"
 #include "core/planting/fill_kinds.h"
@@ -34,7 +36,7 @@ class Leftovers {
         }) {
     for (const ListedSpecies& listed : result.plants) {
       const Species* known = input.facts.find(listed.species);
-      if (known == nullptr) continue;
+      if (known == nullptr || !suits(listed.species)) continue;
       if (std::find(listed_.begin(), listed_.end(), known) == listed_.end())
         listed_.push_back(known);
       if (listed.matrix) matrices_.insert(listed.species);
@@ -51,6 +53,9 @@ class Leftovers {
   }
 
  private:
+  [[nodiscard]] bool suits(const std::string& species) const {
+    return result_.suiting.empty() || result_.suiting.contains(species);
+  }
   [[nodiscard]] bool isHere(const Finding& finding) const {
     if (acceptanceOf(input_.yard, finding) != nullptr) return false;
     return finding.subjects.empty() || isAbout(finding, input_.yard, request_.bed);
@@ -60,7 +65,7 @@ class Leftovers {
       case CheckId::SpeciesShare:
       case CheckId::GenusShare:
       case CheckId::FamilyShare:
-        return addShare(finding);
+        return addShares(finding);
       case CheckId::BloomGap:
         return addBloom(finding);
       default:
@@ -81,6 +86,24 @@ class Leftovers {
             : fmt::format("{} has {} of the yard's plants, over {}: ", name, measured, asked);
     notes_.push_back(fact + whyShared(finding));
     if (finding.check == CheckId::SpeciesShare) told_.insert(finding.about);
+  }
+  // The finding is about the largest; the others over the limit have reasons of their own.
+  void addShares(const Finding& largest) {
+    constexpr std::size_t kTold = 4;
+    const Survey survey = surveyOf(input_);
+    std::size_t told = 0;
+    for (const Share& share : sharesOf(survey, rankOf(largest.check))) {
+      if (share.name.empty() || share.share <= largest.required + 1e-9 || told == kTold) continue;
+      Finding one = largest;
+      one.about = share.name, one.measured = share.share;
+      addShare(one);
+      ++told;
+    }
+  }
+  static Rank rankOf(CheckId check) {
+    return check == CheckId::SpeciesShare ? Rank::Species
+           : check == CheckId::GenusShare ? Rank::Genus
+                                          : Rank::Family;
   }
   [[nodiscard]] std::string whyShared(const Finding& finding) const {
     if (const auto asked = shares_.of(plantedOf(finding))) return whyAsked(*asked);
@@ -133,8 +156,14 @@ class Leftovers {
   }
   // Where the list could keep to the limits; `barely` when they had to be widened for odd counts.
   [[nodiscard]] std::string whyOverAll(const Finding& finding, bool barely) const {
-    if (const std::size_t kept = keptOf(finding); kept > 0)
+    const std::size_t kept = keptOf(finding);
+    if (static_cast<double>(kept) > finding.required * mainPlants())
       return fmt::format("{} of it stood there already.", plants(kept));
+    if (kept > 0)
+      return fmt::format(
+          "{} of it stood there already, and it found room for more. Another "
+          "arrangement may do better.",
+          plants(kept));
     if (result_.cutShort) return "the time was up before it was mended. Allow more time.";
     if (std::any_of(result_.takers.begin(), result_.takers.end(),
                     [&](const std::string& taker) { return concerns(finding, taker); }))
@@ -206,23 +235,35 @@ class Leftovers {
         third ? "in the " + finding.about + " of the season" : "from " + daysOf(finding);
     const std::string fact = third ? fmt::format("Few species flower {}: ", when)
                                    : fmt::format("Nothing flowers {}: ", when);
-    notes_.push_back(fact +
-                     (flowering.empty() ? std::string("nothing on the list does. Add some that do.")
-                      : third ? fmt::format("the list has only {}.", joined(flowering, "and"))
-                              : fmt::format("the list has {} for it, for which there was no "
-                                            "fitting place.",
-                                            joined(flowering, "and"))));
+    notes_.push_back(fact + (flowering.empty() ? nothingFlowers()
+                             : third
+                                 ? fmt::format("the list has only {}.", joined(flowering, "and"))
+                                 : fmt::format("the list has {} for it, for which there was no "
+                                               "fitting place.",
+                                               joined(flowering, "and"))));
+  }
+
+  [[nodiscard]] std::string nothingFlowers() const {
+    return fmt::format("nothing on the list{} does. Add some that do.",
+                       listed_.size() < result_.plants.size() ? " that suits the bed" : "");
   }
 
   void addOthers() {
     for (const auto& [check, findings] : others_)
-      for (const CheckEntry& entry : allChecks())
-        if (entry.id == check)
-          notes_.push_back(fmt::format("{}: {} left, see the findings; {}", entry.title,
-                                       findings.size() == 1
-                                           ? "one finding is"
-                                           : fmt::format("{} findings are", findings.size()),
-                                       whyLeft(findings)));
+      notes_.push_back(fmt::format(
+          "{}: {} left, see the findings; {}", titleOf(findings),
+          findings.size() == 1 ? "one finding is" : fmt::format("{} findings are", findings.size()),
+          whyLeft(findings)));
+  }
+  // As the findings are called where they are listed; the check's where they differ.
+  [[nodiscard]] std::string titleOf(const std::vector<Finding>& findings) const {
+    std::set<std::string> titles;
+    for (const Finding& finding : findings)
+      titles.insert(describe(finding, input_.yard, input_.facts, input_.sun).title);
+    if (titles.size() == 1) return *titles.begin();
+    for (const CheckEntry& entry : allChecks())
+      if (entry.id == findings.front().check) return std::string(entry.title);
+    return {};
   }
   // The kept come first: nothing that was planted could have helped.
   [[nodiscard]] std::string whyLeft(const std::vector<Finding>& findings) const {

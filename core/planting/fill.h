@@ -49,6 +49,7 @@ struct FillResult {
   FillScore score;                    // of the bed as it is after the edit
   std::vector<std::string> notes;     // what could not be met and why, as sentences
   std::vector<ListedSpecies> plants;  // the list that was planted from
+  std::set<std::string> suiting;      // species of it that find a place they like in the bed
   bool proposed = false;              // that list came from the catalogue
   bool cutShort = false;  // the time limit ended the work: another machine may plant otherwise
   bool untried = false;   // so large a bed that not every exchange between drifts was tried

@@ -16,15 +16,13 @@ constexpr double kTakenAtBest = 0.96;   // of the ground, that a fill strives fo
 constexpr double kMeanNearest = 0.902;  // of the spacing to the nearest plant, on average
 constexpr double kMissing = 0.05;       // off the score, for each species left out
 
-std::vector<const Species*> missingFrom(const std::vector<KeptDrift>& drifts,
-                                        const std::vector<FillKind>& wanted) {
-  std::vector<const Species*> missing;
-  for (const FillKind& kind : wanted)
-    if (std::none_of(drifts.begin(), drifts.end(), [&](const KeptDrift& drift) {
-          return drift.species == kind.species->botanicalName;
-        }))
-      missing.push_back(kind.species);
-  return missing;
+std::string namesOf(const std::vector<const Species*>& missing, const Catalogue& catalogue) {
+  constexpr std::size_t kNamed = 6;
+  std::string names;
+  for (std::size_t i = 0; i < missing.size() && i < kNamed; ++i)
+    names += (i == 0 ? "" : ", ") + catalogue.nameApart(*missing[i]);
+  if (missing.size() > kNamed) names += fmt::format(" and {} more", missing.size() - kNamed);
+  return names;
 }
 
 }  // namespace
@@ -43,16 +41,27 @@ double groundTakenBy(const std::vector<KeptDrift>& drifts) {
   return taken;
 }
 
-std::string noRoomFor(const std::vector<const Species*>& missing) {
-  constexpr std::size_t kNamed = 6;
-  std::string names;
-  for (std::size_t i = 0; i < missing.size() && i < kNamed; ++i)
-    names += (i == 0 ? "" : ", ") + missing[i]->botanicalName;
-  if (missing.size() > kNamed) names += fmt::format(" and {} more", missing.size() - kNamed);
+std::vector<const Species*> missingFrom(const std::vector<KeptDrift>& drifts,
+                                        const std::vector<FillKind>& wanted) {
+  std::vector<const Species*> missing;
+  for (const FillKind& kind : wanted)
+    if (std::none_of(drifts.begin(), drifts.end(), [&](const KeptDrift& drift) {
+          return drift.species == kind.species->botanicalName;
+        }))
+      missing.push_back(kind.species);
+  return missing;
+}
+
+std::string noRoomFor(const std::vector<const Species*>& missing, const Catalogue& catalogue) {
   return fmt::format(
       "No room was found in this arrangement for: {}. Ask for another arrangement, or list fewer "
       "species.",
-      names);
+      namesOf(missing, catalogue));
+}
+
+std::string noTimeFor(const std::vector<const Species*>& missing, const Catalogue& catalogue) {
+  return fmt::format("There was no time left to plant: {}. Allow more time.",
+                     namesOf(missing, catalogue));
 }
 
 PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts, const std::vector<FillKind>& wanted,

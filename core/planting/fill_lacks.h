@@ -30,6 +30,12 @@ struct PlantingLacks {
                                     const WorkWatch& watch);
 
 // A sentence that names the first of them.
-[[nodiscard]] std::string noRoomFor(const std::vector<const Species*>& missing);
+[[nodiscard]] std::string noRoomFor(const std::vector<const Species*>& missing,
+                                    const Catalogue& catalogue);
+[[nodiscard]] std::string noTimeFor(const std::vector<const Species*>& missing,
+                                    const Catalogue& catalogue);
+// Of the kinds those that no drift is of.
+[[nodiscard]] std::vector<const Species*> missingFrom(const std::vector<KeptDrift>& drifts,
+                                                      const std::vector<FillKind>& wanted);
 
 }  // namespace tussock

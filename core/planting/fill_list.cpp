@@ -284,6 +284,7 @@ class ListMaker {
 
   void takeKinds(const std::vector<FillKind>& kinds) {
     std::vector<FillKind> main;
+    for (const FillKind& kind : kinds) list_.suiting.insert(kind.species->botanicalName);
     for (const FillKind& kind : kinds)
       switch (kind.matrix ? Layer::Main : kind.species->usualLayer()) {
         case Layer::Main:
@@ -314,20 +315,25 @@ class ListMaker {
     std::vector<FillKind> chosen;
     for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
       chosen.push_back(kinds[i]);
-    note(
-        fmt::format("{} of the list's {} species that suit the bed were planted: the bed is small "
-                    "for more than groups of three. For larger drifts list about {}.",
-                    chosen.size(), kinds.size(), speciesAdvised(plants)));
+    if (inGaps())
+      note("The gaps hold too few plants for all species of the list.");
+    else
+      note(fmt::format(
+          "{} of the list's {} species that suit the bed were planted: the bed is small "
+          "for more than groups of three. For larger drifts list about {}.",
+          chosen.size(), kinds.size(), speciesAdvised(plants)));
     return chosen;
   }
   [[nodiscard]] std::size_t speciesAdvised(double plants) const {
     return speciesFor(plants, standing(), request_.wildness, request_.fill.limits);
   }
+  [[nodiscard]] bool inGaps() const { return request_.fill.what == FillWhat::EmptyPart; }
   // A list as long as a natural bed's may be is not called long.
   void tellIfMany(std::size_t species, double plants) {
     constexpr double kDrift = 5.0;  // plants, the fewest that read as a drift and not as dots
     const double each = plants / static_cast<double>(std::max<std::size_t>(1, species));
-    if (each >= kDrift || species <= speciesFor(plants, standing(), 1.0, request_.fill.limits))
+    if (inGaps() || each >= kDrift ||
+        species <= speciesFor(plants, standing(), 1.0, request_.fill.limits))
       return;
     note(
         fmt::format("The bed is small for {} species: with some {:.0f} plants of each they come in "

@@ -2,6 +2,7 @@
 // The plant list of a fill: what is asked for, less what cannot grow here, or a proposal.
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -13,6 +14,7 @@ namespace tussock {
 struct FillList {
   std::vector<FillKind> main, ground, bulbs;
   std::vector<ListedSpecies> plants;
+  std::set<std::string> suiting;   // of them, species that find a place they like
   std::vector<std::string> notes;  // what was left out and why
   bool proposed = false;
 };

@@ -245,7 +245,9 @@ std::size_t speciesFor(double plantsInBed, double standing, double wildness,
 }
 
 std::size_t mostSpeciesIn(double plantsInBed) {
-  return static_cast<std::size_t>(std::max(1.0, std::floor(plantsInBed / 3.0)));
+  // Single plants of two kinds in the smallest bed: of one alone nothing follows when it fades.
+  const double fewest = std::min(2.0, std::max(1.0, std::floor(plantsInBed)));
+  return static_cast<std::size_t>(std::max(fewest, std::floor(plantsInBed / 3.0)));
 }
 
 }  // namespace tussock

@@ -133,7 +133,7 @@ TEST(CheckedFill, TellsThatWhatIsKeptHasAPartInAFinding) {
   yard.drifts = yard.drifts.with(kept);
   const FillResult result = filled(yard, bed);
   ASSERT_FALSE(result.edit.empty());
-  EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr("Spacing"),
+  EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr("Too close together"),
                                            HasSubstr("what was kept in the bed has a part"))));
 }
 
