@@ -8,8 +8,7 @@
 #include <fmt/format.h>
 
 #include "core/checks/wording.h"
-#include "core/planting/fill_ground.h"
-#include "core/planting/laid_flat.h"
+#include "core/planting/free_ground.h"
 #include "core/planting/totals.h"
 
 namespace tussock {
@@ -27,23 +26,6 @@ MainLayer mainLayerOf(const Yard& yard, const Bed& bed) {
     if (drift->layer == Layer::Main) main.plants += static_cast<int>(drift->plants.size());
   main.taken = totalsOf(yard, bed).taken;
   return main;
-}
-
-double cellsIn(const Yard& yard, const Bed& bed, double size) {
-  return FillGround(yard, bed, Layer::Main, 0.0, size).area();
-}
-
-// The ground that paving, trunks and stepping places leave of the bed.
-Area freeGround(const Yard& yard, Id<Bed> id, double spacing) {
-  Yard bare = laidFlat(yard);
-  bare.drifts = {};
-  const Bed& bed = *bare.beds.find(id);
-  const double size = cellSizeFor(bed, spacing);
-  Yard alone;
-  alone.settings = bare.settings, alone.beds = bare.beds;
-  const double whole = cellsIn(alone, bed, size);
-  const double share = whole > 0.0 ? cellsIn(bare, bed, size) / whole : 1.0;
-  return surfaceOf(yard, *yard.beds.find(id)) * share;
 }
 
 bool listsMain(const FillResult& result, const Catalogue& catalogue) {
@@ -82,7 +64,7 @@ std::string bareGround(const Yard& planted, const Catalogue& catalogue, const Fi
   const Area ground = surfaceOf(planted, *bed);
   if (ground.squareMetres() <= kLarge * spacing * spacing || main.taken >= ground * kGroundTaken)
     return {};
-  const Area free = freeGround(planted, bed->id, spacing);
+  const Area free = freeGround(planted, *bed, spacing);
   if (main.taken >= free * kGroundTaken) return {};
   return fmt::format(
       "The plants take {} of the ground; {} lie bare. {}", percent(main.taken / free),

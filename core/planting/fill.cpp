@@ -14,18 +14,26 @@
 #include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
 #include "core/planting/fill_exchange.h"
+#include "core/planting/fill_gaps.h"
 #include "core/planting/fill_lacks.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
 #include "core/planting/fill_regroup.h"
 #include "core/planting/fill_scatter.h"
 #include "core/planting/fill_tries.h"
+#include "core/planting/fill_under.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/refill.h"
 
 namespace tussock {
 
 namespace {
+
+double leastSpacing(const std::vector<FillKind>& kinds) {
+  double least = 1e9;
+  for (const FillKind& kind : kinds) least = std::min(least, kind.spacing);
+  return least;
+}
 
 unsigned seedFor(int seed, int part) {
   return static_cast<unsigned>(seed) * 2654435761U + static_cast<unsigned>(part) * 40503U + 17U;
@@ -54,9 +62,9 @@ class Filling {
     reserve(std::chrono::steady_clock::now() - begun);
     result_.notes = list_.notes;
     result_.plants = list_.plants;
+    result_.suiting = list_.suiting;
     result_.proposed = list_.proposed;
-    best_ = bestMain();
-    closeMatrices();
+    plantMain();
     tell(kMainShare, best_);
     addLayer(Layer::Ground, list_.ground);
     tell(0.5 * (kMainShare + 1.0), best_);
@@ -66,6 +74,17 @@ class Filling {
   }
 
  private:
+  // The layers under the main one get their part of the time: its tries would use up all.
+  void plantMain() {
+    constexpr double kEachLayer = 0.2;  // of the time
+    const WorkWatch all = watch_;
+    const double layers = (list_.ground.empty() ? 0.0 : 1.0) + (list_.bulbs.empty() ? 0.0 : 1.0);
+    watch_.reserveShare(kEachLayer * layers);
+    best_ = bestMain();
+    closeMatrices();
+    result_.cutShort = watch_.overdue();
+    watch_ = all;
+  }
   void takeOut() {
     kept_ = withoutTakenOut(yard_, request_);
     flat_ = laidFlat(kept_);
@@ -110,7 +129,7 @@ class Filling {
   std::vector<KeptDrift> bestMain() {
     full_ = !list_.main.empty() && isFull();
     if (list_.main.empty() || full_) return {};
-    const double spacing = smallestSpacing(list_.main);
+    const double spacing = leastSpacing(list_.main);
     FillGround ground(flat_, flatBed(flat_), Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun(), request_.limits.sight);
@@ -119,7 +138,11 @@ class Filling {
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
     bool lacking = false;  // something is found in the best, or it takes too little
-    for (int i = 0; i < tries.planned || (lacking && i < tries.most); ++i) {
+    int last = 0;          // that was better than those before
+    const auto goesOn = [&](int i) {
+      return i < tries.planned || (lacking && i < tries.most && i <= last + FillTries::kPatience);
+    };
+    for (int i = 0; goesOn(i); ++i) {
       Chance chance(seedFor(request_.seed, i));
       if (progress_)
         task.told = [&, i](double part, std::vector<KeptDrift> grown) {
@@ -139,7 +162,7 @@ class Filling {
       PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
       const double worth = improvement.worth - lacks.cost;
       if (worth > most) {
-        most = worth, best_ = std::move(next);
+        most = worth, last = i, best_ = std::move(next);
         result_.untried = improvement.untried, result_.takers = improvement.takers;
         lacking = improvement.found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
@@ -161,23 +184,13 @@ class Filling {
   [[nodiscard]] double shareRefilled(const std::vector<KeptDrift>& drifts) const {
     return static_cast<double>(plantsIn(drifts)) / std::max(1, countToRefill(before_));
   }
-  // What single plants could still be squeezed into is no gap.
   bool isFull() {
     if (request_.what != FillWhat::EmptyPart) return false;
-    Yard bare = flat_;
-    bare.drifts = {};
-    const FillGround whole(bare, flatBed(bare), Layer::Main, smallestSpacing(list_.main),
-                           cellSizeFor(bed_, meanSpacing(list_.main)));
-    double taken = 0.0;
-    for (const Drift& drift : flat_.drifts)
-      if (drift.bed == bed_.id && drift.layer == Layer::Main)
-        taken += static_cast<double>(drift.plants.size()) *
-                 triangularGround(drift.spacing).squareMetres();
-    const double share = taken / std::max(1e-6, whole.area());
-    if (share < kLeastGroundTaken) return false;
+    const auto taken = takenWithoutGaps(kept_, flat_, bed_.id, meanSpacing(list_.main));
+    if (!taken) return false;
     result_.notes = {fmt::format(
         "There is no room left for a group of the main layer: it takes {:.0f} % of the ground.",
-        share * 100.0)};
+        *taken * 100.0)};
     return true;
   }
   // What is to be planted at all costs: in gaps there is not room for everything, and a list of
@@ -185,11 +198,6 @@ class Filling {
   [[nodiscard]] std::vector<FillKind> wanted() const {
     const bool open = request_.what == FillWhat::EmptyPart || list_.proposed;
     return open ? std::vector<FillKind>() : list_.main;
-  }
-  static double smallestSpacing(const std::vector<FillKind>& kinds) {
-    double least = 1e9;
-    for (const FillKind& kind : kinds) least = std::min(least, kind.spacing);
-    return least;
   }
   [[nodiscard]] double scoreOf(const Yard& planted) const {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
@@ -214,9 +222,9 @@ class Filling {
       return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits, wildness_},
                        yard, chance, watch_);
     };
-    const double spare = std::max(0.0, groundTakenBy(drifts) - kLeastGroundTaken * area);
+    const double spare = spareGround(groundTakenBy(drifts), area);
     const PlantingWorth worth = exchangeSpecies(
-        {list_.main, request_.judge, score, tries, !list_.proposed, spare, regroup, told}, mine,
+        {list_.main, request_.judge, score, tries, !wanted().empty(), spare, regroup, told}, mine,
         planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
@@ -225,6 +233,13 @@ class Filling {
       drifts[i].places = positionsOf(drift);
     }
     return worth;
+  }
+
+  // In gaps, which no planting fills well, a pair less is better than a species too many.
+  [[nodiscard]] double spareGround(double taken, double area) const {
+    constexpr double kInGaps = 0.3;
+    const double least = request_.what == FillWhat::EmptyPart ? kInGaps * taken : 0.0;
+    return std::max(least, taken - kLeastGroundTaken * area);
   }
 
   // A matrix plant also takes the holes that the drifts of larger plants left.
@@ -245,21 +260,16 @@ class Filling {
     const Yard planted = laidFlat(withDrifts(best_, ids).yard());
     LayerTask task = taskFor(planted, layer, kinds);
     task.wildness *= 0.5;  // a calm floor
-    FillGround ground(planted, flatBed(planted), layer, smallestSpacing(kinds),
+    FillGround ground(planted, flatBed(planted), layer, leastSpacing(kinds),
                       cellSizeFor(bed_, meanSpacing(kinds)));
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
-    const double plants = plantsUnder(kinds, layer) - standingIn(layer);
+    const double plants = plantsUnder(list_, layer, inMainLayer()) - standingIn(layer);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
     if (before_.empty())
       some = scattered(std::move(some), {plants, list_.proposed, speciesKept()}, ground, chance);
     for (KeptDrift& drift : some) best_.push_back(std::move(drift));
-  }
-  static double sharesOf(const std::vector<FillKind>& kinds) {
-    double sum = 0.0;
-    for (const FillKind& kind : kinds) sum += kind.share;
-    return sum;
   }
   // Plants of a layer that are kept.
   [[nodiscard]] double standingIn(Layer layer) const {
@@ -275,19 +285,11 @@ class Filling {
       if (drift.bed == bed_.id) species.insert(drift.species);
     return species;
   }
-  // As many of all plants of the bed as the list says. What is left open is little, as every plant
-  // is paid for and the main layer closes by itself: carpets where they show, and clumps of bulbs
-  // and spring ephemerals, which leave bare ground when they go (our own judgement).
-  [[nodiscard]] double plantsUnder(const std::vector<FillKind>& kinds, Layer layer) const {
-    constexpr double kCarpets = 0.25, kClumps = 0.15;  // plants to one of the main layer
-    constexpr double kLeastMain = 0.1;
+  [[nodiscard]] double inMainLayer() const {
     double main = standingIn(Layer::Main);
     for (const KeptDrift& drift : best_)
       if (drift.layer == Layer::Main) main += static_cast<double>(drift.places.size());
-    const double asked = sharesOf(kinds);
-    if (asked <= 0.0) return (layer == Layer::Bulbs ? kClumps : kCarpets) * main;
-    const double under = sharesOf(list_.ground) + sharesOf(list_.bulbs);
-    return asked * main / std::max(kLeastMain, 1.0 - under);
+    return main;
   }
   // Tells the ids of the drifts if asked.
   [[nodiscard]] Draft withDrifts(const std::vector<KeptDrift>& drifts, IdSource& ids,
@@ -309,7 +311,7 @@ class Filling {
       species.insert(drift.species);
     }
     result_.drifts = best_.size(), result_.species = species.size();
-    result_.cutShort = watch_.overdue();
+    result_.cutShort = result_.cutShort || watch_.overdue();
     if (result_.cutShort)
       result_.notes.push_back(
           "The time was up before all was tried. Allow more time for a better filling.");
@@ -319,11 +321,11 @@ class Filling {
           fmt::format("{} of {} plants of {} find room where they stood by the rules. Take "
                       "something out beside them, or fill the whole bed anew.",
                       result_.planted, asked, request_.species));
-    if (!missing_.empty()) result_.notes.push_back(noRoomFor(missing_));
+    if (!missing_.empty()) result_.notes.push_back(noRoomFor(missing_, catalogue_));
+    tellUnderneath();
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
-    result_.edit =
-        plantKept(yard_, bed_.id, best_, instead,
-                  bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name), ids);
+    const std::string name = bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name);
+    result_.edit = plantKept(yard_, bed_.id, best_, instead, name, ids);
     result_.unchanged = result_.edit.empty();
     if (result_.unchanged)
       result_.notes.push_back(
@@ -334,10 +336,23 @@ class Filling {
     tell(1.0, best_);
   }
 
+  // What is listed for under the main layer and is not there.
+  void tellUnderneath() {
+    if (list_.proposed || request_.what != FillWhat::WholeBed) return;
+    std::vector<FillKind> under = list_.ground;
+    under.insert(under.end(), list_.bulbs.begin(), list_.bulbs.end());
+    const std::vector<const Species*> missing = missingFrom(best_, under);
+    if (missing.empty()) return;
+    result_.notes.push_back(watch_.overdue() ? noTimeFor(missing, catalogue_)
+                                             : noRoomFor(missing, catalogue_));
+  }
+
   void tellNothingFits() {
-    if (!result_.notes.empty()) return;
+    const bool inGaps = request_.what == FillWhat::EmptyPart && !full_ && !list_.main.empty();
+    if (!result_.notes.empty() && !inGaps) return;
     result_.notes.push_back(
-        request_.what == FillWhat::OneSpecies
+        inGaps ? "No plant of the list finds room in the gaps by the rules."
+        : request_.what == FillWhat::OneSpecies
             ? fmt::format("{} finds no room beside what stands in the bed. Take something out, or "
                           "fill the whole bed anew.",
                           request_.species)
