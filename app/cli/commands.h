@@ -57,8 +57,9 @@ void addVerify(CLI::App& app, Action& chosen);
 [[nodiscard]] ExitCode afterImport(const GeoJsonImport& import);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
-// Throws UsageError when what is to be written is the yard itself, by a link too.
-void refuseOwnFile(const std::string& out, const std::string& yard);
+// Throws UsageError when a yard would be written over (whyNotOver), before any work is done. What is
+// not asked for has no name and is passed over.
+void refuseOutput(const std::string& out);
 // ".pdf" of "Plan.PDF".
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
 // "1 bed", "2 beds".

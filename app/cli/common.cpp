@@ -42,9 +42,10 @@ void writeWhole(const std::filesystem::path& path, const std::string& bytes) {
   saveWhole(QString::fromStdString(path.string()), QByteArray::fromStdString(bytes));
 }
 
-void refuseOwnFile(const std::string& out, const std::string& yard) {
-  if (isSameFile(QString::fromStdString(out), QString::fromStdString(yard)))
-    throw UsageError("'" + out + "' is the yard itself. Name another file to write.");
+void refuseOutput(const std::string& out) {
+  if (out.empty()) return;
+  const QString why = whyNotOver(QString::fromStdString(out));
+  if (!why.isEmpty()) throw UsageError(why.toStdString());
 }
 
 std::string lowerExtension(const std::filesystem::path& path) {

@@ -42,7 +42,7 @@ void writePicture(const Sheet& sheet, const QString& path, const std::string& ex
 
 ExitCode runExport(const ExportOptions& options, Console& console) {
   const std::string extension = lowerExtension(options.out);
-  refuseOwnFile(options.out, options.file);
+  refuseOutput(options.out);
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Catalogue facts = factsFor(file.yard(), console);
   if (extension == ".geojson" || extension == ".json") {

@@ -41,7 +41,7 @@ ExitCode runPlan(const PlanCommand& command, Console& console) {
   if (extension != ".pdf" && extension != ".svg")
     throw UsageError("--out is '" + command.out + "'. Name a .pdf or .svg file.");
   const PlanOptions options = optionsFrom(command);
-  refuseOwnFile(command.out, command.file);
+  refuseOutput(command.out);
   const YardFile file = YardFile::open(command.file, YardFile::Access::ReadOnly);
   const Plan plan = makePlan(file.yard(), factsFor(file.yard(), console), options);
   if (plan.sheets.size() > kMostSheets)

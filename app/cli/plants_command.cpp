@@ -155,9 +155,7 @@ void expectSensible(const PlantsOptions& options) {
     throw UsageError("--bed and --at need the yard file that they are in.");
 }
 
-ExitCode writeOut(const std::string& path, const std::string& csv, const PlantsOptions& options,
-                  Console& console) {
-  if (!options.file.empty()) refuseOwnFile(path, options.file);
+ExitCode writeOut(const std::string& path, const std::string& csv, Console& console) {
   writeWhole(path, csv);
   console.err << "Wrote " << path << '\n';
   return ExitCode::Done;
@@ -181,15 +179,16 @@ void tellCount(const std::vector<Ranked>& shown, std::size_t found, const Choice
 
 ExitCode runPlants(const PlantsOptions& options, Console& console) {
   expectSensible(options);
+  for (const std::string& out : {options.ownOut, options.allOut}) refuseOutput(out);
   if (!options.bringIn.empty()) return bringIn(options.bringIn, console);
   const Yard yard = options.file.empty()
                         ? Yard{}
                         : YardFile::open(options.file, YardFile::Access::ReadOnly).yard();
   const PlantFacts plantFacts = plantsFor(yard, console);
   const Catalogue& facts = plantFacts.catalogue();
-  if (!options.allOut.empty()) return writeOut(options.allOut, plantsCsv(facts), options, console);
+  if (!options.allOut.empty()) return writeOut(options.allOut, plantsCsv(facts), console);
   if (!options.ownOut.empty())
-    return writeOut(options.ownOut, ownPlantsCsv(ownPlants(yard, plantFacts.layers(yard))), options,
+    return writeOut(options.ownOut, ownPlantsCsv(ownPlants(yard, plantFacts.layers(yard))),
                     console);
   if (!options.facts.empty()) return printFactSheet(options.facts, plantFacts, yard, console);
   const Choice choice = choiceFrom(options, yard, facts, console);

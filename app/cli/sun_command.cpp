@@ -153,7 +153,8 @@ ExitCode runSun(const SunOptions& options, Console& console) {
   const std::string extension = lowerExtension(options.out);
   if (extension != ".csv" && extension != ".png")
     throw UsageError("--out is '" + options.out + "'. Name a .csv or .png file.");
-  refuseOwnFile(options.out, options.file);
+  refuseOutput(options.out);
+  if (extension == ".csv") refuseOutput(options.out + kCsvMetadataSuffix);
   const YardFile file = YardFile::open(options.file, YardFile::Access::ReadOnly);
   const Yard yard = grownBy(file.yard(), options.years);
   SunMapRequest request = requestFrom(options, yard);

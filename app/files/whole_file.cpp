@@ -1,20 +1,31 @@
 // SPDX-License-Identifier: MIT
 #include "app/files/whole_file.h"
 
-#include <filesystem>
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QSaveFile>
 #include <stdexcept>
 
+#include "core/store/yard_file.h"
+
 namespace tussock {
 
-bool isSameFile(const QString& a, const QString& b) {
-  std::error_code trouble;
-  return std::filesystem::equivalent(a.toStdString(), b.toStdString(), trouble) && !trouble;
+QString whyNotOver(const QString& path) {
+  if (isYardFile(path.toStdString()))
+    return QCoreApplication::translate(
+               "WholeFile", "%1 is a yard, and no yard is written over. Name another file.")
+        .arg(path);
+  if (path.endsWith(QLatin1String(".yard"), Qt::CaseInsensitive))
+    return QCoreApplication::translate(
+               "WholeFile",
+               "%1 is the name of a yard file. Name another file, with another ending.")
+        .arg(path);
+  return {};
 }
 
 void saveWhole(const QString& path, const QByteArray& bytes) {
+  if (const QString why = whyNotOver(path); !why.isEmpty())
+    throw std::runtime_error(why.toStdString());
   QSaveFile file(path);
   if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) return;
   throw std::runtime_error(

@@ -9,9 +9,10 @@
 
 namespace tussock {
 
-// Whether both names lead to one file that exists, by links too.
-[[nodiscard]] bool isSameFile(const QString& a, const QString& b);
-// Throws std::runtime_error that names the path, what went wrong and what to do.
+// Why nothing may be written there: a yard stands there, by a link too, or the name is that of one.
+// Empty where it may.
+[[nodiscard]] QString whyNotOver(const QString& path);
+// Never over a yard. Throws std::runtime_error that names the path, what went wrong and what to do.
 void saveWhole(const QString& path, const QByteArray& bytes);
 // As PNG. Throws as above.
 void savePng(const QString& path, const QImage& picture);

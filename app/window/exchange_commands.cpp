@@ -46,8 +46,6 @@ void YardCommands::exportSite() {
   const QString name = QFileInfo(document_.path()).completeBaseName();
   const QString path = prompts_->exportTo(name + QStringLiteral(".geojson"));
   if (path.isEmpty()) return;
-  if (isSameFile(path, document_.path()))
-    return emit troubled(tr("%1 is the yard itself. Name another file.").arg(path));
   try {
     saveWhole(path, QByteArray::fromStdString(yardToGeoJson(document_.yard())));
   } catch (const std::runtime_error& problem) {

@@ -5,7 +5,6 @@
 #include <QPageSize>
 #include <QPrinter>
 
-#include "app/files/whole_file.h"
 #include "app/print/local_date.h"
 #include "app/print/plan_output.h"
 
@@ -39,8 +38,6 @@ void PlanCommands::writePlan() {
   const QString name = QFileInfo(document_.path()).completeBaseName();
   const QString path = prompts_->planTo(name + QStringLiteral(".pdf"));
   if (path.isEmpty()) return;
-  if (isSameFile(path, document_.path()))
-    return emit troubled(tr("%1 is the yard itself. Name another file.").arg(path));
   try {
     const Plan plan = makePlan(document_.yard(), document_.facts(), options());
     QStringList paths{path};

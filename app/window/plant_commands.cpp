@@ -117,8 +117,6 @@ void PlantCommands::writeFaults(const std::vector<CatalogueError>& faults) {
 void PlantCommands::write(const QString& suggested, const std::string& csv) {
   const QString path = prompts_->plantsTo(suggested);
   if (path.isEmpty()) return;
-  if (isSameFile(path, document_.path()))
-    return emit told(tr("%1 is the yard itself. Name another file.").arg(path));
   try {
     saveWhole(path, QByteArray::fromStdString(csv));
   } catch (const std::runtime_error& problem) {

@@ -101,6 +101,22 @@ SQLite::Database newerCopy(SQLite::Database& database) {
 
 }  // namespace
 
+// The header of a database has the application's number at byte 68, the highest of its four first
+// (SQLite, Database File Format, 1.3). Read without SQLite, which would take a lock.
+bool isYardFile(const fs::path& path) {
+  constexpr std::size_t kNumberAt = 68, kNumberBytes = 4;
+  std::error_code error;
+  if (!fs::is_regular_file(path, error)) return false;
+  std::ifstream file(path, std::ios::binary);
+  std::array<char, kNumberAt + kNumberBytes> start{};
+  if (!file.read(start.data(), start.size())) return false;
+  if (std::string_view(start.data(), kMagic.size()) != kMagic) return false;
+  std::int64_t number = 0;
+  for (std::size_t at = kNumberAt; at < start.size(); ++at)
+    number = number * 256 + static_cast<unsigned char>(start[at]);
+  return number == kApplicationId;
+}
+
 SQLite::Database openDatabase(const fs::path& path, YardFile::Access access) {
   return guarded(path, [&] {
     requireFile(path);

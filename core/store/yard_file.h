@@ -45,6 +45,10 @@ struct HistoryEntry {
   bool undone = false;  // could be redone
 };
 
+// Whether a yard stands there, sound or not: an ordinary file, by a link too, that begins as one
+// does. No error: what cannot be read is none.
+[[nodiscard]] bool isYardFile(const std::filesystem::path& path);
+
 class YardFile {
  public:
   enum class Access { ReadWrite, ReadOnly };

@@ -61,11 +61,36 @@ TEST_F(CommandLine, TheYardItselfIsNeverWrittenOver) {
        {std::vector<std::string>{"export", yard, link}, {"sun", yard, "--out", link}}) {
     const Outcome outcome = run(arguments);
     EXPECT_EQ(outcome.code, ExitCode::Usage) << arguments.front();
-    EXPECT_THAT(outcome.err, HasSubstr("is the yard itself")) << arguments.front();
+    EXPECT_THAT(outcome.err, HasSubstr("is a yard, and no yard is written over"))
+        << arguments.front();
   }
   std::filesystem::create_symlink(yard, path("plan.pdf"));
   EXPECT_EQ(run({"plan", yard, "--out", path("plan.pdf")}).code, ExitCode::Usage);
   EXPECT_EQ(run({"verify", yard}).code, ExitCode::Done);
+}
+
+TEST_F(CommandLine, NoOtherYardIsWrittenOverEither) {
+  const std::string yard = example(), other = path("other.csv"), named = path("new.yard");
+  ASSERT_EQ(run({"new", path("other.yard"), "--lat", "41.66", "--lon", "-91.53"}).code,
+            ExitCode::Done);
+  std::filesystem::rename(path("other.yard"), other);
+  for (const auto& arguments : {std::vector<std::string>{"plants", "--write-all", other},
+                                {"plants", "--write-own", other},
+                                {"plants", yard, "--write-all", other},
+                                {"export", yard, other},
+                                {"sun", yard, "--out", other},
+                                {"plants", "--write-all", named},
+                                {"plants", "--write-own", named}}) {
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << testing::PrintToString(arguments);
+    EXPECT_THAT(outcome.err, HasSubstr("Name another file")) << testing::PrintToString(arguments);
+  }
+  EXPECT_FALSE(std::filesystem::exists(named));
+  EXPECT_EQ(run({"verify", other}).code, ExitCode::Done);
+  std::filesystem::rename(other, path("sun.csv-metadata.json"));
+  EXPECT_EQ(run({"sun", yard, "--out", path("sun.csv")}).code, ExitCode::Usage);
+  EXPECT_FALSE(std::filesystem::exists(path("sun.csv"))) << "half of what was asked";
+  EXPECT_EQ(run({"verify", path("sun.csv-metadata.json")}).code, ExitCode::Done);
 }
 
 TEST_F(CommandLine, SheetsAsSvgAreNamed) {

@@ -11,6 +11,8 @@
 #include <gmock/gmock.h>
 #include <sys/resource.h>
 
+#include "core/store/yard_file.h"
+
 namespace tussock {
 namespace {
 
@@ -38,6 +40,28 @@ TEST(WholeFile, ReplacesWhatStoodThereAndLeavesNothingBeside) {
   saveWhole(path, "second");
   EXPECT_EQ(bytesOf(path), "second");
   EXPECT_EQ(QDir(dir.path()).entryList(QDir::Files | QDir::Hidden).size(), 1);
+}
+
+TEST(WholeFile, AYardIsNeverWrittenOver) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("picture.png"));
+  (void)YardFile::create(path.toStdString(), Yard{});
+  const QByteArray yard = bytesOf(path);
+  EXPECT_THAT(troubleOf([&] { saveWhole(path, "x"); }), HasSubstr("picture.png is a yard"));
+  EXPECT_EQ(bytesOf(path), yard);
+  const QString named = dir.filePath(QStringLiteral("plants.YARD"));
+  EXPECT_THAT(troubleOf([&] { saveWhole(named, "x"); }), HasSubstr("the name of a yard file"));
+  EXPECT_FALSE(QFile::exists(named));
+}
+
+// Another program's database is no yard: its number is not ours.
+TEST(WholeFile, AnotherProgramsFileMayBeWrittenOver) {
+  const QTemporaryDir dir;
+  const QString path = dir.filePath(QStringLiteral("table.csv"));
+  saveWhole(path, QByteArray("SQLite format 3\0", 16) + QByteArray(100, 'x'));
+  EXPECT_EQ(whyNotOver(path), QString());
+  saveWhole(path, "short");
+  EXPECT_EQ(whyNotOver(path), QString());
 }
 
 TEST(WholeFile, AFolderThatIsNotThereIsNamed) {
