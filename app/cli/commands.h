@@ -57,8 +57,8 @@ void addVerify(CLI::App& app, Action& chosen);
 [[nodiscard]] ExitCode afterImport(const GeoJsonImport& import);
 // Writes the whole file or nothing. Throws std::runtime_error naming the path.
 void writeWhole(const std::filesystem::path& path, const std::string& bytes);
-// Throws UsageError when a yard would be written over (whyNotOver), before any work is done. What is
-// not asked for has no name and is passed over.
+// Throws UsageError when a yard would be written over (whyNotOver), or the table of the user's own
+// plants, before any work is done. What is not asked for has no name and is passed over.
 void refuseOutput(const std::string& out);
 // ".pdf" of "Plan.PDF".
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);

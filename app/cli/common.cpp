@@ -46,6 +46,8 @@ void refuseOutput(const std::string& out) {
   if (out.empty()) return;
   const QString why = whyNotOver(QString::fromStdString(out));
   if (!why.isEmpty()) throw UsageError(why.toStdString());
+  if (isPersonalPlants(QString::fromStdString(out)))
+    throw UsageError(out + " is the table that your own plants are kept in. Name another file.");
 }
 
 std::string lowerExtension(const std::filesystem::path& path) {

@@ -2,6 +2,7 @@
 #include "app/document/personal_plants.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <optional>
 #include <QDir>
 #include <QFile>
@@ -9,6 +10,7 @@
 #include <QStandardPaths>
 #include <stdexcept>
 #include <string>
+#include <system_error>
 
 #include "app/files/whole_file.h"
 
@@ -42,6 +44,14 @@ std::optional<std::string> personalText() {
 QString personalPlantsPath() {
   return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
          QStringLiteral("/tussock/plants.csv");
+}
+
+bool isPersonalPlants(const QString& path) {
+  std::error_code error;
+  const std::filesystem::path own = personalPlantsPath().toStdString();
+  if (std::filesystem::equivalent(path.toStdString(), own, error)) return true;
+  const auto place = std::filesystem::weakly_canonical(path.toStdString(), error);
+  return !error && place == std::filesystem::weakly_canonical(own, error);
 }
 
 OwnPlantsReading readPersonalPlants(const Catalogue& published) {

@@ -12,6 +12,8 @@
 namespace tussock {
 
 [[nodiscard]] QString personalPlantsPath();
+// Whether the path leads to that file, by a link too, and whether or not it is there yet.
+[[nodiscard]] bool isPersonalPlants(const QString& path);
 // Nothing, without an error, when there is no such file. One that cannot be read is an error.
 [[nodiscard]] OwnPlantsReading readPersonalPlants(const Catalogue& published);
 // Throws std::runtime_error, saying what is wrong and what to do, unless the file was read but for

@@ -7,6 +7,7 @@
 #include <QLocale>
 #include <stdexcept>
 
+#include "app/document/personal_plants.h"
 #include "app/files/whole_file.h"
 #include "app/window/busy_pointer.h"
 #include "core/exchange/fault_csv.h"
@@ -117,6 +118,9 @@ void PlantCommands::writeFaults(const std::vector<CatalogueError>& faults) {
 void PlantCommands::write(const QString& suggested, const std::string& csv) {
   const QString path = prompts_->plantsTo(suggested);
   if (path.isEmpty()) return;
+  if (isPersonalPlants(path))
+    return emit told(
+        tr("%1 is the table that your own plants are kept in. Name another file.").arg(path));
   try {
     saveWhole(path, QByteArray::fromStdString(csv));
   } catch (const std::runtime_error& problem) {

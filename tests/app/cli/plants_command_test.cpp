@@ -263,6 +263,24 @@ TEST_F(PlantsCommand, BringingInOverwritesNothingSilently) {
       << "the same again";
 }
 
+// The table of one's own is no place to write another table: what cannot be used in it would go.
+TEST_F(PlantsCommand, NoCommandWritesOverTheTableOfOnesOwn) {
+  const std::string mine = "botanical_name,spacing_cm\nMonarda fistulosa,wide\n";
+  keepPersonal(mine);
+  const std::string at = personalPlantsPath().toStdString(), link = path("link.csv");
+  std::filesystem::create_symlink(at, link);
+  for (const auto& arguments : {std::vector<std::string>{"plants", "--write-own", at},
+                                {"plants", "--write-all", at},
+                                {"plants", "--write-own", link},
+                                {"export", file(), at},
+                                {"sun", file(), "--out", at}}) {
+    const Outcome outcome = run(arguments);
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << testing::PrintToString(arguments);
+    EXPECT_THAT(outcome.err, HasSubstr("your own plants are kept in. Name another file"));
+  }
+  EXPECT_EQ(readFile(at), mine);
+}
+
 TEST_F(PlantsCommand, BringsNothingIntoAFileThatItCannotReadWhole) {
   const std::string mine =
       "botanical_name,spacing_cm,where bought\nMonarda fistulosa,wide,here\n"
