@@ -3,9 +3,11 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "core/catalog/entry_checks.h"
 #include "core/edit/draft.h"
 #include "core/exchange/geojson_properties.h"
 #include "core/exchange/geojson_shapes.h"
@@ -37,6 +39,13 @@ struct DriftIn {
   FeatureIn from;
 };
 
+// All plants that are known, with months as they are north of the equator, as values of one's own
+// are, and what a person can have meant beside them.
+struct OwnSpeciesJudge {
+  Catalogue north;
+  EntryChecks checks;
+};
+
 class GeoImport {
  public:
   GeoImport(const Yard& yard, const Catalogue& facts, IdSource& ids);
@@ -54,7 +63,10 @@ class GeoImport {
   void putPieces(const FeatureIn& feature, const T& first, std::vector<Polygon>& furtherPieces);
   void readDrift(const FeatureIn& feature);
   void readPlant(const FeatureIn& feature);
+  // geojson_species.cpp
   void readSpecies(const FeatureIn& feature);
+  void keepFaulty(const FeatureIn& feature, std::string_view why);
+  [[nodiscard]] OwnSpeciesJudge& judge();
   [[nodiscard]] DriftIn driftIn(const FeatureIn& feature);
 
   void keep(const FeatureIn& feature);
@@ -74,7 +86,9 @@ class GeoImport {
   IdSource& ids_;
   std::vector<std::string> warnings_;
   std::size_t leftOut_ = 0;
-  std::map<std::string, Species, std::less<>> species_;  // of the user's own, as they came in
+  std::map<std::string, Species, std::less<>> species_;      // of the user's own, as they came in
+  std::map<std::string, std::string, std::less<>> renamed_;  // of these, from synonyms
+  std::optional<OwnSpeciesJudge> judge_;                     // once there is one to judge
   std::vector<DriftIn> drifts_;
   std::vector<DriftIn> plants_;
 };

@@ -4,7 +4,6 @@
 
 #include <fmt/format.h>
 
-#include "core/catalog/own_plants.h"
 #include "core/catalog/plan_codes.h"
 #include "core/exchange/geojson_import.h"
 
@@ -19,30 +18,6 @@ std::vector<Point> placesOf(const DriftIn& in, const std::vector<const DriftIn*>
   for (const DriftIn* plant : plants)
     places.insert(places.end(), plant->places.begin(), plant->places.end());
   return places;
-}
-
-// The values by their columns. Numbers stand for their text.
-std::vector<OwnFact> factsFrom(const Json& json) {
-  if (!json.is_object()) throw FormatError("its \"facts\" are no object of values by column names");
-  std::vector<OwnFact> facts;
-  for (const auto& [column, value] : json.items()) {
-    if (!value.is_string() && !value.is_number())
-      throw FormatError(fmt::format("its {} is neither a text nor a number", column));
-    facts.push_back({column, value.is_string() ? value.get<std::string>() : value.dump()});
-  }
-  return facts;
-}
-
-OwnSpecies ownIn(const Json& properties) {
-  PropertyReader reader(properties);
-  OwnSpecies own;
-  reader("species", own.botanicalName);
-  if (own.botanicalName.empty())
-    throw FormatError("it names no species; give the botanical name as \"species\"");
-  const Json* facts = reader.take("facts");
-  if (facts == nullptr) throw FormatError("it has no \"facts\"");
-  own.facts = factsFrom(*facts);
-  return own;
 }
 
 }  // namespace
@@ -82,26 +57,9 @@ void GeoImport::readPlant(const FeatureIn& feature) {
   plants_.push_back(std::move(in));
 }
 
-void GeoImport::readSpecies(const FeatureIn& feature) {
-  const OwnSpecies own = ownIn(feature.properties);
-  if (const OwnSpecies* had = findOwn(draft_.yard(), own.botanicalName)) {
-    if (had->facts == own.facts) return;
-    throw FormatError(
-        fmt::format("this yard has its own values of {}, and they stay", own.botanicalName));
-  }
-  std::vector<CatalogueError> errors;
-  const Catalogue north = facts_.in(Hemisphere::North);  // as the values of one's own are
-  const auto species = speciesOver(north.find(own.botanicalName), own, errors);
-  if (!species) {
-    warn(feature, fmt::format("kept aside, for it cannot be used. {} Mend it and import again",
-                              errors.front().text()));
-    return keep(feature);
-  }
-  species_.insert_or_assign(own.botanicalName, *species);
-  draft_.put(OwnSpecies{ids_.take<OwnSpecies>(), own.botanicalName, own.facts});
-}
-
 void GeoImport::addUsual(DriftIn& in) const {
+  if (const auto renamed = renamed_.find(in.drift.species); renamed != renamed_.end())
+    in.drift.species = renamed->second;
   const auto own = species_.find(in.drift.species);
   const Species* species = own != species_.end() ? &own->second : facts_.find(in.drift.species);
   if (in.drift.spacing <= Length{}) in.drift.spacing = species ? species->spacing : kUsualSpacing;

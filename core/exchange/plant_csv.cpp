@@ -18,6 +18,7 @@
 #include "core/catalog/source_list.h"
 #include "core/exchange/csv.h"
 #include "core/exchange/kept_rows.h"
+#include "core/exchange/plant_names.h"
 #include "core/exchange/row_notes.h"
 
 namespace tussock {
@@ -159,7 +160,7 @@ class OwnPlantsReader {
     OwnSpecies own = ownPlantOf(std::move(row), places_);
     if (own.botanicalName.empty()) return fail(line, kName, "", "some text");
     std::string written = own.botanicalName;
-    const Species* published = publishedAs(written);
+    const Species* published = plantCalled(written, published_);
     if (published != nullptr) takeAs(*published, own);
     if (names_.contains(own.botanicalName))
       return fail(line, kName, written, "a name of its own, for an earlier row has it");
@@ -176,35 +177,13 @@ class OwnPlantsReader {
 
   // What it says otherwise than that plant.
   static void takeAs(const Species& published, OwnSpecies& own) {
-    dropOlderGenus(own);
-    own.botanicalName = published.botanicalName;
+    takeName(own, published.botanicalName);
     const PlantCells there = cellsOf(published);
     std::erase_if(own.facts, [&](const OwnFact& fact) {
       const auto same = there.find(fact.column);
       return fact.column != kSources && same != there.end() && same->second == fact.value;
     });
     if (own.facts.size() == 1 && own.facts.front().column == kSources) own.facts.clear();
-  }
-
-  // The genus says what the name says already; that of an older name is not the plant's.
-  static void dropOlderGenus(OwnSpecies& own) {
-    std::erase_if(own.facts, [&](const OwnFact& fact) {
-      return fact.column == "genus" &&
-             searchWords(fact.value) == searchWords(genusOf(own.botanicalName));
-    });
-  }
-
-  // By its botanical name or a synonym, in whatever case; not by a common name.
-  [[nodiscard]] const Species* publishedAs(const std::string& name) const {
-    const auto found = published_.named(name);
-    if (found.size() != 1) return nullptr;
-    const auto words = searchWords(name);
-    const auto is = [&](const std::string& one) { return searchWords(one) == words; };
-    const Species& species = *found.front();
-    const auto& others = species.synonyms;
-    const bool botanical =
-        is(species.botanicalName) || std::any_of(others.begin(), others.end(), is);
-    return botanical ? &species : nullptr;
   }
 
   // Those of the values kept, but for a key that the published value has: it does not tell of

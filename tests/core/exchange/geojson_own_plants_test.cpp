@@ -82,6 +82,75 @@ TEST(GeoJsonOwnPlants, WhatCannotBeUsedIsKeptAsideAndWrittenBack) {
   EXPECT_EQ(nlohmann::json::parse(yardToGeoJson(back)), nlohmann::json::parse(json));
 }
 
+std::string withSpecies(const std::string& species, const std::string& facts) {
+  return R"({"type":"FeatureCollection","features":[{"type":"Feature","geometry":null,)"
+         R"("properties":{"kind":"species","species":")" +
+         species + R"(","facts":)" + facts + "}}]}";
+}
+
+struct Faulty {
+  const char* species;
+  const char* facts;
+  const char* reason;
+};
+
+// Each is refused in a table of plants, and in the window, for the same reason.
+TEST(GeoJsonOwnPlants, WhatATableMayNotSayIsKeptAside) {
+  for (const Faulty& one :
+       {Faulty{test::kBergamot, R"({"family":"Poaceae"})", "Lamiaceae, the family of Monarda"},
+        {test::kBergamot, R"({"usda_symbol":"symbol"})", "a symbol of USDA PLANTS"},
+        {test::kBergamot, R"({"native_states":"IA XX"})", "XX is none"},
+        {test::kBergamot, R"({"botanical_name":"Hack hack","spacing_cm":30})",
+         "Hack hack among its \"facts\""},
+        {test::kBergamot, "{}", "its \"facts\" say nothing"},
+        {test::kBergamot, R"({"spacing_cm":"  "})", "its \"facts\" say nothing"},
+        {"Monarda", R"({"spacing_cm":30})", "'Monarda' is not a genus with a species"}}) {
+    const std::string json = withSpecies(one.species, one.facts);
+    const Yard empty = test::YardBuilder().build();
+    const GeoJsonImport read = importInto(empty, json);
+    EXPECT_THAT(read.warnings,
+                ElementsAre(testing::AllOf(HasSubstr("kept aside"), HasSubstr(one.reason))));
+    const Yard back = apply(empty, read.edit);
+    EXPECT_TRUE(back.ownSpecies.empty()) << one.facts;
+    EXPECT_EQ(nlohmann::json::parse(yardToGeoJson(back)), nlohmann::json::parse(json));
+  }
+}
+
+TEST(GeoJsonOwnPlants, BlanksAroundNameAndValueSayNothing) {
+  const Yard empty = test::YardBuilder().build();
+  const std::string json =
+      withSpecies(std::string("  ") + test::kBergamot + " ", R"({"spacing_cm":" 66 "})");
+  const Yard back = apply(empty, importInto(empty, json).edit);
+  ASSERT_NE(findOwn(back, test::kBergamot), nullptr);
+  EXPECT_THAT(findOwn(back, test::kBergamot)->facts, ElementsAre(OwnFact{"spacing_cm", "66"}));
+}
+
+// Its plants take the name too, so that they still have the values.
+TEST(GeoJsonOwnPlants, ASynonymIsTakenForThePlantAndTold) {
+  std::vector<Species> known = test::tinyCatalogue().species();
+  for (Species& species : known)
+    if (species.botanicalName == test::kBergamot) species.synonyms = {"Monarda mollis"};
+  const Catalogue catalogue(std::move(known));
+  const std::string json = R"({"type":"FeatureCollection","features":[
+    {"type":"Feature","geometry":{"type":"Polygon","coordinates":[[[-86.9,38.4],[-86.8999,38.4],
+      [-86.8999,38.4001],[-86.9,38.4001],[-86.9,38.4]]]},"properties":{"kind":"bed","name":"A"}},
+    {"type":"Feature","geometry":{"type":"Point","coordinates":[-86.89995,38.40005]},
+      "properties":{"kind":"plant","species":"Monarda mollis"}},
+    {"type":"Feature","geometry":null,"properties":{"kind":"species","species":"Monarda mollis",
+      "facts":{"genus":"Monarda","spacing_cm":66}}}]})";
+  const Yard empty = test::YardBuilder().build();
+  IdSource ids(2000);
+  const GeoJsonImport read = importGeoJson(empty, catalogue, json, "site.geojson", ids);
+  EXPECT_THAT(read.warnings,
+              ElementsAre(HasSubstr("Monarda mollis is a synonym of Monarda fistulosa")));
+  const Yard back = apply(empty, read.edit);
+  ASSERT_NE(findOwn(back, test::kBergamot), nullptr);
+  EXPECT_THAT(findOwn(back, test::kBergamot)->facts, ElementsAre(OwnFact{"spacing_cm", "66"}));
+  ASSERT_EQ(back.drifts.size(), 1u);
+  EXPECT_EQ(back.drifts.begin()->species, test::kBergamot);
+  EXPECT_NEAR(back.drifts.begin()->spacing.metres(), 0.66, 1e-12);
+}
+
 // Spacing and layer of a plant without them are those of its species, of one's own too.
 TEST(GeoJsonOwnPlants, GiveTheSpacingOfPlantsThatHaveNone) {
   const std::string json = R"({"type":"FeatureCollection","features":[
