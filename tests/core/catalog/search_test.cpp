@@ -9,6 +9,7 @@
 namespace tussock {
 namespace {
 
+using testing::AllOf;
 using testing::Contains;
 using testing::ElementsAre;
 using testing::Not;
