@@ -123,7 +123,7 @@ void tellWhatGivesWay(const BroughtIn& read, const Catalogue& published, Console
 ExitCode bringIn(const std::string& path, Console& console) {
   const Catalogue published = shippedFacts(console);
   const OwnPlantsReading mine = readPersonalPlants(published);
-  expectOnlyRowsAtFault(mine);
+  expectRewritable(mine);
   const std::vector<OwnSpecies>& before = mine.plants;
   const BroughtIn read = bringInPlants(readFile(path), path, published, before);
   for (const CatalogueError& error : read.errors) console.err << error.text() << '\n';

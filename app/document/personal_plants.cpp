@@ -13,6 +13,7 @@
 #include <system_error>
 
 #include "app/files/whole_file.h"
+#include "core/exchange/rewritten_table.h"
 
 namespace tussock {
 
@@ -70,14 +71,11 @@ QString keepPersonalPlants() {
   return keepBeside(personalPlantsPath());
 }
 
-void expectOnlyRowsAtFault(const OwnPlantsReading& reading) {
-  constexpr std::size_t kTold = 3;
-  if (reading.errors.empty() || reading.onlyRowsAtFault) return;
-  std::string text = "Nothing was changed, for the file of your own plants cannot be read whole:";
-  for (std::size_t i = 0; i < std::min(kTold, reading.errors.size()); ++i)
-    text += ' ' + reading.errors[i].text();
-  if (reading.errors.size() > kTold)
-    text += " And " + std::to_string(reading.errors.size() - kTold) + " more.";
+void expectRewritable(const OwnPlantsReading& reading) {
+  if (reading.errors.empty() || reading.canBeRewritten) return;
+  std::string text = "Nothing was changed, for the file of your own plants cannot be read:";
+  for (const CatalogueError& error : reading.errors)
+    if (!reading.rowsLeft.contains(error.line)) text += ' ' + error.text();
   throw std::runtime_error(text + " Mend that in " + personalPlantsPath().toStdString() +
                            ", or move the file away, then try again.");
 }
@@ -97,12 +95,12 @@ void savePersonalPlants(const std::vector<OwnSpecies>& plants, const Catalogue& 
   const std::optional<std::string> before = personalText();
   OwnPlantsReading read = before ? readOwnPlants(*before, path.toStdString(), published)
                                  : readPersonalPlants(published);
-  expectOnlyRowsAtFault(read);
+  expectRewritable(read);
   if (before)
     for (const std::size_t line : rowsOf(taken, *before, read.rowsLeft)) read.rowsLeft.erase(line);
-  const std::string csv = before && !read.rowsLeft.empty()
-                              ? ownPlantsCsv(plants, *before, read.rowsLeft)
-                              : ownPlantsCsv(plants);
+  const bool holdsMore = before && !read.errors.empty();
+  if (holdsMore && losesOtherCells(plants, *before, read)) keepPersonalPlants();
+  const std::string csv = holdsMore ? rewrittenTable(plants, *before, read) : ownPlantsCsv(plants);
   saveWhole(path, QByteArray::fromStdString(csv));
 }
 

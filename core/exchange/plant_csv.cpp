@@ -102,7 +102,7 @@ class OwnPlantsReader {
                                             });
     if (!begun) takeColumns(table);
     result_.errors.insert(result_.errors.begin(), table.errors.begin(), table.errors.end());
-    finish(table.headerLine);
+    finish(table);
     giveByName();
     return std::move(result_);
   }
@@ -135,12 +135,11 @@ class OwnPlantsReader {
         {std::string(fileName_), line, std::string(column), std::move(value), std::move(expected)});
   }
 
-  void finish(std::size_t header) {
-    sortByLine(result_.errors);
+  void finish(const PlantTable& table) {
+    const std::size_t header = table.headerLine;
     for (const CatalogueError& error : result_.errors)
       if (header > 0 && error.line > header) result_.rowsLeft.insert(error.line);
-    result_.onlyRowsAtFault = header > 0 && !result_.rowsLeft.empty() &&
-                              (result_.errors.empty() || result_.errors.front().line > header);
+    result_.canBeRewritten = header > 0 && table.places.contains(kName);
     columnsWanted_.tell(fileName_, header, result_.errors);
     sortByLine(result_.errors);
   }
@@ -151,7 +150,7 @@ class OwnPlantsReader {
       if (isPlantColumn(column))
         places_.emplace(column, at);
       else
-        fail(table.headerLine, "", column, "a column of the plant table, and is left out");
+        fail(table.headerLine, "", column, "a column of the plant table; its values are not used");
     }
   }
 
@@ -259,17 +258,6 @@ std::vector<PlantCells> recordsOf(const std::vector<OwnSpecies>& plants) {
   return rows;
 }
 
-// The filled ones, in the order of the plant table.
-std::vector<std::string> columnsOf(const std::vector<OwnSpecies>& plants) {
-  std::set<std::string_view> filled{kName};
-  for (const OwnSpecies& own : plants)
-    for (const OwnFact& fact : own.facts) filled.insert(fact.column);
-  std::vector<std::string> columns;
-  for (const std::string_view column : kPlantColumns)
-    if (filled.contains(column)) columns.emplace_back(column);
-  return columns;
-}
-
 }  // namespace
 
 OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
@@ -313,8 +301,18 @@ std::string manyPlantsWords(std::size_t plants) {
       plants, plants / kEachSecond);
 }
 
+std::vector<std::string> filledColumns(const std::vector<OwnSpecies>& plants) {
+  std::set<std::string_view> filled{kName};
+  for (const OwnSpecies& own : plants)
+    for (const OwnFact& fact : own.facts) filled.insert(fact.column);
+  std::vector<std::string> columns;
+  for (const std::string_view column : kPlantColumns)
+    if (filled.contains(column)) columns.emplace_back(column);
+  return columns;
+}
+
 std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants) {
-  return tableOf(columnsOf(plants), recordsOf(plants));
+  return tableOf(filledColumns(plants), recordsOf(plants));
 }
 
 std::set<std::size_t> rowsOf(const std::vector<OwnSpecies>& plants, std::string_view csv,
@@ -325,16 +323,6 @@ std::set<std::size_t> rowsOf(const std::vector<OwnSpecies>& plants, std::string_
   for (const auto& [line, name] : KeptRows(csv, lines).names(kName))
     if (names.contains(searchWords(name))) theirs.insert(line);
   return theirs;
-}
-
-std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants, std::string_view before,
-                         const std::set<std::size_t>& rowsLeft) {
-  KeptRows kept(before, rowsLeft);
-  std::vector<std::string> columns = kept.columns();
-  for (std::string& column : columnsOf(plants))
-    if (std::find(columns.begin(), columns.end(), column) == columns.end())
-      columns.push_back(std::move(column));
-  return tableOf(columns, recordsOf(plants)) + kept.text(columns.size());
 }
 
 std::string plantsCsv(const Catalogue& catalogue) {

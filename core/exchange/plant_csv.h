@@ -23,8 +23,9 @@ struct OwnPlantsReading {
   // is one that new plants need and the table does not have, however many rows want it.
   std::vector<CatalogueError> errors;
   std::set<std::size_t> rowsLeft;  // lines of the rows that cannot be used; the rest is kept
-  // All that is wrong is in rows of their own, so that the table can be written anew around them.
-  bool onlyRowsAtFault = false;
+  // The rows could be read by their names, so that the table can be written anew around those that
+  // cannot be used and around columns that are not known.
+  bool canBeRewritten = false;
 };
 // A row adds to the published species of its name, or is a new one that must then be whole. Cells
 // that say what is published already are left out, so that a whole table that came from here can
@@ -61,12 +62,7 @@ struct BroughtIn {
 
 // The filled columns only, in the order of the plant table.
 [[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants);
-// The same in place of the table `before`, where only rows were at fault. After the plants come
-// those of `rowsLeft`, byte for byte, under the columns they had; where the plants fill further
-// columns, an empty cell is added to them for each.
-[[nodiscard]] std::string ownPlantsCsv(const std::vector<OwnSpecies>& plants,
-                                       std::string_view before,
-                                       const std::set<std::size_t>& rowsLeft);
+[[nodiscard]] std::vector<std::string> filledColumns(const std::vector<OwnSpecies>& plants);
 // Every column, by name.
 [[nodiscard]] std::string plantsCsv(const Catalogue& catalogue);
 

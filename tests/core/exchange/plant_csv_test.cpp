@@ -88,8 +88,8 @@ TEST(OwnPlantsCsv, AColumnThatIsWantingIsToldOnceForTheTable) {
   csv += "Monarda lata,wide\n";
   const OwnPlantsReading reading = read(csv);
   EXPECT_EQ(reading.plants.size(), 1u);
-  EXPECT_EQ(reading.rowsLeft.size(), 301u) << "each is kept in the file, see ownPlantsCsv";
-  EXPECT_TRUE(reading.onlyRowsAtFault);
+  EXPECT_EQ(reading.rowsLeft.size(), 301u) << "each is kept in the file, see rewrittenTable";
+  EXPECT_TRUE(reading.canBeRewritten);
   const auto texts = textsOf(reading.errors);
   EXPECT_LT(texts.size(), kPlantColumns.size());
   EXPECT_THAT(texts, testing::Contains("mine.csv, line 1, family: a column of this name, which a "
@@ -150,43 +150,6 @@ TEST(OwnPlantsCsv, GivesBackWhatItWrote) {
   const OwnPlantsReading reading = read(ownPlantsCsv(plants));
   EXPECT_THAT(textsOf(reading.errors), IsEmpty());
   EXPECT_EQ(reading.plants, plants);
-}
-
-// What cannot be used may be all there is of someone's work: it stays as it was typed.
-TEST(OwnPlantsCsv, RowsAtFaultStayByteForByteWhenTheRestIsWritten) {
-  const std::string before = "notes,botanical_name,spacing_cm\r\nold,Monarda fistulosa,60\r\n" +
-                             std::string("left,Ratibida pinnata,wide \n\n") +
-                             "a,\"Acer nowhere\",\"1,200\"";
-  const OwnPlantsReading reading = read(before);
-  ASSERT_TRUE(reading.onlyRowsAtFault) << reading.errors.size();
-  ASSERT_EQ(reading.plants.size(), 1u);
-  std::vector<OwnSpecies> plants = reading.plants;
-  plants.front().facts = {{"spacing_cm", "75"}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
-            "notes,botanical_name,spacing_cm\r\n,Monarda fistulosa,75\r\n"
-            "left,Ratibida pinnata,wide \n\na,\"Acer nowhere\",\"1,200\"");
-  const OwnPlantsReading again = read(ownPlantsCsv(plants, before, reading.rowsLeft));
-  EXPECT_EQ(again.plants, plants);
-  EXPECT_EQ(again.errors.size(), reading.errors.size());
-}
-
-TEST(OwnPlantsCsv, ARowAtFaultGetsACellForAColumnThatComes) {
-  const std::string before =
-      "botanical_name,spacing_cm\nRatibida pinnata,wide\nAcer nowhere,1,2\n\"open,3\n";
-  const OwnPlantsReading reading = read(before);
-  ASSERT_TRUE(reading.onlyRowsAtFault);
-  const std::vector<OwnSpecies> plants{{{}, "Monarda fistulosa", {{"notes", "here"}}}};
-  EXPECT_EQ(ownPlantsCsv(plants, before, reading.rowsLeft),
-            "botanical_name,spacing_cm,notes\r\nMonarda fistulosa,,here\r\n"
-            "Ratibida pinnata,wide,\nAcer nowhere,1,2\n\"open,3\n")
-      << "a row that is out of step stays so";
-}
-
-TEST(OwnPlantsCsv, AFaultOfTheWholeTableIsNoRowsFault) {
-  EXPECT_FALSE(read("botanical_name,colour\nMonarda fistulosa,red\n").onlyRowsAtFault);
-  EXPECT_FALSE(read("").onlyRowsAtFault);
-  EXPECT_FALSE(read("spacing_cm\n60\n").onlyRowsAtFault);
-  EXPECT_THAT(read("botanical_name;notes\nMonarda fistulosa;a\n").rowsLeft, IsEmpty());
 }
 
 TEST(OwnPlantsCsv, WritesNoFormula) {
