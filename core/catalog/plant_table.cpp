@@ -69,7 +69,8 @@ std::pair<std::size_t, std::string_view> firstLine(std::string_view csv) {
   if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
   const std::size_t start = csv.find_first_not_of(" \t\r\n");
   if (start == std::string_view::npos) return {1, {}};
-  const auto before = std::ranges::count(csv.substr(0, start), '\n');
+  const char ending = csv.find('\n') == std::string_view::npos ? '\r' : '\n';  // as linesOf has it
+  const auto before = std::ranges::count(csv.substr(0, start), ending);
   csv.remove_prefix(start);
   return {static_cast<std::size_t>(before) + 1, csv.substr(0, csv.find_first_of("\r\n"))};
 }

@@ -24,6 +24,7 @@ class LineReader {
   [[nodiscard]] bool feed(std::string_view text, std::size_t line) {
     if (!inRow_) row_.line = line;
     inRow_ = true;
+    line_ = line;
     if (csv_parse(&parser_, text.data(), text.size(), takeCell, takeRow, this) != text.size())
       return false;
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos && row_.cells.empty() &&
@@ -43,7 +44,7 @@ class LineReader {
   }
   static void takeRow(int, void* self) {
     auto& reader = *static_cast<LineReader*>(self);
-    reader.take_(std::exchange(reader.row_, TableRow{}));
+    reader.take_(std::exchange(reader.row_, TableRow{reader.line_, {}}));
     reader.inRow_ = false;
     reader.isQuoted_ = false;
   }
@@ -51,20 +52,10 @@ class LineReader {
   const RowTaker& take_;
   csv_parser parser_{};
   TableRow row_;
+  std::size_t line_ = 0;
   bool inRow_ = false;
   bool isQuoted_ = false;  // the row goes on in the next line
 };
-
-std::vector<std::string_view> linesOf(std::string_view text) {
-  std::vector<std::string_view> lines;
-  while (!text.empty()) {
-    const std::size_t end = text.find('\n');
-    const std::size_t size = end == std::string_view::npos ? text.size() : end + 1;
-    lines.push_back(text.substr(0, size));
-    text.remove_prefix(size);
-  }
-  return lines;
-}
 
 // The line, counted from 0, with the wrong quotation mark; the number of lines when all is well.
 std::size_t readFrom(const std::vector<std::string_view>& lines, std::size_t first,
@@ -84,6 +75,18 @@ int followers(unsigned char lead) {
 }
 
 }  // namespace
+
+std::vector<std::string_view> linesOf(std::string_view text) {
+  const char ending = text.find('\n') == std::string_view::npos ? '\r' : '\n';
+  std::vector<std::string_view> lines;
+  while (!text.empty()) {
+    const std::size_t end = text.find(ending);
+    const std::size_t size = end == std::string_view::npos ? text.size() : end + 1;
+    lines.push_back(text.substr(0, size));
+    text.remove_prefix(size);
+  }
+  return lines;
+}
 
 std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take) {
   constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";

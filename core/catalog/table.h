@@ -28,6 +28,10 @@ struct Table {
 using RowTaker = std::function<void(TableRow row)>;
 std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take);
 
+// The lines that these count, each with its end: a line feed, or, in a text that has none, a
+// carriage return, as old programs ended lines.
+[[nodiscard]] std::vector<std::string_view> linesOf(std::string_view text);
+
 [[nodiscard]] bool isUtf8(std::string_view text);
 
 }  // namespace tussock

@@ -16,8 +16,7 @@ namespace {
 // Where each line begins, the first as line 1, and the end after the last.
 std::vector<std::size_t> lineStarts(std::string_view text) {
   std::vector<std::size_t> starts{0, 0};
-  for (std::size_t at = 0; at < text.size(); ++at)
-    if (text[at] == '\n' || at + 1 == text.size()) starts.push_back(at + 1);
+  for (const std::string_view line : linesOf(text)) starts.push_back(starts.back() + line.size());
   return starts;
 }
 

@@ -71,6 +71,16 @@ TEST(OwnPlantsCsv, AnOlderNameMayComeWithItsOwnGenus) {
               ElementsAre(HasSubstr("line 2, genus: 'Solidago' is not the first word of")));
 }
 
+// RFC 4180 ends lines with CR LF; old programs for the Macintosh wrote the CR alone.
+TEST(OwnPlantsCsv, LinesAreCountedWhereACarriageReturnAloneEndsThem) {
+  const OwnPlantsReading reading =
+      read("botanical_name,spacing_cm\rMonarda fistulosa,60\r\rZizia aurea,wide\r");
+  EXPECT_EQ(reading.lines, std::vector<std::size_t>{2});
+  EXPECT_THAT(textsOf(reading.errors), ElementsAre(HasSubstr("line 4, spacing_cm: 'wide'")));
+  EXPECT_THAT(textsOf(read("\r\rbotanical_name;notes\rMonarda fistulosa;a\r").errors),
+              ElementsAre(HasSubstr("mine.csv, line 3: ")));
+}
+
 TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
   EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
                 .plants.size(),
