@@ -162,6 +162,38 @@ std::optional<Species> readOnly(const OwnSpecies& own, const std::string& title,
   return species;
 }
 
+const char* whoseWords(Origin origin) {
+  switch (origin) {
+    case Origin::Published:
+      return "published";
+    case Origin::Personal:
+      return "that of your plants of all yards";
+    case Origin::Yard:
+      return "that of this yard";
+  }
+  return "";
+}
+
+// Where two layers of one's own do not go together, whose the other value is, and what holds.
+void tellWhose(CatalogueError& error, const InLayers& in, const Layered& from,
+               std::string_view name) {
+  const auto layerOf = [&](std::string_view column) {
+    const auto at = from.origins.find(column);
+    return at == from.origins.end() ? Origin::Published : at->second;
+  };
+  for (const auto& [column, cell] : from.cells) {
+    const std::size_t at = error.expected.find(column + " (");
+    if (at == std::string::npos || (at > 0 && error.expected[at - 1] != ' ')) continue;
+    if (layerOf(column) == layerOf(error.column)) return;
+    error.expected +=
+        fmt::format("; {} is {}, {} {}. Until one of them is changed, {}", error.column,
+                    whoseWords(layerOf(error.column)), column, whoseWords(layerOf(column)),
+                    in.published != nullptr ? fmt::format("what is published of {} holds", name)
+                                            : fmt::format("{} is not in use", name));
+    return;
+  }
+}
+
 std::optional<Species> read(const InLayers& in, std::string_view name,
                             std::vector<CatalogueError>& errors) {
   const std::string title = titleFor(in, name);
@@ -171,6 +203,8 @@ std::optional<Species> read(const InLayers& in, std::string_view name,
   for (const auto& [column, origin] : from.origins) checkColumn(column, title, errors);
   for (const OwnSpecies* own : {in.personal, in.yard}) checkSources(own, title, errors);
   auto species = speciesFromCells(from.cells, title, errors);
+  if (in.personal != nullptr && in.yard != nullptr)
+    for (std::size_t i = before; i < errors.size(); ++i) tellWhose(errors[i], in, from, name);
   if (!species || errors.size() > before) return std::nullopt;
   setSources(*species, from);
   return species;

@@ -236,6 +236,20 @@ TEST_F(OwnPlants, AYardCarriesThePersonalPlantsThatItUses) {
   EXPECT_NEAR(spacingOf(kBergamot), 0.6, 1e-12);
 }
 
+// The yard's value was right beside what was known when it was carried.
+TEST_F(OwnPlants, ValuesOfTwoLayersThatDoNotGoTogetherSayWhoseEachIs) {
+  set("height_max_cm", "110");
+  personal_ = {{{}, kBergamot, {{"height_max_cm", "250"}, {"height_min_cm", "200"}}}};
+  const MergedPlants merged = mergePlants(layers());
+  ASSERT_EQ(merged.errors.size(), 1u);
+  EXPECT_EQ(
+      merged.errors.front().text(),
+      "This yard's plant Monarda fistulosa, height_max_cm: '110' is not height_min_cm (200 cm) "
+      "or more; height_max_cm is that of this yard, height_min_cm that of your plants of all "
+      "yards. Until one of them is changed, what is published of Monarda fistulosa holds.");
+  EXPECT_EQ(merged.catalogue.find(kBergamot)->heightHigh, published_.find(kBergamot)->heightHigh);
+}
+
 TEST_F(OwnPlants, APersonalEditIsUndoneByItsInverse) {
   setPersonal("spacing_cm", "60");
   const auto before = personal_;
