@@ -64,6 +64,8 @@ void refuseOutput(const std::string& out);
 [[nodiscard]] std::string lowerExtension(const std::filesystem::path& path);
 // "1 bed", "2 beds".
 [[nodiscard]] std::string counted(std::size_t count, const std::string& one);
+// Accepts whole numbers from 1, and says so of any other.
+[[nodiscard]] CLI::Validator wholeFromOne();
 // Accepts numbers from `least` to `most`, and says so of any other.
 [[nodiscard]] CLI::Validator between(double least, double most);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <cctype>
+#include <charconv>
+#include <cstdint>
 #include <ostream>
 #include <QGuiApplication>
 #include <QTemporaryDir>
@@ -59,6 +61,18 @@ std::string lowerExtension(const std::filesystem::path& path) {
 
 std::string counted(std::size_t count, const std::string& one) {
   return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+CLI::Validator wholeFromOne() {
+  const std::string range = "a whole number from 1";
+  const auto check = [range](const std::string& text) {
+    std::uint32_t value = 0;
+    const char* end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value);
+    const bool fits = read.ec == std::errc() && read.ptr == end && value >= 1;
+    return fits ? std::string() : "'" + text + "' is not " + range;
+  };
+  return CLI::Validator(check, range);
 }
 
 CLI::Validator between(double least, double most) {

@@ -145,6 +145,11 @@ PlantFilter filterFrom(const PlantFilterOptions& options, const Catalogue& facts
   filter.months = monthsFrom(options.inFlower);
   filter.lowest = heightFrom(options.lowest, "--lowest", units);
   filter.highest = heightFrom(options.highest, "--highest", units);
+  if (filter.lowest && filter.highest && *filter.lowest > *filter.highest)
+    throw UsageError(fmt::format(
+        "--lowest is {}, which is above --highest, {}: no plant is both. Give the lower of the two "
+        "as --lowest.",
+        options.lowest, options.highest));
   filter.state = stateFrom(options.recordedIn, facts);
   return filter;
 }

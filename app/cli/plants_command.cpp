@@ -239,7 +239,7 @@ void addPlants(CLI::App& app, Action& chosen) {
       ->add_flag("--all", options->all,
                  "With --bed or --at: list the species that suit the place, then those that do not")
       ->excludes(leftOut);
-  command->add_option("--count", options->count, "So many at most")->check(CLI::PositiveNumber);
+  command->add_option("--count", options->count, "So many at most")->check(wholeFromOne());
   auto* json = command->add_flag("--json", options->json, "One JSON document");
   command
       ->add_option("--facts", options->facts,

@@ -153,7 +153,7 @@ void addSubstitute(CLI::App& app, Action& chosen) {
           "--count", options->count,
           "So many at most, those with the most points first: likeness, less what they would "
           "leave bare")
-      ->check(CLI::PositiveNumber)
+      ->check(wholeFromOne())
       ->excludes(with);
   command->add_flag("--json", options->json, "One JSON document")->excludes(with);
   command->callback([options, &chosen] {

@@ -55,6 +55,23 @@ bool has(const auto& list, auto value) {
   return std::find(list.begin(), list.end(), value) != list.end();
 }
 
+// Nothing is cut off at a number that is none, and the whole range of the machine is not printed.
+TEST_F(PlantFilters, ACountIsAWholeNumberFromOne) {
+  for (const std::string count : {"-3", "0", "2.5", "many"}) {
+    const Outcome outcome = run({"plants", "--count", count});
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << count;
+    EXPECT_THAT(outcome.err, HasSubstr("'" + count + "' is not a whole number from 1"));
+    EXPECT_LT(outcome.err.size(), 200u);
+  }
+}
+
+TEST_F(PlantFilters, ALeastHeightAboveTheGreatestIsTold) {
+  const Outcome outcome = run({"plants", "--lowest", "5ft", "--highest", "2ft"});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("--lowest is 5ft, which is above --highest, 2ft"));
+  EXPECT_EQ(run({"plants", "--lowest", "2ft", "--highest", "2ft"}).code, ExitCode::Done);
+}
+
 TEST_F(PlantFilters, SeveralChoicesOfOneAreAlternatives) {
   const auto passes = [](const Species& one) {
     return one.habit == Habit::Grass || one.habit == Habit::Sedge;
