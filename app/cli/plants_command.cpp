@@ -133,7 +133,8 @@ ExitCode bringIn(const std::string& path, Console& console) {
   const std::vector<OwnSpecies> after = withTaken(before, read.taken);
   if (!read.taken.empty()) savePersonalPlants(after, published, read.taken);
   console.err << "Brought in for all your yards: " << counted(read.taken.size(), "plant")
-              << "; rows left out: " << read.rowsLeft.size() << ".\n";
+              << "; rows left out: " << read.rowsLeft.size()
+              << "; rows that say nothing new: " << read.rowsWithoutNews << ".\n";
   if (const std::string many = manyPlantsWords(after.size()); !many.empty())
     console.err << many << '\n';
   if (read.taken.empty() && read.errors.empty())

@@ -81,6 +81,8 @@ void PlantCommands::takeIn(const QString& name, const std::string& table) {
   }
   if (!read.errors.empty()) emit faultsFound(name, read.errors);
   QString taken = tr("Plants brought in for all your yards: %1.").arg(read.taken.size());
+  if (read.rowsWithoutNews > 0)
+    taken += tr(" Rows that say nothing new: %1.").arg(read.rowsWithoutNews);
   if (!read.gaveWay.empty())
     taken += tr(" Values of yours gave way for %1; undo brings them back.")
                  .arg(namesWords(read.gaveWay));

@@ -171,6 +171,7 @@ class OwnPlantsReader {
     }
     // A row that cannot be used does not stand in the way of another.
     names_.insert(own.botanicalName);
+    if (!species) ++result_.rowsWithoutNews;
     if (species) found_.push_back({std::move(own), std::move(*species), line, written});
   }
 
@@ -268,7 +269,7 @@ OwnPlantsReading readOwnPlants(std::string_view csv, std::string_view fileName,
 BroughtIn bringInPlants(std::string_view csv, std::string_view fileName, const Catalogue& published,
                         const std::vector<OwnSpecies>& personal) {
   OwnPlantsReading read = OwnPlantsReader(fileName, published, personal).read(csv);
-  BroughtIn result{{}, {}, std::move(read.errors), std::move(read.rowsLeft)};
+  BroughtIn result{{}, {}, std::move(read.errors), std::move(read.rowsLeft), read.rowsWithoutNews};
   const Yard none;
   EntryChecks checks({published, personal, none});
   for (std::size_t i = 0; i < read.plants.size(); ++i) {

@@ -22,7 +22,8 @@ struct OwnPlantsReading {
   // A column that is not known is an error of the first line alone, and its cells are left out; so
   // is one that new plants need and the table does not have, however many rows want it.
   std::vector<CatalogueError> errors;
-  std::set<std::size_t> rowsLeft;  // lines of the rows that cannot be used; the rest is kept
+  std::set<std::size_t> rowsLeft;   // lines of the rows that cannot be used; the rest is kept
+  std::size_t rowsWithoutNews = 0;  // have the name alone, or say what is published already
   // The rows could be read by their names, so that the table can be written anew around those that
   // cannot be used and around columns that are not known.
   bool canBeRewritten = false;
@@ -38,7 +39,8 @@ struct BroughtIn {
   std::vector<OwnSpecies> taken;     // to go over those of their names, by name
   std::vector<std::string> gaveWay;  // personal plants that lose a value to them; by name
   std::vector<CatalogueError> errors;
-  std::set<std::size_t> rowsLeft;  // lines of the rows left out
+  std::set<std::size_t> rowsLeft;   // lines of the rows left out
+  std::size_t rowsWithoutNews = 0;  // as of OwnPlantsReading
   // Of rows that are taken: weeks in flower that lie in another month than the one given, names
   // that are synonyms of the plant that gets the values, families that were not checked.
   std::vector<RowNote> notes = {};

@@ -246,6 +246,9 @@ TEST_F(PlantsCommand, ATableThatGivesNothingCannotBeUsed) {
   const Outcome outcome = run({"plants", "--bring-in", path("head.csv")});
   EXPECT_EQ(outcome.code, ExitCode::File) << "as docs/command-line.md says";
   EXPECT_THAT(outcome.err, HasSubstr("has no rows"));
+  write("name.csv", "botanical_name,spacing_cm\nMonarda fistulosa,\n");
+  EXPECT_THAT(run({"plants", "--bring-in", path("name.csv")}).err,
+              HasSubstr("rows that say nothing new: 1."));
 }
 
 // What is not in the table brought in stays, and what gives way is told and kept.

@@ -81,6 +81,16 @@ TEST(OwnPlantsCsv, LinesAreCountedWhereACarriageReturnAloneEndsThem) {
               ElementsAre(HasSubstr("mine.csv, line 3: ")));
 }
 
+TEST(OwnPlantsCsv, RowsThatSayNothingNewAreCounted) {
+  const BroughtIn read = bringInPlants(
+      "botanical_name,spacing_cm,family\nMonarda fistulosa,,\nZizia aurea,,Apiaceae\n"
+      "Liatris spicata,66,\n",
+      "more.csv", test::tinyCatalogue(), {});
+  EXPECT_THAT(textsOf(read.errors), IsEmpty());
+  EXPECT_EQ(read.taken.size(), 1u);
+  EXPECT_EQ(read.rowsWithoutNews, 2u);
+}
+
 TEST(OwnPlantsCsv, ANewPlantMustBeWhole) {
   EXPECT_EQ(read(test::plantHeader() + test::plantRow({{"botanical_name", "Monarda didyma"}}))
                 .plants.size(),
