@@ -57,20 +57,35 @@ TEST_F(PersonalPlants, AreAFileInTheDataFolder) {
   EXPECT_EQ(readPersonalPlants(published_).plants, plants);
 }
 
-TEST_F(PersonalPlants, AFileThatCannotBeReadWholeIsNotWrittenOver) {
-  const QByteArray text = "botanical_name,spacing\nEchinacea purpurea,60\n";
+TEST_F(PersonalPlants, AFileWhoseRowsCannotBeReadIsNotWrittenOver) {
+  const QByteArray text = "plant,spacing_cm\nEchinacea purpurea,60\n";
   writeFile(text);
-  EXPECT_EQ(readPersonalPlants(published_).errors.size(), 1u);
+  EXPECT_FALSE(readPersonalPlants(published_).errors.empty());
   try {
     savePersonalPlants({{{}, kName, {{"spacing_cm", "61"}}}}, published_);
     ADD_FAILURE() << "written over";
   } catch (const std::runtime_error& refusal) {
-    EXPECT_NE(
-        std::string(refusal.what()).find("line 1: 'spacing' is not a column of the plant table"),
-        std::string::npos)
+    EXPECT_NE(std::string(refusal.what()).find("line 1, botanical_name"), std::string::npos)
         << refusal.what();
   }
   EXPECT_EQ(fileText(), text);
+}
+
+TEST_F(PersonalPlants, AColumnThatIsNotKnownStays) {
+  writeFile("botanical_name,spacing\nEchinacea purpurea,60\n");
+  EXPECT_EQ(readPersonalPlants(published_).errors.size(), 1u);
+  savePersonalPlants({{{}, kName, {{"spacing_cm", "61"}}}}, published_);
+  EXPECT_EQ(fileText(), "botanical_name,spacing,spacing_cm\r\nEchinacea purpurea,60,61\r\n");
+}
+
+TEST_F(PersonalPlants, AFileIsKeptBesideWhenAPlantGoesThatHasMoreInIt) {
+  const QByteArray text = "botanical_name,spacing_cm,shelf\nEchinacea purpurea,61,3\n";
+  writeFile(text);
+  savePersonalPlants({}, published_);
+  EXPECT_EQ(fileText(), "botanical_name,spacing_cm,shelf\r\n");
+  QFile kept(personalPlantsPath() + QStringLiteral(".kept"));
+  ASSERT_TRUE(kept.open(QIODevice::ReadOnly));
+  EXPECT_EQ(kept.readAll(), text);
 }
 
 // What was read with them is used once; after that they are read again.
