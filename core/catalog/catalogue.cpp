@@ -2,6 +2,7 @@
 #include "core/catalog/catalogue.h"
 
 #include <algorithm>
+#include <functional>
 #include <map>
 #include <mutex>
 #include <optional>
@@ -40,6 +41,15 @@ bool isButAnotherName(const Species& species, const Words& words) {
   return searchWords(species.commonName) != words && searchWords(species.spanishName) != words;
 }
 
+// In order of botanical names, as the species stand in their table; each once.
+std::vector<const Species*> together(std::vector<const Species*> a,
+                                     const std::vector<const Species*>& b) {
+  a.insert(a.end(), b.begin(), b.end());
+  std::sort(a.begin(), a.end(), std::less<>());
+  a.erase(std::unique(a.begin(), a.end()), a.end());
+  return a;
+}
+
 std::string asOneWord(std::string_view name) {
   std::string all;
   for (const std::string& word : searchWords(name)) all += word;
@@ -57,6 +67,7 @@ class Catalogue::Index {
       for (const Species& one : species) {
         ++commonNames[searchWords(one.commonName)];
         note(botanical, one.botanicalName, one);
+        note(genera, one.genus, one);
         note(common, one.commonName, one);
         note(common, one.spanishName, one);
         for (const std::string& name : one.otherNames) note(common, name, one);
@@ -68,7 +79,8 @@ class Catalogue::Index {
     }
 
     std::map<std::string, const Species*, std::less<>> bySynonym;  // null where two claim the name
-    ByWords botanical, common;         // a name, synonym or Spanish name, however it is written
+    ByWords botanical, common;  // a name, synonym or Spanish name, however it is written
+    ByWords genera;
     std::map<Words, int> commonNames;  // by their words
   };
 
@@ -126,6 +138,9 @@ std::vector<const Species*> Catalogue::named(std::string_view name) const {
   const auto& names = index_->names();
   if (const auto at = names.botanical.find(words); at != names.botanical.end()) return at->second;
   const auto at = names.common.find(words);
+  // The Spanish name of one species is often the genus of several.
+  if (const auto genus = names.genera.find(words); genus != names.genera.end())
+    return at == names.common.end() ? genus->second : together(genus->second, at->second);
   if (at == names.common.end()) return {};
   if (at->second.size() == 1 && isButAnotherName(*at->second.front(), words))
     return calledAlike(name);

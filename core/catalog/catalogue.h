@@ -38,9 +38,9 @@ class Catalogue {
   [[nodiscard]] const Species* find(std::string_view botanicalName) const;
   // By botanical name or by a synonym that one species alone has.
   [[nodiscard]] const Species* resolve(std::string_view name) const;
-  // Every species that goes by this name, whatever its case, accents and marks: one botanical name
-  // or synonym, else all that share a common name, another one, or the Spanish name. What is but
-  // another name of one is also theirs in whose names it occurs: see calledAlike.
+  // Every species that goes by this name, in whatever case: one botanical name or synonym; else, of
+  // a genus, all its species and those it is a common name of; else all with that common, other or
+  // Spanish name. What is but another name of one is also theirs in whose it occurs: calledAlike.
   [[nodiscard]] std::vector<const Species*> named(std::string_view name) const;
   // Every species with a common name, of whatever language, in which this one occurs, written as
   // one word or as several: "bee balm" in "scarlet beebalm". In order of botanical names.

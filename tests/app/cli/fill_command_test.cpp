@@ -104,7 +104,7 @@ TEST_F(FillCommand, SaysWhichLineOfAListIsWrong) {
 TEST_F(FillCommand, TellsAllLinesOfAListThatAreWrongAtOnce) {
   write("list.txt",
         "Monarda fistulosaa\nZizia aurea, lots  # many\nZizia aurea\nRudbeckia fulgida 70%\n"
-        "Carex pensylvanica matrix 40 %\nbee balm\n");
+        "Carex pensylvanica matrix 40 %\nbee balm\nCoreopsis\n");
   const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
   EXPECT_EQ(outcome.code, ExitCode::File);
   EXPECT_THAT(outcome.err, HasSubstr("line 1: 'Monarda fistulosaa', which the plant facts do not"));
@@ -114,6 +114,7 @@ TEST_F(FillCommand, TellsAllLinesOfAListThatAreWrongAtOnce) {
   EXPECT_THAT(outcome.err, HasSubstr("before the share: 'Carex pensylvanica, matrix 40 %'."));
   EXPECT_THAT(outcome.err, HasSubstr("line 6: 'bee balm', which may mean Monarda bradburiana "
                                      "(eastern beebalm), Monarda didyma"));
+  EXPECT_THAT(outcome.err, HasSubstr("line 7: 'Coreopsis', which may mean Coreopsis lanceolata"));
   EXPECT_EQ(edits(), 0u);
 }
 
@@ -209,7 +210,7 @@ TEST_F(FillCommand, SaysWhatIsWrongWithTheArguments) {
   EXPECT_EQ(fill({"--bed", "Walk", "--wildness", "2"}).code, ExitCode::Usage);
   EXPECT_EQ(fill({"--bed", "Walk", "--only-empty", "--species", "Zizia aurea"}).code,
             ExitCode::Usage);
-  EXPECT_THAT(fill({"--bed", "Walk", "--species", "Zizia"}).err, HasSubstr("do not know"));
+  EXPECT_THAT(fill({"--bed", "Walk", "--species", "Zizias"}).err, HasSubstr("do not know"));
   EXPECT_EQ(fill({"--bed", "Walk"}, "none.yard").code, ExitCode::File);
 }
 

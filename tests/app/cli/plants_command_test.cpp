@@ -219,6 +219,19 @@ TEST_F(PlantsCommand, FactsOfANameThatSeveralGoByAskWhichIsMeant) {
                                  HasSubstr("Monarda fistulosa (wild bergamot)")));
 }
 
+// A genus is not the one species that has it for its Spanish name.
+TEST_F(PlantsCommand, FactsOfAGenusAskWhichOfItsSpeciesIsMeant) {
+  for (const char* typed : {"Coreopsis", "coreopsis"}) {
+    const Outcome outcome = run({"plants", "--facts", typed});
+    EXPECT_EQ(outcome.code, ExitCode::Usage) << typed;
+    EXPECT_THAT(outcome.err,
+                AllOf(HasSubstr("Coreopsis lanceolata"), HasSubstr("Coreopsis tripteris"),
+                      HasSubstr("Coreopsis verticillata"), HasSubstr("Write the botanical name")));
+  }
+  EXPECT_THAT(run({"plants", "--facts", "phlox"}).err, HasSubstr("may mean Phlox divaricata"));
+  EXPECT_THAT(run({"plants", "--facts", "Tiarella"}).out, HasSubstr("Tiarella cordifolia"));
+}
+
 TEST_F(PlantsCommand, FactsOfANameThatIsPartOfAnothersSayWhoseItIs) {
   const Outcome outcome = run({"plants", "--facts", "purple coneflower"});
   EXPECT_EQ(outcome.code, ExitCode::Done);

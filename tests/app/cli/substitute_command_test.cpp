@@ -134,6 +134,7 @@ TEST_F(SubstituteCommand, AsksForWhatItNeeds) {
         {"--species", "zzzz"},
         {"--species", "Echinacea purpurea"},
         {"--species", "Monarda fistulosa", "--with", "zzzz"},
+        {"--species", "Monarda fistulosa", "--with", "Coreopsis"},
         {"--species", "Monarda fistulosa", "--with", "wild bergamot"},
         {"--species", "Monarda fistulosa", "--with", "Echinacea purpurea", "--json"}}) {
     std::vector<std::string> arguments{"substitute", file};

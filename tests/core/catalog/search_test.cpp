@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/catalog/search.h"
 
+#include <map>
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -176,6 +178,20 @@ TEST(Names, ASynonymOfTwoSpeciesStandsForNeither) {
   EXPECT_EQ(facts.search("carex old").size(), 2u);
 }
 
+TEST(Names, AGenusAloneMeansAllItsSpecies) {
+  Species lance = named("Coreopsis lanceolata", "lanceleaf tickseed"),
+          plains = named("Bidens a", "");
+  lance.spanishName = "coreopsis";
+  plains.otherNames = {"Coreopsis"};
+  const Catalogue facts({lance, named("Coreopsis tripteris", "tall tickseed"), plains,
+                         named("Phlox pilosa", "prairie phlox")});
+  for (const char* words : {"Coreopsis", "coreopsis", "COREOPSIS "})
+    EXPECT_THAT(namesOf(facts.named(words)),
+                ElementsAre("Bidens a", "Coreopsis lanceolata", "Coreopsis tripteris"))
+        << words;
+  EXPECT_THAT(namesOf(facts.named("phlox")), ElementsAre("Phlox pilosa")) << "the only one";
+}
+
 TEST(Names, TwoOfOneCommonNameAreToldApart) {
   const Catalogue facts({named("Helianthus annuus", "Sunflower"),
                          named("Heliopsis helianthoides", "sunflower"),
@@ -215,6 +231,18 @@ TEST(SearchShipped, ANameThatIsPartOfOthersIsTheirsToo) {
                           "Monarda punctata"));
   EXPECT_THAT(namesOf(facts.named("wild bergamot")), ElementsAre("Monarda fistulosa"));
   EXPECT_THAT(namesOf(facts.named("purple coneflower")), ElementsAre("Echinacea purpurea"));
+}
+
+// Whatever else of them a Spanish name stands for: every species of the genus, in any capitals.
+TEST(SearchShipped, AGenusIsNeverOneOfItsSpeciesByAnotherName) {
+  const Catalogue facts = readShippedCatalogue().catalogue;
+  std::map<std::string, std::vector<std::string>> genera;
+  for (const Species& one : facts.species()) genera[one.genus].push_back(one.botanicalName);
+  for (const auto& [genus, names] : genera)
+    for (const std::string& typed : {genus, searchWords(genus).front()})
+      EXPECT_THAT(namesOf(facts.named(typed)), testing::IsSupersetOf(names)) << typed;
+  EXPECT_EQ(facts.named("monarda").size(), 4u);
+  EXPECT_EQ(facts.named("phlox").size(), 5u);
 }
 
 TEST(SearchShipped, TellsAllThatAreCalledAlike) {
