@@ -78,9 +78,14 @@ constexpr std::array<std::string_view, 12> kMonthWords{
     "january", "february", "march",     "april",   "may",      "june",
     "july",    "august",   "september", "october", "november", "december"};
 
+// Whole and by its first three letters; September also by four.
 void markMonths(Marks& marks, const Species& species) {
-  for (int month = 1; month <= 12; ++month)
-    if (species.bloomsInMonth(month)) mark(marks, kMonthWords[static_cast<std::size_t>(month - 1)]);
+  for (int month = 1; month <= 12; ++month) {
+    if (!species.bloomsInMonth(month)) continue;
+    const std::string_view word = kMonthWords[static_cast<std::size_t>(month - 1)];
+    mark(marks, word), mark(marks, word.substr(0, 3));
+    if (month == 9) mark(marks, word.substr(0, 4));
+  }
 }
 
 // "butterfly" of butterflies, "finch" of finches, "bee" of bees; any other word as it is.
@@ -146,17 +151,23 @@ std::vector<PlacedWord> wordsOf(const Species& species) {
   return words;
 }
 
+// With the fewest letters that stand for it.
+struct JoinedWord {
+  std::string word;
+  std::size_t least;
+};
+
 // "beebalm" of "bee balm", "joepyeweed" of "joe-pye weed": each two to four neighbours of each
-// common name.
-Marks joinedWordsOf(const Species& species) {
-  constexpr std::size_t kMost = 4;
-  Marks joined;
+// common name. One letter beyond the first word is not yet the next: "asters" is not "aster suave".
+std::vector<JoinedWord> joinedWordsOf(const Species& species) {
+  constexpr std::size_t kMost = 4, kBeyond = 2;
+  std::vector<JoinedWord> joined;
   const auto add = [&](const std::string& name) {
     const std::vector<std::string> words = searchWords(name);
     for (std::size_t i = 0; i < words.size(); ++i) {
       std::string one = words[i];
       for (std::size_t j = i + 1; j < words.size() && j < i + kMost; ++j)
-        joined.push_back(one += words[j]);
+        joined.push_back({one += words[j], words[i].size() + kBeyond});
     }
   };
   add(species.commonName);
@@ -184,24 +195,30 @@ std::vector<std::string> searchWords(std::string_view text) {
 SearchIndex::SearchIndex(const std::vector<Species>& species, Hemisphere where)
     : size_(species.size()) {
   ByWord words, joined, marks;
+  std::unordered_map<std::string, std::size_t> least;
   const auto note = [](ByWord& by, std::string word, const Posting& posting) {
     auto& postings = by[std::move(word)];
     if (postings.empty() || postings.back().species != posting.species) postings.push_back(posting);
   };
   for (std::uint32_t i = 0; i < species.size(); ++i) {
     for (auto& [word, place] : wordsOf(species[i])) note(words, std::move(word), {i, place});
-    for (std::string& word : joinedWordsOf(species[i])) note(joined, std::move(word), {i, kName});
+    for (auto& [word, letters] : joinedWordsOf(species[i])) {
+      auto& fewest = least.try_emplace(word, letters).first->second;
+      fewest = std::min(fewest, letters);
+      note(joined, std::move(word), {i, kName});
+    }
     for (std::string& word : marksOf(species[i], where)) note(marks, std::move(word), {i, kRest});
   }
   words_ = inOrder(std::move(words));
   joined_ = inOrder(std::move(joined));
+  for (Entry& entry : joined_) entry.least = least.at(entry.word);
   marks_ = inOrder(std::move(marks));
 }
 
 std::vector<SearchIndex::Entry> SearchIndex::inOrder(ByWord words) {
   std::vector<Entry> entries;
   entries.reserve(words.size());
-  for (auto& [word, postings] : words) entries.push_back({word, std::move(postings)});
+  for (auto& [word, postings] : words) entries.push_back({word, std::move(postings), 0});
   std::ranges::sort(entries, {}, &Entry::word);
   return entries;
 }
@@ -211,7 +228,8 @@ void SearchIndex::takeStarts(const std::vector<Entry>& entries, const std::strin
   const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
   for (auto at = std::lower_bound(entries.begin(), entries.end(), word, before);
        at != entries.end() && at->word.starts_with(word); ++at)
-    take(*at, at->word == word ? kWhole : kStart, scores);
+    if (at->word == word || word.size() >= at->least)
+      take(*at, at->word == word ? kWhole : kStart, scores);
 }
 
 void SearchIndex::take(const Entry& entry, std::uint8_t met, Scores& scores) {
@@ -221,20 +239,40 @@ void SearchIndex::take(const Entry& entry, std::uint8_t met, Scores& scores) {
   }
 }
 
-SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
+const SearchIndex::Entry* SearchIndex::entryOf(const std::vector<Entry>& entries,
+                                               const std::string& word) {
+  const auto found = std::ranges::lower_bound(entries, word, {}, &Entry::word);
+  return found != entries.end() && found->word == word ? &*found : nullptr;
+}
+
+// What ends in s is a plural where the word without it is known: of "asters", not of "iris".
+std::vector<std::string> SearchIndex::formsOf(const std::string& word) const {
+  std::vector<std::string> forms{word};
+  const auto offer = [&](std::string form) {
+    const bool known = entryOf(words_, form) || entryOf(joined_, form) || entryOf(marks_, form);
+    if (known && std::ranges::find(forms, form) == forms.end()) forms.push_back(std::move(form));
+  };
+  offer(singular(word));
+  constexpr std::size_t kLeast = 6;  // "irises", not "lilies" (LILI is a USDA symbol)
+  if (word.size() >= kLeast && word.ends_with("es") && !word.ends_with("ies"))
+    offer(word.substr(0, word.size() - 2));
+  return forms;
+}
+
+void SearchIndex::takeForm(const std::string& word, Scores& scores) const {
   constexpr std::size_t kLongEnoughInside = 4;
-  Scores scores(size_, 0);
-  const auto before = [](const Entry& entry, const std::string& text) { return entry.word < text; };
   takeStarts(words_, word, scores);
   takeStarts(joined_, word, scores);
   // What a plant is (tall, sun) does not go before a name that begins so (sunflower).
-  for (const std::string& form : {word, singular(word)})
-    if (const auto at = std::lower_bound(marks_.begin(), marks_.end(), form, before);
-        at != marks_.end() && at->word == form)
-      take(*at, kStart, scores);
-  if (word.size() < kLongEnoughInside) return scores;
+  if (const Entry* mark = entryOf(marks_, word)) take(*mark, kStart, scores);
+  if (word.size() < kLongEnoughInside) return;
   for (const Entry& entry : words_)
     if (entry.word.find(word) != std::string::npos) take(entry, kInside, scores);
+}
+
+SearchIndex::Scores SearchIndex::scoresOf(const std::string& word) const {
+  Scores scores(size_, 0);
+  for (const std::string& form : formsOf(word)) takeForm(form, scores);
   return scores;
 }
 

@@ -23,9 +23,10 @@ class SearchIndex {
   // Positions of the species that meet every word, best first, equal ones in the order given. A
   // whole word counts most, then the start of one, then the inside of one for four letters and
   // more; alike in that, the genus, then the other names, the family, and the rest. What the plant
-  // is (tall, dry, fall) is met whole and counts as a start in the rest; of what lives on it, one
-  // is as good as many (bee, bees). Two
-  // to four words of a common name may be written as one (beebalm, joepyeweed). No words find all.
+  // is (tall, dry, fall) is met whole and counts as a start in the rest. A plural also finds what
+  // the one finds (bees, asters), where that is a word that occurs. Two to four words of a common
+  // name may be written as one (beebalm, joepyeweed), from two letters of the second on. No words
+  // find all.
   [[nodiscard]] std::vector<std::size_t> find(std::string_view text) const;
 
  private:
@@ -36,6 +37,7 @@ class SearchIndex {
   struct Entry {
     std::string word;
     std::vector<Posting> postings;
+    std::size_t least = 0;  // letters that its start must have to stand for it
   };
   using Scores = std::vector<std::uint8_t>;
 
@@ -44,6 +46,10 @@ class SearchIndex {
   static void takeStarts(const std::vector<Entry>& entries, const std::string& word,
                          Scores& scores);
   static void take(const Entry& entry, std::uint8_t met, Scores& scores);
+  // Null where no entry is that word.
+  static const Entry* entryOf(const std::vector<Entry>& entries, const std::string& word);
+  [[nodiscard]] std::vector<std::string> formsOf(const std::string& word) const;
+  void takeForm(const std::string& word, Scores& scores) const;
   [[nodiscard]] Scores scoresOf(const std::string& word) const;
 
   std::size_t size_ = 0;

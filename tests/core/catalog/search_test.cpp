@@ -103,6 +103,37 @@ TEST(Search, OneGuestIsAsGoodAsMany) {
     EXPECT_EQ(facts.search(word).size(), 1u) << word;
 }
 
+TEST(Search, APluralFindsWhatItsSingularFinds) {
+  for (const auto& [one, many] :
+       {std::pair("grass", "grasses"), std::pair("sedge", "sedges"), std::pair("shrub", "shrubs"),
+        std::pair("bulb", "bulbs"), std::pair("vine", "vines"), std::pair("fern", "ferns"),
+        std::pair("milkweed", "milkweeds"), std::pair("coneflower", "coneflowers"),
+        std::pair("violet", "violets"), std::pair("lily", "lilies"), std::pair("aster", "asters"),
+        std::pair("goldenrod", "goldenrods"), std::pair("iris", "irises"),
+        std::pair("beebalm", "beebalms"), std::pair("tall aster", "tall asters")}) {
+    EXPECT_FALSE(found(one).empty()) << one;
+    EXPECT_EQ(found(many), found(one)) << many;
+  }
+  EXPECT_TRUE(found("zzzzs").empty());
+}
+
+TEST(Search, WordsWrittenAsOneTakeMoreThanALetterOfTheNext) {
+  Species suave = named("Symphyotrichum laeve", "aster suave");
+  const Catalogue facts({suave, named("Monarda didyma", "bee balm")});
+  EXPECT_THAT(namesOf(facts.search("astersu")), ElementsAre("Symphyotrichum laeve"));
+  EXPECT_THAT(namesOf(facts.search("beeba")), ElementsAre("Monarda didyma"));
+  EXPECT_TRUE(facts.search("beeb").empty());
+}
+
+TEST(Search, UnderstandsMonthsByTheirFirstLetters) {
+  Species late = named("Carex a", "");
+  late.bloomFirstMonth = 8, late.bloomLastMonth = 9;
+  const Catalogue facts({late, named("Carex b", "")});
+  for (const char* word : {"aug", "Aug.", "sep", "Sept", "september"})
+    EXPECT_THAT(namesOf(facts.search(word)), ElementsAre("Carex a")) << word;
+  EXPECT_TRUE(facts.search("oct").empty());
+}
+
 TEST(Search, LowIsNotFoundInYellow) {
   const auto names = found("low");
   EXPECT_THAT(names, Contains("Phlox subulata"));
