@@ -14,6 +14,7 @@
 #include "core/catalog/own_plants.h"
 #include "core/catalog/source_names.h"
 #include "core/catalog/tolerances.h"
+#include "core/catalog/usual_flowers.h"
 #include "core/catalog/week_range.h"
 
 namespace tussock {
@@ -48,6 +49,13 @@ void tellBloom(const Species& species, Hemisphere where, Console& console) {
                                    "of the last where no week is given");
   if (where == Hemisphere::South)
     console.out << "The yard lies south of the equator: half a year after the values above.\n";
+}
+
+// What is drawn where no value is given.
+void tellStandIns(const Species& species, Console& console) {
+  for (const char* column : {"flower_hex", "flower_form"})
+    if (const std::string words = standInWords(species, column); !words.empty())
+      console.out << fmt::format("No {} is given: drawn and compared as {}.\n", column, words);
 }
 
 // What the keys in brackets stand for.
@@ -102,6 +110,7 @@ ExitCode printFactSheet(const std::string& name, const PlantFacts& plants, const
                                                      : "")
                 << '\n';
   tellBloom(*species, plants.catalogue().hemisphere(), console);
+  tellStandIns(*species, console);
   tellSources(values, console);
   tellOthersCalledSo(name, *species, plants.catalogue(), console);
   return ExitCode::Done;

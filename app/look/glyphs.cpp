@@ -9,6 +9,7 @@
 #include "app/look/oklab.h"
 #include "core/catalog/oklab.h"
 #include "core/catalog/season_weeks.h"
+#include "core/catalog/usual_flowers.h"
 
 namespace tussock {
 
@@ -54,8 +55,9 @@ QColor summerGreen(const Species& species, unsigned hash, bool dark) {
 }
 
 QColor flowerColour(const Species& species, bool dark) {
-  if (!species.flowerColour) return {};
-  const Rgb rgb = *species.flowerColour;
+  const std::optional<Rgb> known = flowerColourOf(species);
+  if (!known) return {};
+  const Rgb rgb = *known;
   const QColor colour(rgb.red, rgb.green, rgb.blue);
   const double lightness = toOklab(colour).lightness;
   return dark && lightness < 0.58 ? lightened(colour, 0.58 - lightness) : colour;
@@ -124,7 +126,7 @@ GlyphLook glyphLook(const Species& species, std::optional<int> week, bool dark, 
   const unsigned hash = hashOf(species.botanicalName);
   GlyphLook look;
   look.habit = species.habit;
-  look.form = species.flowerForm;
+  look.form = flowerFormOf(species);
   look.variety = int((hash >> 4) % 256u);
   look.mat = species.usualLayer() == Layer::Ground && species.habit == Habit::Forb;
   look.centre = dark ? QColor(0xF3, 0xEF, 0xE4) : QColor(0x2B, 0x2A, 0x27);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/look/silhouette_parts.h"
+#include "core/catalog/usual_flowers.h"
 
 namespace tussock {
 
@@ -26,7 +27,7 @@ double leafShare(const Species& species) {
     case Habit::Forb:
       break;
   }
-  switch (species.flowerForm) {
+  switch (flowerFormOf(species)) {
     case FlowerForm::None:
       return 1.0;
     case FlowerForm::Spire:

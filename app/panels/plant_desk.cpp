@@ -11,6 +11,7 @@
 #include "core/catalog/entry_checks.h"
 #include "core/catalog/fact_words.h"
 #include "core/catalog/season_weeks.h"
+#include "core/catalog/usual_flowers.h"
 
 namespace tussock {
 
@@ -98,6 +99,9 @@ PlantValue PlantDesk::value(const std::string& column) const {
 
 QString PlantDesk::impliedBy(const std::string& column) const {
   const Species* species = draft_ ? nullptr : document_.facts().find(name_);
+  if (species)
+    if (const std::string usual = standInWords(*species, column); !usual.empty())
+      return deskTr("drawn %1").arg(text(usual));
   const auto weeks = species ? species->bloomWeeks() : std::nullopt;
   const bool first = column == "bloom_start_week";
   if (!weeks || (!first && column != "bloom_end_week")) return {};

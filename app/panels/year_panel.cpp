@@ -20,6 +20,7 @@
 #include "app/panels/year_ruler.h"
 #include "core/catalog/bloom.h"
 #include "core/catalog/season_weeks.h"
+#include "core/catalog/usual_flowers.h"
 
 namespace tussock {
 
@@ -35,7 +36,7 @@ std::vector<BloomBand> bandsOf(const Yard& yard, const Catalogue& facts) {
   std::vector<const Species*> inFlower;
   for (const std::string& name : planted) {
     const Species* species = facts.find(name);
-    if (species && species->flowerColour && species->bloomWeeks()) inFlower.push_back(species);
+    if (species && flowerColourOf(*species) && species->bloomWeeks()) inFlower.push_back(species);
   }
   const auto start = [&](const Species* one) { return firstBloomPlace(*one, facts.hemisphere()); };
   std::stable_sort(inFlower.begin(), inFlower.end(),

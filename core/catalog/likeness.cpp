@@ -10,6 +10,7 @@
 #include "core/catalog/bloom.h"
 #include "core/catalog/fact_words.h"
 #include "core/catalog/oklab.h"
+#include "core/catalog/usual_flowers.h"
 #include "core/catalog/week_range.h"
 
 namespace tussock {
@@ -41,10 +42,21 @@ double weeksInCommon(WeekSet a, WeekSet b) {
   return (a | b) == 0 ? 1.0 : static_cast<double>(std::popcount(a & b)) / std::popcount(a | b);
 }
 
+// As the ferns: known to have none, not of a colour that nobody wrote down.
+bool hasNoFlowers(const Species& species) {
+  return !species.flowerColour && species.flowerColourWord == "none";
+}
+
+std::string_view colourWordOf(const Species& species) {
+  return species.flowerColourWord.empty() ? std::string_view("a colour that is not known")
+                                          : species.flowerColourWord;
+}
+
 double colourLikeness(const Species& a, const Species& b) {
-  if (a.flowerColour.has_value() != b.flowerColour.has_value()) return 0.0;
-  if (!a.flowerColour) return 1.0;
-  const Oklab x = oklabOf(*a.flowerColour), y = oklabOf(*b.flowerColour);
+  if (hasNoFlowers(a) && hasNoFlowers(b)) return 1.0;
+  const auto ofA = flowerColourOf(a), ofB = flowerColourOf(b);
+  if (!ofA || !ofB) return 0.0;  // of what is not known nothing is alike
+  const Oklab x = oklabOf(*ofA), y = oklabOf(*ofB);
   const double distance = std::hypot(x.lightness - y.lightness, x.a - y.a, x.b - y.b);
   return std::max(0.0, 1.0 - distance / kOtherColour);
 }
@@ -87,7 +99,8 @@ double Likeness::points() const {
 Likeness likenessOf(const Species& a, const Species& b) {
   Likeness likeness;
   likeness.height = ratio(a.height(), b.height());
-  likeness.form = (a.habit == b.habit ? 0.5 : 0.0) + (a.flowerForm == b.flowerForm ? 0.5 : 0.0);
+  likeness.form =
+      (a.habit == b.habit ? 0.5 : 0.0) + (flowerFormOf(a) == flowerFormOf(b) ? 0.5 : 0.0);
   likeness.weeks = weeksInCommon(weeksInFlower(a), weeksInFlower(b));
   likeness.colour = colourLikeness(a, b);
   likeness.sun = inCommon(a.sun, b.sun);
@@ -107,7 +120,7 @@ std::vector<std::string> differencesOf(const Species& of, const Species& with, U
     words.push_back(fmt::format("a {} in place of a {}", wordOf(with.habit), wordOf(of.habit)));
   if (likeness.weeks < kMuch) words.push_back(otherWeeks(of, with));
   if (likeness.colour < kMuch && of.flowerColourWord != with.flowerColourWord)
-    words.push_back(fmt::format("{} in place of {}", with.flowerColourWord, of.flowerColourWord));
+    words.push_back(fmt::format("{} in place of {}", colourWordOf(with), colourWordOf(of)));
   if (likeness.sun < kMuch)
     words.push_back(
         fmt::format("takes {} in place of {}", wordsOf("sun", with.sun), wordsOf("sun", of.sun)));

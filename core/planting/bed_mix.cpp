@@ -7,6 +7,7 @@
 
 #include "core/catalog/bed_request.h"
 #include "core/catalog/season_weeks.h"
+#include "core/catalog/usual_flowers.h"
 #include "core/planting/fill_spots.h"
 
 namespace tussock {
@@ -43,8 +44,9 @@ std::vector<ColourPair> colourPairs(const SpeciesPairs& pairs) {
   std::vector<ColourPair> found;
   for (const auto& [one, other] : pairs) {
     if (!showsFlowers(*one) || !showsFlowers(*other)) continue;
-    if (!one->flowerColour || !other->flowerColour) continue;
-    const ColourRelation relation = relationOf(*one->flowerColour, *other->flowerColour);
+    const auto ofOne = flowerColourOf(*one), ofOther = flowerColourOf(*other);
+    if (!ofOne || !ofOther) continue;
+    const ColourRelation relation = relationOf(*ofOne, *ofOther);
     const int weeks = std::popcount(weeksInFlower(*one) & weeksInFlower(*other));
     const bool together =
         relation == ColourRelation::Analogous || relation == ColourRelation::Complementary;

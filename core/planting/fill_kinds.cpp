@@ -5,6 +5,7 @@
 #include <bit>
 #include <cmath>
 
+#include "core/catalog/usual_flowers.h"
 #include "core/geometry/lattice.h"
 
 namespace tussock {
@@ -37,7 +38,7 @@ FillKind kindOf(const Species& species, const SunProfile& profile) {
   kind.seen = {species.height().metres(), spread / 2.0, isSeeThrough(species)};
   if (showsFlowers(species)) {
     kind.weeks = weeksInFlower(species);
-    if (species.flowerColour) kind.hue = hueOf(*species.flowerColour);
+    if (const auto colour = flowerColourOf(species)) kind.hue = hueOf(*colour);
   }
   kind.grassy = species.habit == Habit::Grass || species.habit == Habit::Sedge;
   kind.leans = species.needsSupport == Answer::Yes;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/catalog/oklab.h"
+#include "core/catalog/usual_flowers.h"
 #include "core/geometry/overlay.h"
 #include "core/planting/edit_drift.h"
 
@@ -214,7 +215,7 @@ Weight weightFor(const Species* species) {
 }
 
 Rgb washColour(const Species* species) {
-  const Rgb flower = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  const Rgb flower = species ? flowerColourOf(*species).value_or(kNoFlower) : kNoFlower;
   return lostOnPaper(flower) ? kLeaves : flower;
 }
 
@@ -233,8 +234,8 @@ void addPlant(Sheet& sheet, const Drift& drift, const Species* species, Point at
   PaperPlant plant;
   plant.at = toPaper(sheet, at);
   plant.radius = symbolRadius(drift, sheet.scale);
-  if (species) plant.habit = species->habit, plant.form = species->flowerForm;
-  plant.colour = species ? species->flowerColour.value_or(kNoFlower) : kNoFlower;
+  if (species) plant.habit = species->habit, plant.form = flowerFormOf(*species);
+  plant.colour = species ? flowerColourOf(*species).value_or(kNoFlower) : kNoFlower;
   plant.weight = std::min(weightFor(species), Weight::Fine);
   plant.existing = drift.existing();
   plant.mark = mark;

@@ -38,6 +38,10 @@ TEST(Glyphs, FlowersShowInTheirWeeksOnly) {
 
 TEST(Glyphs, WithoutAWeekEverySpeciesFlowers) {
   EXPECT_TRUE(glyphLook(flowering("Aster novi"), std::nullopt, false).inFlower);
+  Species bare = flowering("Aster novi", FlowerForm::None);  // a colour in words alone
+  bare.flowerColour.reset(), bare.flowerColourWord = "yellow";
+  EXPECT_TRUE(glyphLook(bare, std::nullopt, false).inFlower);
+  EXPECT_EQ(glyphLook(bare, std::nullopt, false).form, FlowerForm::Daisy);
 }
 
 TEST(Glyphs, LeavesAreGreenInJuneAndStrawInJanuary) {
