@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <set>
 
@@ -49,8 +50,7 @@ PlantListView::PlantListView(Document& document, Id<Bed> bed, QWidget* parent)
   add_->setObjectName(QStringLiteral("plant-list-add"));
   add_->setPlaceholderText(tr("Add a species by name"));
   add_->setAccessibleName(add_->placeholderText());
-  names_ = new SpeciesCompleter(document_.facts(), add_);
-  add_->setCompleter(names_);
+  names_ = new SpeciesCompleter(document_, *add_);
   // Queued: the line is given what was chosen only afterwards.
   connect(names_, qOverload<const QString&>(&QCompleter::activated), this, &PlantListView::addTyped,
           Qt::QueuedConnection);
@@ -175,17 +175,28 @@ void PlantListView::addTyped() {
   const QString typed = add_->text().trimmed();
   if (typed.isEmpty()) return;
   if (const std::string offered = names_->speciesOf(typed); !offered.empty()) return add(offered);
-  auto found = document_.facts().named(typed.toStdString());
-  if (found.empty()) found = document_.facts().search(typed.toStdString());
-  const Species* species = found.size() == 1 ? found.front() : nullptr;
-  if (!species) {
-    return say(
-        found.empty()
-            ? tr("The plant facts have no %1. Write its botanical name.").arg(typed)
-            : tr("%1 may mean %n species. Choose one of the names offered.", "", int(found.size()))
-                  .arg(typed));
-  }
-  add(species->botanicalName);
+  const auto named = document_.facts().named(typed.toStdString());
+  if (named.size() == 1) return add(named.front()->botanicalName);
+  refuse(typed, named);
+}
+
+// As on the command line, what may be meant is told and never guessed; here it can be chosen.
+void PlantListView::refuse(const QString& typed, const std::vector<const Species*>& named) {
+  const auto found = named.empty() ? document_.facts().search(typed.toStdString()) : named;
+  if (!named.empty())
+    say(tr("%1 may mean %n species. Choose one of the names offered.", "", int(named.size()))
+            .arg(typed));
+  else if (!found.empty())
+    say(tr("No species goes by the name %1 alone. Choose one of the names offered.").arg(typed));
+  else
+    return say(tr("The plant facts have no %1. Write its botanical name.").arg(typed));
+  // Later: the choices are put away by the key that brought this up.
+  QTimer::singleShot(0, this, [this, typed] {
+    const Catalogue& facts = document_.facts();
+    const auto meant = facts.named(typed.toStdString());
+    if (add_->text().trimmed() == typed && add_->isVisible())
+      names_->offer(meant.empty() ? facts.search(typed.toStdString()) : meant);
+  });
 }
 
 void PlantListView::add(const std::string& species) {

@@ -30,6 +30,7 @@ class PlantListView : public QWidget {
   void sayWhatIsSo(const std::vector<ListedSpecies>& now);
   void addRow(const ListedSpecies& entry, std::size_t index);
   void addTyped();
+  void refuse(const QString& typed, const std::vector<const Species*>& named);
   void add(const std::string& species);
   void remove(std::size_t index);
   void setMatrix(std::size_t index, bool matrix);

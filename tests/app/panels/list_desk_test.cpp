@@ -69,6 +69,41 @@ TEST_F(ListDeskTest, ACommonNameBringsUpThePlantAndAClickAddsIt) {
   EXPECT_TRUE(line->text().isEmpty());
 }
 
+QStringList offeredBy(const QAbstractItemView& popup) {
+  QStringList lines;
+  for (int row = 0; row < popup.model()->rowCount(); ++row)
+    lines << popup.model()->index(row, 0).data().toString();
+  return lines;
+}
+
+// What the search of the plants finds, in its order, however the words are put.
+TEST_F(ListDeskTest, OffersWhatTheSearchFinds) {
+  auto* line = part<QLineEdit>("plant-list-add");
+  ASSERT_TRUE(line);
+  line->setFocus();
+  for (const char* typed : {"coneflower purp", "purpurea coneflower", "aster", "e"}) {
+    line->selectAll();
+    QTest::keyClicks(line, QLatin1String(typed));
+    const QStringList offered = offeredBy(*line->completer()->popup());
+    const auto found = document.facts().search(typed);
+    ASSERT_FALSE(found.empty()) << typed;
+    ASSERT_EQ(std::size_t(offered.size()), found.size()) << typed;
+    for (std::size_t i = 0; i < found.size(); ++i)
+      EXPECT_TRUE(offered[int(i)].startsWith(QString::fromStdString(found[i]->botanicalName)));
+    EXPECT_TRUE(line->completer()->popup()->isVisible()) << typed;
+  }
+}
+
+// What is only part of a name is offered and not taken.
+TEST_F(ListDeskTest, WhatIsNoNameIsLeftToBeChosenFromWhatIsOffered) {
+  add("cone");
+  auto* line = part<QLineEdit>("plant-list-add");
+  EXPECT_TRUE(onDisk().beds.find(bed)->plantList.empty());
+  EXPECT_TRUE(part<QLabel>("plant-list-said")->text().contains(QStringLiteral("names offered")));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return line->completer()->popup()->isVisible(); }));
+  EXPECT_EQ(offeredBy(*line->completer()->popup()).size(), 1);
+}
+
 TEST_F(ListDeskTest, FiguresFollowTheListBesideIt) {
   EXPECT_EQ(part<QLabel>("figures-diversity"), nullptr) << "nothing listed yet";
   add("coneflower");
