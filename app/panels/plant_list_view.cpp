@@ -107,7 +107,8 @@ void PlantListView::refresh() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);
   for (std::size_t i = 0; i < now.size(); ++i) addRow(now[i], i);
-  rows_->insertWidget(0, content_);
+  // Under the field that adds, which stays in sight above a long list.
+  rows_->insertWidget(rows_->indexOf(keep_), content_);
   content_->show();
 }
 

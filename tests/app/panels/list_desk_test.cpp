@@ -104,6 +104,12 @@ TEST_F(ListDeskTest, WhatIsNoNameIsLeftToBeChosenFromWhatIsOffered) {
   EXPECT_EQ(offeredBy(*line->completer()->popup()).size(), 1);
 }
 
+TEST_F(ListDeskTest, TheFieldThatAddsStandsAboveTheList) {
+  add("coneflower");
+  const auto yOf = [&](const QWidget* widget) { return widget->mapTo(&panel, QPoint()).y(); };
+  EXPECT_LT(yOf(part<QLineEdit>("plant-list-add")), yOf(part<QLabel>("plant-list-name")));
+}
+
 TEST_F(ListDeskTest, FiguresFollowTheListBesideIt) {
   EXPECT_EQ(part<QLabel>("figures-diversity"), nullptr) << "nothing listed yet";
   add("coneflower");
