@@ -82,7 +82,7 @@ QList<GestureWords> SelectTool::gestures() const {
       {QObject::tr("Click"),
        QObject::tr("Selects what is under the pointer; a finding's mark shows the finding")},
       {QObject::tr("Click again"),
-       QObject::tr("Selects what lies under it, such as the bed under a drift")},
+       QObject::tr("Selects what lies under it, down to the bed and round again")},
       {QObject::tr("Shift and click"), QObject::tr("Adds to the selection or takes from it")},
       {QObject::tr("Drag over open ground"), QObject::tr("Selects what lies wholly inside")},
       {QObject::tr("Double click"), QObject::tr("Shows the thing large")},
@@ -114,7 +114,7 @@ QCursor SelectTool::cursor() const {
 // A name stands for what it names, whatever it lies over.
 const Item* SelectTool::pick(const PointerAt& at) const {
   if (const Item* named = canvas_.namedAt(at.pixels)) return named;
-  const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
+  const auto found = allAt(at);
   return found.empty() ? nullptr : found.front();
 }
 
@@ -190,10 +190,10 @@ void SelectTool::pressItem(const Item& item, const PointerAt& at) {
   Document& document = canvas_.document();
   const ObjectRef ref = item.ref();
   if (at.modifiers & Qt::ShiftModifier) return toggle(document, ref);
-  again_ = document.selection() == std::vector{ref} && isWherePicked(at);
+  again_ = isWherePicked(at) && selectedAt(at).has_value();
   if (!again_) picked_ = at.site;
   if (isSelected(document, ref) && document.selection().size() > 1) among_ = ref;
-  if (!isSelected(document, ref)) document.select({ref});
+  if (!again_ && !isSelected(document, ref)) document.select({ref});
   gesture_ = std::make_unique<MoveGesture>(canvas_, at);
 }
 
@@ -221,11 +221,26 @@ bool SelectTool::isWherePicked(const PointerAt& at) const {
   return picked_ && distance(*picked_, at.site) < canvas_.mapping().metres(kPickPixels);
 }
 
-// A bed is hidden by its plants, so the next thing below what is selected is had by clicking again.
+std::vector<const Item*> SelectTool::allAt(const PointerAt& at) const {
+  return canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
+}
+
+// Which of all that lies there is selected, and it alone.
+std::optional<std::size_t> SelectTool::selectedAt(const PointerAt& at) const {
+  const auto& selection = canvas_.document().selection();
+  const auto found = allAt(at);
+  for (std::size_t i = 0; i < found.size(); ++i)
+    if (selection == std::vector{found[i]->ref()}) return i;
+  return std::nullopt;
+}
+
+// A bed is hidden by its plants, and those by each other, so clicking again goes down through all
+// that lies there, and from the bottom to the top again.
 void SelectTool::selectUnder(const PointerAt& at) {
   if (canvas_.namedAt(at.pixels)) return;  // nothing is hidden by its own name
-  const auto found = canvas_.scene().at(at.site, canvas_.mapping().metres(kPickPixels));
-  if (found.size() > 1) canvas_.document().select({found[1]->ref()});
+  const auto found = allAt(at);
+  if (const auto now = selectedAt(at))
+    canvas_.document().select({found[(*now + 1) % found.size()]->ref()});
 }
 
 void SelectTool::doubleClick(const PointerAt& at) {

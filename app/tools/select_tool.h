@@ -47,6 +47,8 @@ class SelectTool : public Tool {
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
   [[nodiscard]] bool isWherePicked(const PointerAt& at) const;
+  [[nodiscard]] std::vector<const Item*> allAt(const PointerAt& at) const;  // uppermost first
+  [[nodiscard]] std::optional<std::size_t> selectedAt(const PointerAt& at) const;
   void selectUnder(const PointerAt& at);
   void turn(Angle by);
 

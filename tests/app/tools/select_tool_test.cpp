@@ -100,6 +100,30 @@ TEST_F(Selecting, ClickingAgainPicksTheBedUnderADriftAndTheDriftAgain) {
   }
 }
 
+// With sedges under the drift there are two drifts over the bed.
+TEST_F(Selecting, ClickingAgainGoesRoundThroughAllThatLiesThere) {
+  YardBuilder builder;
+  builder.bed("West", "POLYGON((0 0,4 0,4 3,0 3,0 0))");
+  west = builder.lastBed();
+  builder.drift("Carex pensylvanica", {{0.6, 1.4}, {1.0, 1.4}, {0.8, 1.7}});
+  const Id<Drift> under = builder.lastDrift();
+  builder.drift("Echinacea purpurea", {{0.5, 1.5}, {0.9, 1.5}, {1.3, 1.5}});
+  drift = builder.lastDrift();
+  start(builder.build());
+  std::vector<ObjectRef> seen;
+  for (int i = 0; i < 4; ++i) {
+    click({0.9, 1.5});
+    QTest::qWait(QApplication::doubleClickInterval() + 20);  // or it is a double click
+    ASSERT_EQ(document.selection().size(), 1u);
+    seen.push_back(document.selection().front());
+  }
+  EXPECT_NE(seen[0], seen[1]);
+  for (const ObjectRef one : {seen[0], seen[1]})
+    EXPECT_TRUE(one == ObjectRef(refTo(drift)) || one == ObjectRef(refTo(under)));
+  EXPECT_EQ(seen[2], ObjectRef(refTo(west))) << "the bed, under both";
+  EXPECT_EQ(seen[3], seen[0]) << "and round again";
+}
+
 TEST_F(Selecting, ADragMovesADriftIntoTheOtherBed) {
   startPlanted();
   const auto before = positionsOf(drifted());
