@@ -27,7 +27,9 @@ double spacingThere(const Yard& yard, Id<Bed> bed, double taken) {
 
 std::optional<double> takenWithoutGaps(const Yard& yard, const Yard& flat, Id<Bed> id,
                                        double spacing) {
-  constexpr double kHole = 1.1;  // spacings across: a plant or a group was there
+  // Spacings across. In a lattice a plant leaves a hole 1.0 wide, as many a corner is anyway; three
+  // leave one of 2 (2/√3 - 1/2) = 1.31.
+  constexpr double kHole = 1.25;
   const Bed& bed = *yard.beds.find(id);
   const Bed& level = *flat.beds.find(id);
   const FillGround gaps(flat, level, Layer::Main, spacing, cellSizeFor(level, spacing));
