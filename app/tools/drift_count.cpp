@@ -24,6 +24,17 @@ QString groundNote(const Drift& drift, UnitSystem units) {
            QString::fromStdString(formatPlantSize(drift.spacing, units)));
 }
 
+QString groundsNote(const Drift& one, const Drift& other, UnitSystem units) {
+  return QObject::tr("%1 + %2 · %3 apart")
+      .arg(QString::fromStdString(formatArea(groundOf(one), units)),
+           QString::fromStdString(formatArea(groundOf(other), units)),
+           QString::fromStdString(formatPlantSize(one.spacing, units)));
+}
+
+QString notesTogether(const QString& first, const QString& second) {
+  return first.isEmpty() ? second : QObject::tr("%1 · %2").arg(first, second);
+}
+
 const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift) {
   for (const Change& change : edit.changes) {
     const auto* after = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
@@ -37,7 +48,7 @@ void showCount(Canvas& canvas, const Drift& drift, const QString& note) {
   const UnitSystem units = canvas.document().yard().settings.units;
   canvas.showFigure({box.centre().x, box.high.y + drift.spacing.metres()},
                     QString::number(drift.plants.size()),
-                    note.isEmpty() ? groundNote(drift, units) : note);
+                    notesTogether(note, groundNote(drift, units)));
 }
 
 DriftCount::DriftCount(Canvas& canvas, QObject* parent) : QObject(parent), canvas_(canvas) {

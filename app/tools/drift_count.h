@@ -26,7 +26,12 @@ class DriftCount : public QObject {
 [[nodiscard]] QString fitNote(int asked, int fitted);
 // "1.2 m² · 0.40 m apart": the ground that so many plants take, and their spacing.
 [[nodiscard]] QString groundNote(const Drift& drift, UnitSystem units);
-// The drift's count large above it, with its ground and spacing or another note.
+// The same of the two parts of a drift.
+[[nodiscard]] QString groundsNote(const Drift& one, const Drift& other, UnitSystem units);
+// The first may be empty.
+[[nodiscard]] QString notesTogether(const QString& first, const QString& second);
+// The drift's count large above it, with its ground and spacing, after another note if there is
+// one.
 void showCount(Canvas& canvas, const Drift& drift, const QString& note = {});
 // The drift as it is after the edit; nothing when the edit does not put it.
 [[nodiscard]] const Drift* driftIn(const ChangeSet& edit, Id<Drift> drift);

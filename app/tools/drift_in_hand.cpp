@@ -81,8 +81,8 @@ void DriftInHand::show() {
 QString DriftInHand::note() const {
   const QString fit = fitNote(planned_->asked, planned_->fitted);
   const Drift* drift = driftIn(planned_->edit, planned_->drift);
-  if (!fit.isEmpty() || !drift) return fit;
-  return groundNote(*drift, canvas_.document().yard().settings.units);
+  if (!drift) return fit;
+  return notesTogether(fit, groundNote(*drift, canvas_.document().yard().settings.units));
 }
 
 // With Shift the drift follows the way it is carried.

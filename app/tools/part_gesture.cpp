@@ -14,10 +14,7 @@ namespace {
 
 // "3 of 13" above the drift.
 void tellPart(Canvas& canvas, const Drift& drift, std::size_t marked) {
-  showCount(canvas, drift,
-            QObject::tr("%1 of them in hand · %2")
-                .arg(marked)
-                .arg(groundNote(drift, canvas.document().yard().settings.units)));
+  showCount(canvas, drift, QObject::tr("%1 of them in hand").arg(marked));
 }
 
 }  // namespace

@@ -76,9 +76,11 @@ void SplitTool::showParts() {
   canvas_.show(division.edit);
   Box box = boundsOf(positionsOf(*first));
   box.include(boundsOf(positionsOf(*second)));
-  canvas_.showFigure({box.centre().x, box.high.y + first->spacing.metres()},
-                     QObject::tr("%1 + %2").arg(first->plants.size()).arg(second->plants.size()),
-                     divisionNote(division));
+  canvas_.showFigure(
+      {box.centre().x, box.high.y + first->spacing.metres()},
+      QObject::tr("%1 + %2").arg(first->plants.size()).arg(second->plants.size()),
+      notesTogether(divisionNote(division),
+                    groundsNote(*first, *second, canvas_.document().yard().settings.units)));
 }
 
 void SplitTool::cancel() {

@@ -111,6 +111,7 @@ TEST_F(DriftGestures, BothPartsShowWhileTheLineIsDrawn) {
   press(middle + Point{0, -1.5});
   moveTo(middle + Point{0, 1.5});
   const QString shown = canvas().figureShown().section(QLatin1Char('\n'), 0, 0);
+  const QString ground = canvas().figureShown().section(QLatin1Char('\n'), 1);
   EXPECT_EQ(inFile().drifts.size(), 2u) << "nothing is in the file yet";
   release(middle + Point{0, 1.5});
   std::vector<std::size_t> counts;
@@ -118,6 +119,12 @@ TEST_F(DriftGestures, BothPartsShowWhileTheLineIsDrawn) {
        {idIf<Drift>(document.selection()[0]).value(), idIf<Drift>(document.selection()[1]).value()})
     counts.push_back(inFile().drifts.find(id)->plants.size());
   EXPECT_EQ(shown, QStringLiteral("%1 + %2").arg(counts[0]).arg(counts[1]));
+  const auto squareMetres = [](std::size_t plants) {  // at 0.4 m, in a triangular pattern
+    return QString::number(0.4 * 0.4 * std::sqrt(3.0) / 2.0 * double(plants), 'f', 2);
+  };
+  const QString told = QStringLiteral("%1 m² + %2 m² · 40 cm apart")
+                           .arg(squareMetres(counts[0]), squareMetres(counts[1]));
+  EXPECT_TRUE(ground.endsWith(told)) << ground.toStdString();
   EXPECT_TRUE(canvas().figureShown().isEmpty());
 }
 
