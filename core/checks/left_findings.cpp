@@ -106,7 +106,10 @@ class Leftovers {
                                           : Rank::Family;
   }
   [[nodiscard]] std::string whyShared(const Finding& finding) const {
-    if (const auto asked = shares_.of(plantedOf(finding))) return whyAsked(*asked);
+    const std::set<std::string> here = plantedOf(finding);
+    if (const auto asked = shares_.of(here))
+      return whyAsked(*asked,
+                      std::includes(matrices_.begin(), matrices_.end(), here.begin(), here.end()));
     if (matrices_.contains(finding.about)) return "it is the matrix plant of the list.";
     if (shares_.any() && finding.check == CheckId::SpeciesShare &&
         shares_.leftToEach() > finding.required)
@@ -132,9 +135,11 @@ class Leftovers {
           most, plants(static_cast<std::size_t>(all)), odd, all);
     return whyOverAll(finding, limitsWithin(kinds, limits).speciesShare > limits.speciesShare);
   }
-  [[nodiscard]] std::string whyAsked(const AskedShare& share) const {
+  [[nodiscard]] std::string whyAsked(const AskedShare& share, bool matrix) const {
     if (share.kept())
       return fmt::format("the plant list asks for {} in this bed.", percent(share.asked));
+    if (matrix)
+      return fmt::format("{} in this bed, as a matrix takes what the drifts leave.", share.text());
     return fmt::format("{} in this bed. {}", share.text(), nearer());
   }
   [[nodiscard]] std::string nearer() const {

@@ -18,7 +18,7 @@ class Exchange {
         mine_(mine),
         yard_(yard),
         watch_(watch),
-        held_(task.kinds, mine, yard, task.spareGround),
+        held_(task.kinds, mine, yard, task.spareGround, task.keepAll),
         verdict_(task.judge(yard)),
         score_(task.score(yard)) {}
 

@@ -19,8 +19,8 @@ struct ExchangeTask {
   const FillJudge& judge;
   const std::function<double(const Yard&)>& score;  // 0 to 1
   int mostTries = 400;                              // verdicts asked for
-  bool keepAll = false;                             // no kind may lose its last drift
-  double spareGround = 0.0;                         // square metres that may fall bare
+  bool keepAll = false;      // no kind may lose its last drift, or more than half of its plants
+  double spareGround = 0.0;  // square metres that may fall bare
   // The same with many species changed at once, to begin with when it is worth more.
   std::function<Yard(const Yard&)> regrouped{};
   std::function<void(double)> told = {};  // called with the share of the tries that are done

@@ -10,10 +10,11 @@
 namespace tussock {
 
 HeldPlanting::HeldPlanting(const std::vector<FillKind>& kinds, const std::vector<Id<Drift>>& mine,
-                           const Yard& yard, double spareGround)
+                           const Yard& yard, double spareGround, bool keepAll)
     : kinds_(kinds),
       mine_(mine),
       leastGround_(groundOf(yard) - spareGround),
+      keepAll_(keepAll),
       counts_(countsIn(yard)) {}
 
 bool HeldPlanting::keptBy(const Yard& next) const {
@@ -46,10 +47,15 @@ std::vector<double> HeldPlanting::countsIn(const Yard& yard) const {
 bool HeldPlanting::keepsShares(const Yard& next) const {
   constexpr double kMostOff = 0.02;  // of all plants
   constexpr double kLeastOff = 2.0;  // plants, as drifts of one count or another change hands
+  constexpr double kLeastKept = 0.5;
   const std::vector<double> counts = countsIn(next);
   const double most = std::max(kLeastOff, kMostOff * counts_.back());
+  const auto kept = [&](std::size_t i) {
+    if (kinds_[i].share > 0.0) return std::abs(counts[i] - counts_[i]) <= most;
+    return !keepAll_ || counts[i] >= kLeastKept * counts_[i];
+  };
   for (std::size_t i = 0; i < kinds_.size(); ++i)
-    if (kinds_[i].share > 0.0 && std::abs(counts[i] - counts_[i]) > most) return false;
+    if (!kept(i)) return false;
   return true;
 }
 

@@ -13,11 +13,12 @@ namespace tussock {
 class HeldPlanting {
  public:
   // Holds to how the yard's drifts `mine` stand now. Up to so many square metres may fall bare.
+  // With `keepAll` no kind may come to nearly nothing.
   HeldPlanting(const std::vector<FillKind>& kinds, const std::vector<Id<Drift>>& mine,
-               const Yard& yard, double spareGround);
+               const Yard& yard, double spareGround, bool keepAll);
 
   // Whether a change leaves the ground taken, and, of each kind whose share was asked for, as many
-  // plants, give or take two in a hundred of all.
+  // plants, give or take two in a hundred of all; of the others half as many, where all are kept.
   [[nodiscard]] bool keptBy(const Yard& next) const;
 
  private:
@@ -27,7 +28,8 @@ class HeldPlanting {
 
   const std::vector<FillKind>& kinds_;
   const std::vector<Id<Drift>>& mine_;
-  double leastGround_;          // square metres
+  double leastGround_;  // square metres
+  bool keepAll_;
   std::vector<double> counts_;  // plants of each kind, then all
 };
 
