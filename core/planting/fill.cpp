@@ -22,18 +22,13 @@
 #include "core/planting/fill_scatter.h"
 #include "core/planting/fill_tries.h"
 #include "core/planting/fill_under.h"
+#include "core/planting/free_ground.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/refill.h"
 
 namespace tussock {
 
 namespace {
-
-double leastSpacing(const std::vector<FillKind>& kinds) {
-  double least = 1e9;
-  for (const FillKind& kind : kinds) least = std::min(least, kind.spacing);
-  return least;
-}
 
 unsigned seedFor(int seed, int part) {
   return static_cast<unsigned>(seed) * 2654435761U + static_cast<unsigned>(part) * 40503U + 17U;
@@ -133,6 +128,7 @@ class Filling {
     FillGround ground(flat_, flatBed(flat_), Layer::Main, spacing,
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun(), request_.limits.sight);
+    ground.setToTake(groundLeft(flat_, flatBed(flat_), meanSpacing(list_.main)));
     constexpr double kPlantedAt = 0.7;  // of a try; the rest is exchanging species
     const FillTries tries = triesFor(ground.area() / std::pow(meanSpacing(list_.main), 2.0));
     double most = -1e9;
@@ -156,8 +152,8 @@ class Filling {
       // What follows takes long in a large bed.
       if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
       if (watch_.cancelled()) return {};
-      const PlantingWorth improvement = improved(next, ground.area(), tellImproving);
-      const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.area())
+      const PlantingWorth improvement = improved(next, ground.toTake(), tellImproving);
+      const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.toTake())
                                            : shareRefilled(next);
       PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
       const double worth = improvement.worth - lacks.cost;

@@ -209,6 +209,7 @@ void FillGround::keepOnly(const std::vector<bool>& keep) {
     if (keep[i]) kept.push_back(cells_[i]);
   cells_ = std::move(kept);
   fenced_ = true;
+  toTake_ = 0.0;
   number();
 }
 

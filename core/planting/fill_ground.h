@@ -62,6 +62,10 @@ class FillGround {
   [[nodiscard]] double width() const { return width_; }  // metres across the widest place
   [[nodiscard]] double cellArea() const { return size_ * size_; }
   [[nodiscard]] double area() const { return cellArea() * static_cast<double>(cells_.size()); }
+  // Square metres that plants should take: those of the cells, unless told otherwise. Thin tips are
+  // no cells, but ground of the bed.
+  [[nodiscard]] double toTake() const { return toTake_ > 0.0 ? toTake_ : area(); }
+  void setToTake(double squareMetres) { toTake_ = squareMetres; }
   [[nodiscard]] const Box& box() const { return box_; }
   [[nodiscard]] int columns() const { return columns_; }
   [[nodiscard]] int rows() const { return rows_; }
@@ -100,6 +104,7 @@ class FillGround {
   const Bed& bed_;
   double size_;
   double width_ = 0.0;
+  double toTake_ = 0.0;  // 0 where not told
   bool fenced_ = false;
   Box box_;
   int columns_ = 0, rows_ = 0;

@@ -365,4 +365,10 @@ double meanSpacing(const std::vector<FillKind>& kinds) {
   return kinds.empty() ? 0.3 : sum / static_cast<double>(kinds.size());
 }
 
+double leastSpacing(const std::vector<FillKind>& kinds) {
+  double least = 1e9;
+  for (const FillKind& kind : kinds) least = std::min(least, kind.spacing);
+  return least;
+}
+
 }  // namespace tussock

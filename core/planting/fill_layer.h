@@ -39,5 +39,6 @@ struct LayerTask {
 // The weeks of the growing season.
 [[nodiscard]] WeekSet seasonOf(const Settings& settings);
 [[nodiscard]] double meanSpacing(const std::vector<FillKind>& kinds);
+[[nodiscard]] double leastSpacing(const std::vector<FillKind>& kinds);
 
 }  // namespace tussock

@@ -157,7 +157,7 @@ class Easing {
 
  private:
   [[nodiscard]] double taken() const {
-    return groundOf(drifts_, places_) / std::max(1e-6, place_.ground.area());
+    return groundOf(drifts_, places_) / std::max(1e-6, place_.ground.toTake());
   }
   void keepIfBetter(const Settling& settling) {
     const double lacks = std::max(0.0, kLeastTaken - taken()) +
@@ -191,7 +191,7 @@ class Easing {
       if (size > 0) byRoom.emplace_back(-room[drift] / static_cast<double>(size), drift);
     }
     std::sort(byRoom.begin(), byRoom.end());
-    double lacks = (kLeastTaken + 0.01 - taken()) * place_.ground.area();
+    double lacks = (kLeastTaken + 0.01 - taken()) * place_.ground.toTake();
     for (const auto& [unused, drift] : byRoom) {
       if (lacks <= 0.0) break;
       if (caps_.room(drifts_[drift].kind) < 2.0) continue;

@@ -8,7 +8,7 @@ struct FillTries {
   int planned = 1;
   int most = 1;  // while something is found in the best
   // Of these, as many as bring nothing better one after the other: then what is found is the bed's.
-  static constexpr int kPatience = 6;
+  static constexpr int kPatience = 9;
 
   // Of all the work, when so many tries are done; parts of one count too.
   [[nodiscard]] double share(double done) const;

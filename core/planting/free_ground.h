@@ -10,5 +10,7 @@ namespace tussock {
 // and, where it has a set-back, that plants of `spacing` metres reach from inside of it. Whatever
 // grows there.
 [[nodiscard]] Area freeGround(const Yard& yard, const Bed& bed, double spacing);
+// Square metres that are left beside the main layer too; `flat` is laid flat.
+[[nodiscard]] double groundLeft(const Yard& flat, const Bed& bed, double spacing);
 
 }  // namespace tussock
