@@ -31,13 +31,6 @@ double overOf(const Finding& finding) {
   return finding.required > 0.0 ? finding.measured / finding.required - 1.0 : 0.0;
 }
 
-std::optional<Rank> rankOf(CheckId check) {
-  if (check == CheckId::SpeciesShare) return Rank::Species;
-  if (check == CheckId::GenusShare) return Rank::Genus;
-  if (check == CheckId::FamilyShare) return Rank::Family;
-  return std::nullopt;
-}
-
 // Findings of the checks as a verdict; what was found in one bed is kept for the next look.
 class Judge {
  public:

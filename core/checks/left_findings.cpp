@@ -61,16 +61,9 @@ class Leftovers {
     return finding.subjects.empty() || isAbout(finding, input_.yard, request_.bed);
   }
   void add(const Finding& finding) {
-    switch (finding.check) {
-      case CheckId::SpeciesShare:
-      case CheckId::GenusShare:
-      case CheckId::FamilyShare:
-        return addShares(finding);
-      case CheckId::BloomGap:
-        return addBloom(finding);
-      default:
-        others_[finding.check].push_back(finding);
-    }
+    if (const auto rank = rankOf(finding.check)) return addShares(finding, *rank);
+    if (finding.check == CheckId::BloomGap) return addBloom(finding);
+    others_[finding.check].push_back(finding);
   }
 
   void addShare(const Finding& finding) {
@@ -88,22 +81,17 @@ class Leftovers {
     if (finding.check == CheckId::SpeciesShare) told_.insert(finding.about);
   }
   // The finding is about the largest; the others over the limit have reasons of their own.
-  void addShares(const Finding& largest) {
+  void addShares(const Finding& largest, Rank rank) {
     constexpr std::size_t kTold = 4;
     const Survey survey = surveyOf(input_);
     std::size_t told = 0;
-    for (const Share& share : sharesOf(survey, rankOf(largest.check))) {
+    for (const Share& share : sharesOf(survey, rank)) {
       if (share.name.empty() || share.share <= largest.required + 1e-9 || told == kTold) continue;
       Finding one = largest;
       one.about = share.name, one.measured = share.share;
       addShare(one);
       ++told;
     }
-  }
-  static Rank rankOf(CheckId check) {
-    return check == CheckId::SpeciesShare ? Rank::Species
-           : check == CheckId::GenusShare ? Rank::Genus
-                                          : Rank::Family;
   }
   [[nodiscard]] std::string whyShared(const Finding& finding) const {
     const std::set<std::string> here = plantedOf(finding);

@@ -58,6 +58,13 @@ std::vector<Finding> checkShare(const Survey& survey, const Measure& measure) {
 
 }  // namespace
 
+std::optional<Rank> rankOf(CheckId check) {
+  if (check == CheckId::SpeciesShare) return Rank::Species;
+  if (check == CheckId::GenusShare) return Rank::Genus;
+  if (check == CheckId::FamilyShare) return Rank::Family;
+  return std::nullopt;
+}
+
 std::string_view nameAt(const SurveyedDrift& drift, Rank rank) {
   switch (rank) {
     case Rank::Species:

@@ -2,6 +2,7 @@
 // How a yard's main layer is shared out among species, genera and families.
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -10,6 +11,9 @@
 namespace tussock {
 
 enum class Rank { Species, Genus, Family };
+
+// Which the check of shares is about; nothing for other checks.
+[[nodiscard]] std::optional<Rank> rankOf(CheckId check);
 
 struct Share {
   std::string_view name;  // empty where the family is not known
