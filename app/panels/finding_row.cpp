@@ -12,9 +12,9 @@
 
 #include "app/look/icons.h"
 #include "app/look/theme.h"
+#include "app/panels/mended_note.h"
 #include "app/panels/species_marks.h"
 #include "core/checks/describe.h"
-#include "core/checks/mend_drift.h"
 #include "core/checks/registry.h"
 #include "core/edit/draft.h"
 
@@ -178,9 +178,10 @@ void FindingRow::settle() {
   for (const ObjectRef ref : finding_.subjects) {
     const auto drift = idIf<Drift>(ref);
     if (!drift) continue;
-    const ChangeSet edit = mendDrift(document_.yard(), document_.facts(), *drift);
-    if (edit.empty()) continue;
-    document_.commit(edit);
+    const MendedDrift mended = mendDrift(document_.yard(), document_.facts(), *drift);
+    if (mended.edit.empty()) continue;
+    const QString left = mendedNote(mended);
+    if (document_.commit(mended.edit) && !left.isEmpty()) emit told(left);
     return;
   }
   why_->setText(tr("There is no free place near. Move the drift or take plants out."));

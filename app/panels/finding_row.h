@@ -26,6 +26,7 @@ class FindingRow : public QWidget {
  signals:
   void chosen(const tussock::Finding& finding);
   void asking(QWidget* part);  // for words: the part should be seen
+  void told(const QString& words);  // what settling left
 
  protected:
   void paintEvent(QPaintEvent* event) override;

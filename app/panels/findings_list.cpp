@@ -123,6 +123,7 @@ FindingRow* FindingsList::rowFor(const Finding& finding) {
   row = new FindingRow(document_, finding, this);
   connect(row, &FindingRow::chosen, this, &FindingsList::findingChosen);
   connect(row, &FindingRow::asking, this, &FindingsList::asking);
+  connect(row, &FindingRow::told, this, &FindingsList::told);
   return row;
 }
 

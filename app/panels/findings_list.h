@@ -32,6 +32,7 @@ class FindingsList : public QWidget {
   void findingChosen(const tussock::Finding& finding);
   void countsChanged();
   void asking(QWidget* part);  // of a row, for words: it should be seen
+  void told(const QString& words);
 
  private:
   void refresh();

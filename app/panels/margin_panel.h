@@ -49,6 +49,7 @@ class MarginPanel : public QWidget {
   void listWanted();     // the bed's plant list with its figures beside it
   void compareWanted();  // two arrangements of the bed side by side
   void findingChosen(const tussock::Finding& finding);
+  void told(const QString& words);  // of what settling a finding left
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -3,12 +3,11 @@
 
 #include <algorithm>
 
+#include "app/panels/mended_note.h"
 #include "app/tools/locked_drifts.h"
 #include "app/tools/split_tool.h"
 #include "core/checks/mend_drift.h"
 #include "core/planting/divide_drift.h"
-#include "core/planting/one_piece.h"
-#include "core/planting/patterns.h"
 
 namespace tussock {
 
@@ -57,29 +56,18 @@ void DriftCommands::setOutAnew() {
 
 void DriftCommands::settle() {
   Yard after = document_.yard();
+  QString left;
   for (const Id<Drift> drift : selected()) {
-    const ChangeSet edit = mendDrift(after, document_.facts(), drift);
-    if (!edit.empty()) after = apply(after, edit);
+    const MendedDrift mended = mendDrift(after, document_.facts(), drift);
+    if (left.isEmpty()) left = mendedNote(mended);
+    if (!mended.edit.empty()) after = apply(after, mended.edit);
   }
   if (after == document_.yard())
     return emit told(
         tr("No plant could be settled: they stand by the rules, are locked, or there "
            "is no free place near."));
   commit(after, tr("Settle plants"));
-  tellPieces();
-}
-
-void DriftCommands::tellPieces() {
-  for (const Id<Drift> id : selected()) {
-    const Drift* drift = document_.yard().drifts.find(id);
-    if (!drift || !isOnePiece(drift->pattern) || inOnePiece(positionsOf(*drift), drift->spacing))
-      continue;
-    const Species* species = document_.facts().find(drift->species);
-    const QString name = QString::fromStdString(species ? species->commonName : drift->species);
-    return emit told(tr("This drift of %1 is no longer in one piece. Undo brings the plants back; "
-                        "Set out anew plants all of it by the rules.")
-                         .arg(name));
-  }
+  if (!left.isEmpty()) emit told(left);
 }
 
 void DriftCommands::lockOrUnlock() {

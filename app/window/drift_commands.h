@@ -26,7 +26,6 @@ class DriftCommands : public QObject {
  private:
   [[nodiscard]] std::vector<Id<Drift>> selected() const;
   void commit(const Yard& after, const QString& label);
-  void tellPieces();
 
   Document& document_;
 };

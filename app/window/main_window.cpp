@@ -194,6 +194,7 @@ void MainWindow::wireCanvas() {
   });
   connect(commands_, &YardCommands::troubled, messages_, &MessageBar::tell);
   connect(driftCommands_, &DriftCommands::told, messages_, &MessageBar::tell);
+  connect(margin_, &MarginPanel::told, messages_, &MessageBar::tell);
   connect(planCommands_, &PlanCommands::written, status_, &StatusLine::setHint);
   connect(planCommands_, &PlanCommands::troubled, messages_, &MessageBar::tell);
   connect(commands_, &YardCommands::pictureLaid, this, [this] {

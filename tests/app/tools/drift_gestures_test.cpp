@@ -247,7 +247,7 @@ TEST_F(DriftGestures, SettlingSaysWhenTheDriftIsInTwoPieces) {
   drag({0.6, 0.8}, {0.9, 0.8}, Qt::AltModifier);
   key(Qt::Key_T, Qt::ControlModifier);
   ASSERT_EQ(undoLabel(), QStringLiteral("Settle plants"));
-  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("no longer in one piece")))
+  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("not in one piece")))
       << window->messages().words().toStdString();
 }
 

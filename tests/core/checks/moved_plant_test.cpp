@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "core/checks/mend_drift.h"
+#include "core/edit/draft.h"
 #include "core/planting/edit_drift.h"
 #include "tests/support/yard_builder.h"
 
@@ -117,7 +118,7 @@ TEST_F(MovedPlant, MendingMovesOnlyWhatBreaksARule) {
   const Id<Drift> id = builder_.lastDrift();
   const Drift before = *yard_.drifts.find(id);
   yard_ = apply(yard_, nudgePlant(yard_, id, plant_, {1.1, 2.0}).edit);
-  const ChangeSet edit = mendDrift(yard_, facts_, id);
+  const ChangeSet edit = mendDrift(yard_, facts_, id).edit;
   EXPECT_EQ(edit.label, "Settle 1 plant");
   yard_ = apply(yard_, edit);
   const Drift& after = *yard_.drifts.find(id);
@@ -128,7 +129,43 @@ TEST_F(MovedPlant, MendingMovesOnlyWhatBreaksARule) {
     moved += before.plants[i].at == after.plants[i].at ? 0 : 1;
   }
   EXPECT_LE(moved, 2);  // the nudged one, or the one it was nudged onto and itself
-  EXPECT_TRUE(mendDrift(yard_, facts_, id).empty());
+  EXPECT_TRUE(mendDrift(yard_, facts_, id).edit.empty());
+}
+
+// Turned across a narrow bed most of it stands outside: plant after plant alone finds no way back.
+TEST(MendDrift, SetsADriftOutAnewWhereSettlingPlantsDoesNotDo) {
+  test::YardBuilder builder;
+  builder.bed("Strip", "POLYGON ((0 0, 8 0, 8 1.5, 0 1.5, 0 0))");
+  builder.drift("Liatris", test::row(3, 0.4, {0.4, 0.75})).spaced(0.4);
+  builder.drift("Carex", {}).spaced(0.4);
+  const Id<Drift> id = builder.lastDrift();
+  Yard yard = builder.build();
+  IdSource ids(1000);
+  Drift drift = *yard.drifts.find(id);
+  GrowRequest request;
+  request.bed = drift.bed;
+  request.spacing = drift.spacing;
+  request.count = 13;
+  request.at = {4.0, 0.75};
+  for (const Point place : growDrift(yard, request).places)
+    drift.plants.push_back({ids.take<Plant>(), place});
+  ASSERT_EQ(drift.plants.size(), 13U);
+  Draft draft(yard);
+  draft.put(drift);
+  const Yard planted = apply(yard, draft.finish("Plant"));
+  for (const double turn : {30.0, 60.0, 90.0, 120.0, 150.0}) {
+    const Yard turned = apply(planted, turnDrift(planted, id, Angle::degrees(turn)).edit);
+    const Point middle = middleOf(*turned.drifts.find(id));
+    const Yard nudged =
+        apply(turned, nudgePlant(turned, id, drift.plants[4].id, middle + Point{0.05, 0.0}).edit);
+    const MendedDrift mended = mendDrift(nudged, {}, id);
+    ASSERT_FALSE(mended.edit.empty()) << turn;
+    EXPECT_EQ(mended.broken, 0) << turn;
+    EXPECT_EQ(mended.apart, 0) << turn;
+    const Yard after = apply(nudged, mended.edit);
+    EXPECT_EQ(after.drifts.find(id)->plants.size(), 13U);
+    EXPECT_TRUE(mendDrift(after, {}, id).edit.empty()) << turn;
+  }
 }
 
 TEST_F(MovedPlant, SomeOfADriftAreJudgedAgainstTheOthersOfIt) {
