@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/arrangements_view.h"
 
+#include <algorithm>
+
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
@@ -10,6 +12,7 @@
 #include "app/panels/buttons.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/inline_field.h"
+#include "app/panels/scrolled.h"
 #include "core/planting/arrangements.h"
 
 namespace tussock {
@@ -39,28 +42,61 @@ ArrangementsView::ArrangementsView(Document& document, Filling& filling, Id<Bed>
   refresh();
 }
 
-void keepOnGround(Document& document, Id<Bed> bed, int seed) {
-  const Bed* found = document.yard().beds.find(bed);
-  if (!found) return;
-  const QString name =
-      ArrangementsView::tr("Arrangement %1").arg(arrangementsOf(document.yard(), bed).size() + 1);
-  document.commit(keepArrangement(document.yard(), bed, name.toStdString(), seed, found->wildness,
-                                  document.ids()));
+// The first that none of the bed's has.
+std::string ArrangementsView::nextName() const {
+  const auto kept = arrangementsOf(document_.yard(), bed_);
+  for (std::size_t number = kept.size() + 1;; ++number) {
+    std::string name = tr("Arrangement %1").arg(number).toStdString();
+    if (std::none_of(kept.begin(), kept.end(), [&](auto* one) { return one->name == name; }))
+      return name;
+  }
 }
 
-// Pictures take a moment: they are made anew only when something in them has changed.
+void ArrangementsView::keep() {
+  const Bed* bed = document_.yard().beds.find(bed_);
+  if (!bed) return;
+  const ChangeSet edit = keepArrangement(document_.yard(), bed_, nextName(), filling_.seedOf(bed_),
+                                         bed->wildness, document_.ids());
+  if (!document_.commit(edit)) return;
+  refresh();
+  if (cards_.empty()) return;
+  InlineField* name = cards_.back().name;
+  name->line()->setFocus();
+  name->line()->selectAll();
+  bringIntoView(name->parentWidget());
+}
+
+// Pictures take a moment: they are made anew only when something in them has changed, which a name
+// is not.
 bool ArrangementsView::takeShown() {
   std::vector<KeptDrift> ground;
   for (const Drift* drift : driftsIn(document_.yard(), bed_)) ground.push_back(keptFrom(*drift));
   std::vector<Arrangement> kept;
-  for (const Arrangement* one : arrangementsOf(document_.yard(), bed_)) kept.push_back(*one);
+  for (const Arrangement* one : arrangementsOf(document_.yard(), bed_)) {
+    kept.push_back(*one);
+    kept.back().name.clear();
+  }
   const bool same = content_ && ground == ground_ && kept == kept_;
   ground_ = std::move(ground), kept_ = std::move(kept);
   return !same;
 }
 
+void ArrangementsView::showNames() {
+  for (const Card& card : cards_) {
+    card.name->refresh();
+    const Arrangement* kept = document_.yard().arrangements.find(card.arrangement);
+    if (!kept) continue;
+    card.picture->setAccessibleName(tr("Plant %1 instead").arg(QString::fromStdString(kept->name)));
+    card.picture->setToolTip(card.picture->accessibleName());
+  }
+}
+
 void ArrangementsView::refresh() {
-  if (!takeShown()) return content_->update();
+  if (!takeShown()) {
+    showNames();
+    return content_->update();
+  }
+  cards_.clear();
   if (content_) {
     content_->hide();
     content_->deleteLater();
@@ -77,13 +113,13 @@ void ArrangementsView::refresh() {
   auto* keepIt = linkButton(QStringLiteral("arrangement-keep"), tr("Keep"),
                             tr("Keep this arrangement under a name, to come back to it"), now);
   keepIt->setEnabled(!document_.isReadOnly());
-  connect(keepIt, &QPushButton::clicked, this,
-          [this] { keepOnGround(document_, bed_, filling_.seedOf(bed_)); });
+  connect(keepIt, &QPushButton::clicked, this, &ArrangementsView::keep);
   now->layout()->addWidget(keepIt);
   flow->addWidget(now);
   for (const Arrangement& kept : kept_) addCard(flow, kept);
   column_->addWidget(content_);
   content_->show();
+  showNames();
 }
 
 void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
@@ -95,9 +131,6 @@ void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
   };
   auto* picture = new ArrangementPicture(document_, bed_, arrangement.drifts, card);
   picture->setObjectName(QStringLiteral("arrangement-picture"));
-  const QString name = QString::fromStdString(arrangement.name);
-  picture->setAccessibleName(tr("Plant %1 instead").arg(name));
-  picture->setToolTip(picture->accessibleName());
   connect(picture, &QAbstractButton::clicked, this, choose);
   card->layout()->addWidget(picture);
   auto* title = new InlineField(
@@ -119,6 +152,7 @@ void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
           [this, id] { document_.commit(removeArrangement(document_.yard(), id)); });
   card->layout()->addWidget(out);
   flow->addWidget(card);
+  cards_.push_back({id, picture, title});
 }
 
 }  // namespace tussock

@@ -11,7 +11,6 @@
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
-#include "app/panels/arrangements_view.h"
 #include "app/panels/buttons.h"
 #include "app/panels/field_form.h"
 #include "app/panels/flow_layout.h"
@@ -186,8 +185,7 @@ void FillBar::addAfter(QVBoxLayout* column) {
   keep_ =
       linkButton(QStringLiteral("fill-keep"), tr("Keep"),
                  tr("Keeps this arrangement under a name, to come back to it or compare"), after_);
-  connect(keep_, &QPushButton::clicked, this,
-          [this] { keepOnGround(document_, bed_, filling_.seedOf(bed_)); });
+  connect(keep_, &QPushButton::clicked, this, &FillBar::keepWanted);
   compare_ = linkButton(QStringLiteral("fill-compare"), tr("Compare"),
                         tr("Two arrangements large beside each other, along the bench"), after_);
   connect(compare_, &QPushButton::clicked, this, &FillBar::compareWanted);

@@ -30,6 +30,7 @@ class FillBar : public QWidget {
  signals:
   void scoreWanted();    // rule by rule
   void compareWanted();  // two arrangements of the bed side by side
+  void keepWanted();     // what stands in the bed, under a name
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -152,6 +152,10 @@ void FillPanel::openScore() {
   bringIntoView(scoreHead_);  // the first lines, where not all of it has room
 }
 
+void FillPanel::keep() {
+  arrangements_->keep();
+}
+
 bool FillPanel::scoreOpen() const {
   return !score_->isHidden();
 }

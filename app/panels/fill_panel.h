@@ -27,6 +27,7 @@ class FillPanel : public QWidget {
   void refresh();
   void openScore();  // and brings it into view
   [[nodiscard]] bool scoreOpen() const;
+  void keep();  // the arrangement on the ground, ready to be named
 
  signals:
   void scoreToggled();

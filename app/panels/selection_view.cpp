@@ -186,6 +186,7 @@ void SelectionView::addFilling(Id<Bed> bed) {
   bar_ = new FillBar(document_, *filling_, bed, foot_);
   connect(bar_, &FillBar::compareWanted, this, &SelectionView::compareWanted);
   connect(bar_, &FillBar::scoreWanted, fill_, &FillPanel::openScore);
+  connect(bar_, &FillBar::keepWanted, fill_, &FillPanel::keep);
   foot_->layout()->addWidget(bar_);
 }
 

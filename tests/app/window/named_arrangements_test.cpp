@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Arrangements kept under names, compared across the bench, and the one chosen planted.
+#include <set>
+
 #include <QComboBox>
 #include <QLabel>
 
@@ -39,6 +41,32 @@ TEST_F(NamedArrangements, AreKeptAndRenamedInTheFile) {
   EXPECT_EQ(inFile().arrangements.begin()->name, "By the book");
   name(" ");
   EXPECT_EQ(inFile().arrangements.begin()->name, "By the book") << "no name is none";
+}
+
+TEST_F(NamedArrangements, KeepingAsksForTheName) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  push("fill-keep");
+  auto* line = qobject_cast<QLineEdit*>(window->focusWidget());
+  ASSERT_TRUE(line);
+  EXPECT_EQ(line->objectName(), QStringLiteral("arrangement-name"));
+  EXPECT_EQ(line->selectedText(), QStringLiteral("Arrangement 1"));
+  QTest::keyClicks(line, QStringLiteral("Low and calm"));
+  QTest::keyClick(line, Qt::Key_Return);
+  EXPECT_EQ(inFile().arrangements.begin()->name, "Low and calm");
+  EXPECT_EQ(part<QLineEdit>("arrangement-name"), line) << "its picture is as it was";
+}
+
+TEST_F(NamedArrangements, NoTwoAreGivenOneName) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  push("fill-keep");
+  push("fill-keep");
+  push("arrangement-remove");
+  push("fill-keep");
+  std::set<std::string> names;
+  for (const Arrangement& kept : inFile().arrangements) names.insert(kept.name);
+  EXPECT_EQ(names.size(), 2u);
 }
 
 TEST_F(NamedArrangements, TheOneThatIsBetterIsPlantedFromTheComparison) {
