@@ -141,6 +141,24 @@ TEST(PlantedGround, NearestPlantsStandAboutASpacingApart) {
   EXPECT_LT(mean, 1.00);
 }
 
+// Equal discs, none over another: thrown at random one after the other until none finds room they
+// cover 0.547 of the plane (Feder, J. Theor. Biol. 87 (1980) 237, from memory), in the densest
+// packing π / (2 √3) = 0.9069 (Lagrange 1773). Our plants, as discs as wide as they keep apart, are
+// between: set out, not thrown, and not in rows.
+TEST(PlantedGround, LiesBetweenRandomPlacingAndTheDensestPacking) {
+  constexpr double kThrown = 0.547;
+  const double densest = std::numbers::pi / (2.0 * std::numbers::sqrt3);
+  const PlantedGround bed = filledBed(12);
+  const auto covered = [&](double across) {
+    const double inner = bed.side - 6.0 * bed.spacing;
+    return static_cast<double>(innerOf(bed).size()) * std::numbers::pi / 4.0 * across * across /
+           (inner * inner);
+  };
+  EXPECT_GT(covered(kLooseSpacing * bed.spacing), kThrown + 0.05);
+  EXPECT_LT(covered(kLooseSpacing * bed.spacing), densest);
+  EXPECT_NEAR(covered(bed.spacing), densest, 0.03);
+}
+
 // Drift beside drift, then single plants in what is left: seams lose a little ground.
 TEST(PlantedGround, TakesItsPlantsDriftByDriftToo) {
   const double spacing = 0.3;
