@@ -2,6 +2,7 @@
 #include "core/planting/fill_quota.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <numeric>
@@ -225,13 +226,24 @@ bool sharesCanBeKept(const std::vector<FillKind>& kinds, FillLimits limits, int 
 
 FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits) {
   // For odd counts; where the limits cannot be kept anyway, for plants in every hole as well.
-  const double room = sharesCanBeKept(kinds, limits) ? 1.06 : 1.3;
+  constexpr double kForOdd = 1.06, kForHoles = 1.3, kNone = 1.1;
+  const double room = sharesCanBeKept(kinds, limits) ? kForOdd : kForHoles;
+  const std::array<double FillLimits::*, 3> shares{
+      &FillLimits::speciesShare, &FillLimits::genusShare, &FillLimits::familyShare};
+  const auto widen = [kNone](double& share) { share = std::min(kNone, 1.03 * share + 1e-3); };
   FillLimits wider = limits;
-  for (int i = 0; i < 200 && reachable(kinds, wider) < room; ++i) {
-    wider.speciesShare = std::min(1.1, 1.03 * wider.speciesShare + 1e-3);
-    wider.genusShare = std::min(1.1, 1.03 * wider.genusShare + 1e-3);
-    wider.familyShare = std::min(1.1, 1.03 * wider.familyShare + 1e-3);
+  // First each by itself as far as it alone stands in the way: what can be kept is kept.
+  for (const auto share : shares) {
+    FillLimits alone = limits;
+    for (const auto other : shares)
+      if (other != share) alone.*other = kNone;
+    const double own = sharesCanBeKept(kinds, alone) ? kForOdd : kForHoles;
+    for (int i = 0; i < 200 && reachable(kinds, alone) < own; ++i) widen(alone.*share);
+    wider.*share = alone.*share;
   }
+  const bool enough = reachable(kinds, wider) >= 1.0;
+  for (int i = 0; i < 200 && reachable(kinds, wider) < (enough ? kForOdd : room); ++i)
+    for (const auto share : shares) widen(wider.*share);
   return wider;
 }
 

@@ -52,7 +52,8 @@ struct DriftsRequest {
 // The same for so many plants, of which each kind has whole ones.
 [[nodiscard]] bool sharesCanBeKept(const std::vector<FillKind>& kinds, FillLimits limits,
                                    int plants);
-// The limits of shares, all widened alike until they can be kept.
+// The limits of shares, each widened as far as it stands in the way by itself, then all alike until
+// they can be kept.
 [[nodiscard]] FillLimits limitsWithin(const std::vector<FillKind>& kinds, const FillLimits& limits);
 
 // How many species a bed of so many plants takes: enough that none need be more than its share of

@@ -53,6 +53,29 @@ double largest(const Planned& planned, F&& group) {
   return static_cast<double>(most) / planned.all;
 }
 
+// Six species of six genera: a tenth each cannot be, a fifth of a genus can (Santamour 1990). What
+// can be kept is not given up with what cannot.
+TEST(Limits, AreWidenedOnlyWhereTheyStandInTheWay) {
+  const Catalogue catalogue = readShippedCatalogue().catalogue;
+  std::vector<const Species*> six;
+  for (const char* name :
+       {"Carex muskingumensis", "Symphyotrichum novae-angliae", "Penstemon digitalis",
+        "Silphium laciniatum", "Zizia aurea", "Monarda fistulosa"})
+    six.push_back(catalogue.find(name));
+  const FillLimits usual;
+  const FillLimits wider = limitsWithin(kindsOf(six, Settings()), usual);
+  EXPECT_GT(wider.speciesShare, 1.0 / 6.0);
+  EXPECT_LE(wider.genusShare, usual.genusShare + 1e-9);
+  EXPECT_LE(wider.familyShare, 1.2 * usual.familyShare);
+  // Three species of one genus are bound to break every limit.
+  const auto three = kindsOf(
+      {catalogue.find("Symphyotrichum novae-angliae"), catalogue.find("Symphyotrichum laeve"),
+       catalogue.find("Symphyotrichum oblongifolium")},
+      Settings());
+  EXPECT_GE(limitsWithin(three, usual).genusShare, 1.0);
+  EXPECT_GE(limitsWithin(three, usual).familyShare, 1.0);
+}
+
 // Common practice: large plants are the accents of a bed. From where they come less often, and how
 // much, is our own judgement: 1.6 times the spacing in the middle of the list, here 0.75 m.
 TEST(Quota, GivesWhatStandsWideNoMoreGroundThanAtTheLimit) {
