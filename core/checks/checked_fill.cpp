@@ -11,6 +11,7 @@
 #include "core/checks/describe.h"
 #include "core/checks/kept_findings.h"
 #include "core/checks/left_findings.h"
+#include "core/checks/registry.h"
 #include "core/checks/share_excess.h"
 #include "core/checks/thresholds.h"
 #include "core/checks/wording.h"
@@ -29,6 +30,26 @@ double costOf(const Finding& finding, double over) {
 
 double overOf(const Finding& finding) {
   return finding.required > 0.0 ? finding.measured / finding.required - 1.0 : 0.0;
+}
+
+std::set<Id<Drift>> driftsOf(const Finding& finding) {
+  std::set<Id<Drift>> drifts;
+  for (const ObjectRef ref : finding.subjects)
+    if (const auto drift = idIf<Drift>(ref)) drifts.insert(*drift);
+  return drifts;
+}
+
+// What is found about two drifts is mended by changing one of the two; what is found about dozens
+// may have to wait.
+std::vector<Id<Drift>> fewestFirst(std::vector<std::set<Id<Drift>>> concerned) {
+  std::stable_sort(concerned.begin(), concerned.end(),
+                   [](const auto& a, const auto& b) { return a.size() < b.size(); });
+  std::vector<Id<Drift>> drifts;
+  std::set<Id<Drift>> told;
+  for (const auto& ofOne : concerned)
+    for (const Id<Drift> drift : ofOne)
+      if (told.insert(drift).second) drifts.push_back(drift);
+  return drifts;
 }
 
 // Findings of the checks as a verdict; what was found in one bed is kept for the next look.
@@ -59,25 +80,11 @@ class Judge {
  private:
   static std::set<Id<Drift>> concernedBy(const Finding& finding, const Yard& yard,
                                          std::map<Id<Plant>, Id<Drift>>& owner) {
-    std::set<Id<Drift>> drifts;
-    for (const ObjectRef ref : finding.subjects)
-      if (const auto drift = idIf<Drift>(ref)) drifts.insert(*drift);
+    std::set<Id<Drift>> drifts = driftsOf(finding);
     if (!finding.subjects.empty() || finding.plants.empty()) return drifts;
     if (owner.empty()) owner = owners(yard);
     for (const Id<Plant> plant : finding.plants)
       if (const auto at = owner.find(plant); at != owner.end()) drifts.insert(at->second);
-    return drifts;
-  }
-  // What is found about two drifts is mended by changing one of the two; what is found about dozens
-  // may have to wait.
-  static std::vector<Id<Drift>> fewestFirst(std::vector<std::set<Id<Drift>>> concerned) {
-    std::stable_sort(concerned.begin(), concerned.end(),
-                     [](const auto& a, const auto& b) { return a.size() < b.size(); });
-    std::vector<Id<Drift>> drifts;
-    std::set<Id<Drift>> told;
-    for (const auto& ofOne : concerned)
-      for (const Id<Drift> drift : ofOne)
-        if (told.insert(drift).second) drifts.push_back(drift);
     return drifts;
   }
   static std::map<Id<Plant>, Id<Drift>> owners(const Yard& yard) {
@@ -90,6 +97,24 @@ class Judge {
   std::shared_ptr<const SunMap> sun_;
   KeptFindings kept_;
 };
+
+// What is found in a bed, such as height and masses, is found in a part of it too; the shares and
+// the flowers of a yard are not.
+FillVerdict judgeOfSection(const Yard& yard, const Catalogue& facts, const SunMap* sun) {
+  const Survey survey = surveyOf({yard, facts, sun});
+  FillVerdict verdict;
+  std::vector<std::set<Id<Drift>>> concerned;
+  for (const SurveyedBed& bed : survey.beds)
+    for (const CheckEntry& check : allChecks()) {
+      if (check.ofBed == nullptr || bed.drifts.empty()) continue;
+      for (const Finding& finding : check.ofBed(survey, bed)) {
+        verdict.cost += costOf(finding, overOf(finding));
+        concerned.push_back(driftsOf(finding));
+      }
+    }
+  verdict.concerned = fewestFirst(std::move(concerned));
+  return verdict;
+}
 
 // By the names that tell them apart, the first few of them; no more than each once.
 std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& catalogue) {
@@ -144,6 +169,9 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
                                       const FillProgressCall& progress) {
   request.limits = fillLimits(yard.settings);
   request.judge = Judge(catalogue, sun);
+  request.judgeOfSection = [&](const Yard& section) {
+    return judgeOfSection(section, catalogue, sun);
+  };
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
   if (!result) return result;
   if (result->proposed && request.what == FillWhat::EmptyPart &&

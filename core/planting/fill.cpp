@@ -13,12 +13,11 @@
 #include "core/planting/arrangements.h"
 #include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
-#include "core/planting/fill_exchange.h"
 #include "core/planting/fill_gaps.h"
+#include "core/planting/fill_improve.h"
 #include "core/planting/fill_lacks.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
-#include "core/planting/fill_regroup.h"
 #include "core/planting/fill_scatter.h"
 #include "core/planting/fill_tries.h"
 #include "core/planting/fill_under.h"
@@ -155,7 +154,9 @@ class Filling {
       const PlantingWorth improvement = improved(next, ground.toTake(), tellImproving);
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.toTake())
                                            : shareRefilled(next);
-      PlantingLacks lacks = lacksOf(next, wanted(), taken, watch_);
+      const double covered =
+          before_.empty() && !watch_.halt() ? coveredBy(next, ground, flat_, bed_.id) : 1.0;
+      PlantingLacks lacks = lacksOf(next, wanted(), {taken, covered}, watch_);
       const double worth = improvement.worth - lacks.cost;
       if (worth > most) {
         most = worth, last = i, best_ = std::move(next);
@@ -198,7 +199,6 @@ class Filling {
   [[nodiscard]] double scoreOf(const Yard& planted) const {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
   }
-  // Exchanges species where something is found.
   [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, double area,
                                        const std::function<void(double)>& told) const {
     IdSource ids(largestId(yard_) + 1);
@@ -206,22 +206,11 @@ class Filling {
     if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
     Yard planted = withDrifts(drifts, ids, &mine).yard();
     if (!request_.judge || watch_.halt()) return {scoreOf(planted), 0.0};
-    const BedScorer scorer(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits);
-    const std::function<double(const Yard&)> score = [&](const Yard& yard) {
-      return scorer.score(yard).total;
-    };
-    const std::size_t plants = 1 + plantsIn(drifts);
-    // Each try looks at the whole bed.
-    const int tries = static_cast<int>(std::clamp<std::size_t>(1'600'000 / plants, 60, 800));
-    const auto regroup = [&](const Yard& yard) {
-      Chance chance(seedFor(request_.seed, 50));
-      return regrouped({catalogue_, bed_.id, scorer.layout(), mine, request_.limits, wildness_},
-                       yard, chance, watch_);
-    };
-    const double spare = spareGround(groundTakenBy(drifts), area);
-    const PlantingWorth worth = exchangeSpecies(
-        {list_.main, request_.judge, score, tries, !wanted().empty(), spare, regroup, told}, mine,
-        planted, watch_);
+    const PlantingWorth worth = improvePlanting(
+        {catalogue_, sun_, bed_.id, wildness_, request_.limits, list_.main, request_.judge,
+         request_.judgeOfSection, !wanted().empty(), spareGround(groundTakenBy(drifts), area),
+         seedFor(request_.seed, 50), told},
+        mine, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
@@ -260,11 +249,13 @@ class Filling {
                       cellSizeFor(bed_, meanSpacing(kinds)));
     ground.lookAt(sun(), request_.limits.sight);
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
-    const double plants = plantsUnder(list_, layer, inMainLayer()) - standingIn(layer);
+    const double asked = plantsUnder(list_, layer, inMainLayer());
+    const double plants = asked - standingIn(layer);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
     if (before_.empty())
-      some = scattered(std::move(some), {plants, list_.proposed, speciesKept()}, ground, chance);
+      some = scattered(std::move(some), {plants, list_.proposed, ofEach(kinds, asked)}, ground,
+                       chance);
     for (KeptDrift& drift : some) best_.push_back(std::move(drift));
   }
   // Plants of a layer that are kept.
@@ -275,11 +266,14 @@ class Filling {
         plants += static_cast<double>(drift.plants.size());
     return plants;
   }
-  [[nodiscard]] std::set<std::string> speciesKept() const {
-    std::set<std::string> species;
+  // Of each species of a layer, less what stands there.
+  [[nodiscard]] std::map<std::string, double> ofEach(const std::vector<FillKind>& kinds,
+                                                     double plants) const {
+    std::map<std::string, double> each = plantsOfEach(kinds, plants);
     for (const Drift& drift : kept_.drifts)
-      if (drift.bed == bed_.id) species.insert(drift.species);
-    return species;
+      if (const auto own = each.find(drift.species); drift.bed == bed_.id && own != each.end())
+        own->second -= static_cast<double>(drift.plants.size());
+    return each;
   }
   [[nodiscard]] double inMainLayer() const {
     double main = standingIn(Layer::Main);

@@ -36,7 +36,8 @@ struct FillRequest {
   StockSize size = StockSize::Plug;
   std::chrono::milliseconds timeLimit{20'000};
   FillLimits limits;
-  FillJudge judge;  // asked of plantings while one is chosen and mended; may be empty
+  FillJudge judge;           // asked of plantings while one is chosen and mended; may be empty
+  FillJudge judgeOfSection;  // the same for a part of a bed: without what only the whole shows
 };
 
 // Whether a fill takes this drift out before it plants.

@@ -12,9 +12,10 @@ namespace tussock {
 
 namespace {
 
-constexpr double kTakenAtBest = 0.96;   // of the ground, that a fill strives for
-constexpr double kMeanNearest = 0.902;  // of the spacing to the nearest plant, on average
-constexpr double kMissing = 0.05;       // off the score, for each species left out
+constexpr double kTakenAtBest = 0.96;    // of the ground, that a fill strives for
+constexpr double kMeanNearest = 0.902;   // of the spacing to the nearest plant, on average
+constexpr double kLeastCovered = 0.991;  // a little over what is asked of beds
+constexpr double kMissing = 0.05;        // off the score, for each species left out
 
 std::string namesOf(const std::vector<const Species*>& missing, const Catalogue& catalogue) {
   constexpr std::size_t kNamed = 6;
@@ -64,16 +65,33 @@ std::string noTimeFor(const std::vector<const Species*>& missing, const Catalogu
                      namesOf(missing, catalogue));
 }
 
+double coveredBy(const std::vector<KeptDrift>& drifts, const FillGround& ground, const Yard& flat,
+                 Id<Bed> bed) {
+  constexpr double kLarge = 50.0;  // plants
+  if (static_cast<double>(plantsIn(drifts)) < kLarge) return 1.0;
+  const Slope slope(flat.settings);
+  std::vector<Stand> stands;
+  for (const Drift* kept : driftsIn(flat, bed))
+    for (const Plant& plant : kept->plants)
+      if (kept->layer == Layer::Main) stands.push_back({plant.at, kept->spacing.metres()});
+  for (const KeptDrift& drift : drifts)
+    for (const Point place : drift.places)
+      stands.push_back({slope.onGround(place), drift.spacing.metres()});
+  return coveredShare(ground, stands);
+}
+
 PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts, const std::vector<FillKind>& wanted,
-                      double taken, const WorkWatch& watch) {
+                      const GroundShares& ground, const WorkWatch& watch) {
   const double nearest = watch.halt() ? 1.0 : distancesOf(drifts).meanNearest;
   PlantingLacks lacks;
   lacks.missing = missingFrom(drifts, wanted);
   lacks.cost = kMissing * static_cast<double>(lacks.missing.size()) +
-               1.5 * std::max(0.0, kTakenAtBest - taken) +
-               4.0 * std::max(0.0, kLeastGroundTaken - taken) +
+               1.5 * std::max(0.0, kTakenAtBest - ground.taken) +
+               4.0 * std::max(0.0, kLeastGroundTaken - ground.taken) +
+               4.0 * std::max(0.0, kLeastCovered - ground.covered) +
                4.0 * std::max(0.0, kMeanNearest - nearest);
-  lacks.any = !lacks.missing.empty() || taken < kLeastGroundTaken || nearest < kMeanNearest;
+  lacks.any = !lacks.missing.empty() || ground.taken < kLeastGroundTaken ||
+              ground.covered < kLeastCovered || nearest < kMeanNearest;
   return lacks;
 }
 

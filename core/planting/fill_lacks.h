@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/drift.h"
+#include "core/planting/fill_ground.h"
 #include "core/planting/fill_kinds.h"
 #include "core/planting/fill_watch.h"
 
@@ -23,10 +24,18 @@ struct PlantingLacks {
 };
 [[nodiscard]] std::size_t plantsIn(const std::vector<KeptDrift>& drifts);
 [[nodiscard]] double groundTakenBy(const std::vector<KeptDrift>& drifts);  // square metres
-// With that share of the free ground taken. When told to halt, distances are not looked at: they
-// take time.
+// Shares of the free ground.
+struct GroundShares {
+  double taken = 1.0;
+  double covered = 1.0;  // within one spacing of a plant
+};
+// Of the cells of the ground, with the main layer that stands in the bed of a yard laid flat; 1 in
+// beds of a few plants, which are all edge.
+[[nodiscard]] double coveredBy(const std::vector<KeptDrift>& drifts, const FillGround& ground,
+                               const Yard& flat, Id<Bed> bed);
+// When told to halt, distances are not looked at: they take time.
 [[nodiscard]] PlantingLacks lacksOf(const std::vector<KeptDrift>& drifts,
-                                    const std::vector<FillKind>& wanted, double taken,
+                                    const std::vector<FillKind>& wanted, const GroundShares& ground,
                                     const WorkWatch& watch);
 
 // A sentence that names the first of them.

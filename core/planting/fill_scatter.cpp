@@ -2,6 +2,9 @@
 #include "core/planting/fill_scatter.h"
 
 #include <algorithm>
+#include <cmath>
+
+#include "core/planting/enlarge.h"
 
 namespace tussock {
 
@@ -16,6 +19,24 @@ double awayFromViewers(const KeptDrift& drift, const FillGround& ground) {
   return sum / static_cast<double>(std::max<std::size_t>(1, drift.places.size()));
 }
 
+constexpr double kLeastGroup = 3.0;  // plants
+
+// As many of its places as are wanted, to the nearest odd count: those round its middle.
+std::vector<Point> partOf(const KeptDrift& drift, double wanted) {
+  const int count = std::max(1, 2 * static_cast<int>(std::floor(wanted / 2.0)) + 1);
+  if (static_cast<int>(drift.places.size()) <= count) return drift.places;
+  GrowRequest request;
+  request.spacing = drift.spacing;
+  request.count = count;
+  for (const Point p : drift.places)
+    request.at += p * (1.0 / static_cast<double>(drift.places.size()));
+  request.axis = drift.axis;
+  request.stretch = drift.stretch;
+  std::vector<Point> part;
+  for (const std::size_t i : shrunk(request, drift.places)) part.push_back(drift.places[i]);
+  return part;
+}
+
 }  // namespace
 
 std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, ScatterRequest request,
@@ -27,17 +48,15 @@ std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, ScatterRequest r
   }
   std::stable_sort(order.begin(), order.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
-  std::vector<KeptDrift> some, others;
+  std::vector<KeptDrift> some;
+  if (request.proposed) request.ofSpecies.clear();
   for (auto& [unused, drift] : order) {
-    const bool first = request.proposed ? some.empty() : request.there.insert(drift.species).second;
-    (first ? some : others).push_back(std::move(drift));
-  }
-  double planted = 0.0;
-  for (const KeptDrift& drift : some) planted += static_cast<double>(drift.places.size());
-  for (KeptDrift& drift : others) {
-    const auto count = static_cast<double>(drift.places.size());
-    if (planted + 0.5 * count > request.plants) continue;
-    planted += count;
+    const auto own = request.ofSpecies.find(drift.species);
+    double& left = own != request.ofSpecies.end() ? own->second : request.plants;
+    if (request.proposed && some.empty()) left = std::max(left, kLeastGroup);
+    if (left < 0.5) continue;
+    drift.places = partOf(drift, left);
+    left -= static_cast<double>(drift.places.size());
     some.push_back(std::move(drift));
   }
   return some;

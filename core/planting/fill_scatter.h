@@ -2,7 +2,7 @@
 // The layers under the main one are planted here and there, not all over.
 #pragma once
 
-#include <set>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -13,12 +13,14 @@
 namespace tussock {
 
 struct ScatterRequest {
-  double plants = 0.0;            // to be left, about
-  bool proposed = false;          // nobody asked for each of the species
-  std::set<std::string> there{};  // species of which the bed has a drift already
+  double plants = 0.0;    // to be left, about
+  bool proposed = false;  // nobody asked for each of the species
+  // Of them so many of each species that was asked for, less what stands there already.
+  std::map<std::string, double> ofSpecies{};
 };
 // Some of the drifts, nearer the people who look rather than farther: bare soil shows there, and
-// what is low is seen. Of each species that was asked for one drift at least.
+// what is low is seen. The last of a species is made smaller, to an odd count, where it is too
+// large; of each that was asked for there is one plant at least.
 [[nodiscard]] std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts,
                                                ScatterRequest request, const FillGround& ground,
                                                Chance& chance);

@@ -25,4 +25,15 @@ double plantsUnder(const FillList& list, Layer layer, double main) {
   return asked * main / std::max(kLeastMain, 1.0 - ground - clumps);
 }
 
+std::map<std::string, double> plantsOfEach(const std::vector<FillKind>& kinds, double plants) {
+  constexpr double kGroup = 3.0;
+  const double asked = sharesOf(kinds);
+  std::map<std::string, double> each;
+  for (const FillKind& kind : kinds)
+    each[kind.species->botanicalName] = asked <= 0.0 ? plants / static_cast<double>(kinds.size())
+                                        : kind.share > 0.0 ? plants * kind.share / asked
+                                                           : kGroup;
+  return each;
+}
+
 }  // namespace tussock

@@ -19,11 +19,6 @@ namespace {
 
 constexpr double kRowReach = 2.5;  // mean spacings
 
-struct Stand {
-  Point at;
-  double spacing;
-};
-
 std::vector<Stand> standsOf(const std::vector<const Drift*>& drifts) {
   std::vector<Stand> stands;
   for (const Drift* drift : drifts)
@@ -45,26 +40,20 @@ void measureCover(const Yard& yard, const Bed& bed, const std::vector<Stand>& st
   const double size = cellSizeFor(bed, std::clamp(out.meanSpacing, 0.15, 0.6));
   const FillGround ground(bare, bed, Layer::Main, 0.0, size);
   if (ground.cells().empty()) return;
-  DiscGrid grid(ground.box(), widestOf(stands));
   double taken = 0.0;
-  for (const Stand& stand : stands) {
-    grid.add(stand.at);
+  for (const Stand& stand : stands)
     taken += stand.spacing * stand.spacing * std::numbers::sqrt3 / 2.0;
-  }
-  double covered = 0.0;
-  for (const FillCell& cell : ground.cells())
-    if (!grid.near(cell.at, widestOf(stands), [&](std::size_t i) {
-          return distance(cell.at, stands[i].at) > stands[i].spacing;
-        }))
-      covered += 1.0;
   out.groundTaken = taken / surfaceOf(yard, bed).squareMetres();
   out.freeGroundTaken = taken / ground.area();
-  out.covered = covered / static_cast<double>(ground.cells().size());
+  out.covered = coveredShare(ground, stands);
 }
 
 void measureDrifts(const std::vector<const Drift*>& drifts, BedMeasures& out) {
   std::vector<int> touches(drifts.size(), 0);
-  for (const auto& [a, b] : touchingDrifts(drifts)) ++touches[a], ++touches[b];
+  for (const auto& [a, b] : touchingDrifts(drifts)) {
+    ++touches[a], ++touches[b];
+    if (drifts[a]->species == drifts[b]->species) ++out.besideOwn;
+  }
   int two = 0;
   for (std::size_t i = 0; i < drifts.size(); ++i) {
     const Drift& drift = *drifts[i];
@@ -83,6 +72,20 @@ void measureDrifts(const std::vector<const Drift*>& drifts, BedMeasures& out) {
 std::optional<OrientedRectangle> rectangleOf(const Drift& drift) {
   if (drift.plants.size() < 5) return std::nullopt;
   return smallestRectangle(positionsOf(drift), drift.spacing / 2.0);
+}
+
+double coveredShare(const FillGround& ground, const std::vector<Stand>& stands) {
+  if (ground.cells().empty()) return 1.0;
+  const double widest = widestOf(stands);
+  DiscGrid grid(ground.box(), widest);
+  for (const Stand& stand : stands) grid.add(stand.at);
+  const auto covered =
+      std::count_if(ground.cells().begin(), ground.cells().end(), [&](const FillCell& cell) {
+        return !grid.near(cell.at, widest, [&](std::size_t i) {
+          return distance(cell.at, stands[i].at) > stands[i].spacing;
+        });
+      });
+  return static_cast<double>(covered) / static_cast<double>(ground.cells().size());
 }
 
 Distances distancesOf(const std::vector<Point>& points, const std::vector<double>& spacings) {

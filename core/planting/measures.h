@@ -8,6 +8,7 @@
 
 #include "core/geometry/overlay.h"
 #include "core/model/yard.h"
+#include "core/planting/fill_ground.h"
 
 namespace tussock {
 
@@ -31,6 +32,13 @@ struct Distances {
                                     const std::vector<double>& spacings);
 [[nodiscard]] Distances distancesOf(const std::vector<KeptDrift>& drifts);
 
+struct Stand {
+  Point at;
+  double spacing = 0.0;  // metres
+};
+// Of the cells of the ground those within one spacing of a plant, as a share; 1 without cells.
+[[nodiscard]] double coveredShare(const FillGround& ground, const std::vector<Stand>& stands);
+
 struct BedMeasures {
   int drifts = 0, plants = 0;
   int evenDrifts = 0;            // of the main layer, to be planted
@@ -42,6 +50,7 @@ struct BedMeasures {
   double covered = 0.0;          // share of the free ground within one spacing of a plant
   std::vector<double> elongations;  // length over width, of drifts of 5 and more
   double touchTwo = 0.0;            // share of drifts that touch two others and more
+  int besideOwn = 0;                // pairs of drifts of one species that touch
   double meanSpacing = 0.0;         // metres, over the plants
   Rows rows;
 };

@@ -152,6 +152,13 @@ std::vector<Line> designLines() {
              100.0 * two /
                  std::max(1.0, sumOf(valuesOf(way, kAll, [](auto& m) { return m.bed.drifts; }))));
        }},
+      {"pairs of drifts of one species that touch; beds with any",
+       [](const Way& way) {
+         const auto pairs = valuesOf(way, kAll, [](auto& m) { return m.bed.besideOwn; });
+         return fmt::format(
+             "{:.0f}; {}", sumOf(pairs),
+             std::count_if(pairs.begin(), pairs.end(), [](double n) { return n > 0; }));
+       }},
       {"beds whose rows show, of those with 300 pairs and more",
        [](const Way& way) {
          const auto many = [](const Measured& m) { return m.bed.rows.pairs >= 300; };

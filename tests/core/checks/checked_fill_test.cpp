@@ -9,6 +9,7 @@
 
 #include "core/checks/registry.h"
 #include "core/edit/draft.h"
+#include "core/planting/measures.h"
 #include "tests/support/random_beds.h"
 #include "tests/support/yard_builder.h"
 
@@ -50,6 +51,23 @@ TEST_P(CheckedFill, OfARandomBedLeavesNothingToFind) {
                   << finding.about << " " << finding.measured;
 }
 INSTANTIATE_TEST_SUITE_P(Beds, CheckedFill, testing::Values(0u, 1u, 3u, 4u, 6u, 8u, 9u, 11u));
+
+// Common practice: drifts of one species do not touch. These two are seen from two sides, which
+// leaves the tall ones one corner.
+TEST(CheckedFill, OfABedSeenFromTwoSidesKeepsDriftsOfASpeciesApart) {
+  for (const auto& [seed, wildness] : {std::pair(14u, 0.9), std::pair(2u, 0.9)}) {
+    const test::RandomBed random = test::randomBed(seed);
+    IdSource ids(largestId(random.yard) + 1);
+    FillRequest request;
+    request.bed = random.bed;
+    request.wildness = wildness;
+    request.timeLimit = std::chrono::minutes(5);
+    const auto result = fillChecked(random.yard, facts(), nullptr, request, ids);
+    ASSERT_TRUE(result);
+    const BedMeasures measured = measure(apply(random.yard, result->edit), random.bed);
+    EXPECT_LE(measured.besideOwn, measured.drifts / 50) << seed;
+  }
+}
 
 TEST(CheckedFill, TakesTheLimitsTheYardSets) {
   Settings settings;

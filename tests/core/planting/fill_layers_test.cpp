@@ -46,8 +46,7 @@ TEST(FillLayers, GroundAndBulbsStandUnderAndBetweenTheMainLayer) {
   EXPECT_GT(under, 20);
 }
 
-// Shares are of all plants of the bed: a fifth each of sedges and bulbs. A drift is kept whole, so
-// they are out by half of one at most.
+// Shares are of all plants of the bed: a fifth each of sedges and bulbs, in whole odd drifts.
 TEST(FillLayers, GroundAndBulbsHaveTheSharesOfTheList) {
   const Filled bed =
       filledBed("POLYGON ((0 0, 9 0, 9 5, 0 5, 0 0))", {{"Schizachyrium scoparium", 0.3},
@@ -62,6 +61,23 @@ TEST(FillLayers, GroundAndBulbsHaveTheSharesOfTheList) {
 
 // Left open they are few, as every plant is paid for: a carpet plant to four of the main layer and
 // a bulb to seven (our own judgement), less or more than that by half a drift.
+// A carpet plant grows in drifts larger than its share of a small bed: they are cut down to it.
+TEST(FillLayers, ASmallShareOfAGroundCoverStaysSmall) {
+  for (const char* outline : {"POLYGON ((0 0, 8 0, 8 2, 0 2, 0 0))",
+                              "POLYGON ((0 0, 6 0, 6 1.5, 0 1.5, 0 0))", kOrdinary}) {
+    const Filled bed = filledBed(outline, {{"Schizachyrium scoparium", 0.30},
+                                           {"Sporobolus heterolepis", 0.25},
+                                           {"Echinacea purpurea", 0.20},
+                                           {"Monarda fistulosa", 0.20},
+                                           {"Antennaria plantaginifolia", 0.05}});
+    std::map<Layer, int> plants = plantsOf(bed);
+    const double all = plants[Layer::Main] + plants[Layer::Ground];
+    EXPECT_GT(plants[Layer::Ground], 0);
+    EXPECT_NEAR(plants[Layer::Ground] / all, 0.05, 0.03) << outline;
+    EXPECT_EQ(bed.broken(), 0);
+  }
+}
+
 TEST(FillLayers, GroundAndBulbsLeftOpenAreFew) {
   const Filled bed = filledBed("POLYGON ((0 0, 9 0, 9 5, 0 5, 0 0))");
   std::map<Layer, int> plants = plantsOf(bed);
