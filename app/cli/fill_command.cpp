@@ -22,7 +22,7 @@ struct FillOptions {
   int seed = 1;
   std::optional<double> wildness;
   bool onlyEmpty = false;
-  int seconds = 20;
+  std::optional<int> seconds;
 };
 
 FillRequest requestFrom(const FillOptions& options, const Bed& bed, const PlantListFile& list,
@@ -31,7 +31,7 @@ FillRequest requestFrom(const FillOptions& options, const Bed& bed, const PlantL
   request.bed = bed.id;
   request.seed = options.seed;
   request.wildness = options.wildness;
-  request.timeLimit = std::chrono::seconds(options.seconds);
+  if (options.seconds) request.timeLimit = std::chrono::seconds(*options.seconds);
   if (options.onlyEmpty) request.what = FillWhat::EmptyPart;
   request.plants = list.plants;
   if (options.species.empty()) return request;
@@ -126,7 +126,10 @@ void addFill(CLI::App& app, Action& chosen) {
                                   "Fill the gaps: plant only where nothing stands");
   command->add_option("--species", options->species, "Plant only this species anew")
       ->excludes(empty);
-  command->add_option("--time", options->seconds, "Most seconds to take")->check(between(1, 3600));
+  command
+      ->add_option("--time", options->seconds,
+                   "Most seconds to take; else 20, and more above 1,500 square metres")
+      ->check(between(1, 3600));
   command->callback([options, &chosen] {
     chosen = [options](Console& console) { return runFill(*options, console); };
   });

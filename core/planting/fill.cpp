@@ -70,7 +70,7 @@ class Filling {
  private:
   // The layers under the main one get their part of the time: its tries would use up all.
   void plantMain() {
-    constexpr double kEachLayer = 0.2;  // of the time
+    constexpr double kEachLayer = 0.1;  // of the time
     const WorkWatch all = watch_;
     const double layers = (list_.ground.empty() ? 0.0 : 1.0) + (list_.bulbs.empty() ? 0.0 : 1.0);
     watch_.reserveShare(kEachLayer * layers);
@@ -251,6 +251,9 @@ class Filling {
     Chance chance(seedFor(request_.seed, 100 + static_cast<int>(layer)));
     const double asked = plantsUnder(list_, layer, inMainLayer());
     const double plants = asked - standingIn(layer);
+    if (before_.empty())
+      keepSomeGround(ground, plants,
+                     triangularGround(Length::metres(meanSpacing(kinds))).squareMetres(), chance);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
     if (before_.empty())
@@ -381,7 +384,7 @@ std::optional<FillResult> fillBed(const Yard& yard, const Catalogue& catalogue, 
     none.notes.push_back("There is no such bed. Choose one of the yard's beds.");
     return none;
   }
-  WorkWatch watch(std::move(stop), request.timeLimit);
+  WorkWatch watch(std::move(stop), request.timeLimit.value_or(usualTimeFor(areaOf(bed->outline))));
   FillResult result = Filling(yard, catalogue, sun, request, *bed, watch, progress).run(ids);
   if (watch.cancelled()) return std::nullopt;
   return result;

@@ -34,7 +34,7 @@ struct FillRequest {
   FillWhat what = FillWhat::WholeBed;
   std::string species;  // for OneSpecies, its botanical name
   StockSize size = StockSize::Plug;
-  std::chrono::milliseconds timeLimit{20'000};
+  std::optional<std::chrono::milliseconds> timeLimit;  // as usualTimeFor when absent
   FillLimits limits;
   FillJudge judge;           // asked of plantings while one is chosen and mended; may be empty
   FillJudge judgeOfSection;  // the same for a part of a bed: without what only the whole shows

@@ -12,6 +12,11 @@
 
 namespace tussock {
 
+// In a large bed most of the ground under the main layer stays as it is: then `ground` is cut down
+// to squares here and there, nearer the people who look rather than farther, that take three times
+// so many plants of `each` square metres. Small grounds are left whole.
+void keepSomeGround(FillGround& ground, double plants, double each, Chance& chance);
+
 struct ScatterRequest {
   double plants = 0.0;    // to be left, about
   bool proposed = false;  // nobody asked for each of the species

@@ -2,6 +2,7 @@
 #include "core/planting/fill_tries.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tussock {
 
@@ -22,6 +23,13 @@ FillTries triesFor(double plants) {
   tries.most = std::clamp(static_cast<int>(kInSeconds / each), kTimes * tries.planned,
                           kTimes * kMostPlanned);
   return tries;
+}
+
+std::chrono::milliseconds usualTimeFor(Area bed) {
+  constexpr double kUsual = 20.0, kMost = 90.0;      // seconds
+  constexpr double kEach = 0.008, kLarge = 1'500.0;  // seconds a square metre, from so many
+  const double more = kEach * std::max(0.0, bed.squareMetres() - kLarge);
+  return std::chrono::milliseconds(std::lround(1000.0 * std::min(kMost, kUsual + more)));
 }
 
 }  // namespace tussock

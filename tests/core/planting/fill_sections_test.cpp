@@ -8,6 +8,8 @@
 #include <gtest/gtest.h>
 
 #include "core/planting/fill_improve.h"
+#include "core/planting/fill_scatter.h"
+#include "core/planting/fill_tries.h"
 #include "core/planting/planted_kinds.h"
 #include "tests/core/planting/filled_bed.h"
 
@@ -61,6 +63,31 @@ TEST(Sections, SeeWhatStandsAroundThem) {
                                      field.drifts[21]};
   EXPECT_EQ(seen, expected);
   EXPECT_EQ(around.beds, field.yard.beds);
+}
+
+TEST(SomeGround, IsLeftForCarpetsOnlyWhereTheBedIsLarge) {
+  for (const double side : {10.0, 40.0}) {
+    Yard yard;
+    Bed bed;
+    bed.id = Id<Bed>(2);
+    bed.outline = rectangle({0, 0}, {side, side});
+    yard.beds = yard.beds.with(bed);
+    FillGround ground(yard, bed, Layer::Ground, 0.2, 0.2);
+    const double whole = ground.area(), each = 0.0346;  // 0.2 m apart, in triangles
+    Chance chance(1);
+    keepSomeGround(ground, 1'000.0, each, chance);
+    if (side < 20.0)
+      EXPECT_EQ(ground.area(), whole);
+    else
+      EXPECT_NEAR(ground.area(), 3.0 * 1'000.0 * each, 20.0) << "of 1,600 square metres";
+  }
+}
+
+TEST(UsualTime, GrowsWithLargeBeds) {
+  using std::chrono::seconds;
+  EXPECT_EQ(usualTimeFor(Area::squareMetres(40)), seconds(20));
+  EXPECT_EQ(usualTimeFor(Area::squareMetres(2'500)), seconds(28));
+  EXPECT_EQ(usualTimeFor(Area::squareMetres(20'000)), seconds(90));
 }
 
 // A judge of our own, who wants tall plants in the back half only.
