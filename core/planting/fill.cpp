@@ -86,10 +86,10 @@ class Filling {
     for (const Drift& drift : laidFlat(yard_).drifts)  // a matrix takes what others leave, anywhere
       if (takesOut(request_, drift) && drift.pattern != Pattern::Matrix) before_.push_back(drift);
   }
-  // Scoring, checking and telling what is planted takes about as long as looking at the ground for
-  // the list did, and so much for each plant.
+  // Planting what has grown when the time is up, scoring, checking and telling take about as long
+  // as looking at the ground for the list did, and so much for each plant.
   void reserve(std::chrono::steady_clock::duration looked) {
-    constexpr double kEach = 0.025;  // milliseconds
+    constexpr double kEach = 0.06;  // milliseconds
     const double spacing = meanSpacing(list_.main);
     const double plants = areaOf(flatBed(flat_).outline).squareMetres() / (spacing * spacing);
     watch_.reserve(std::chrono::duration_cast<std::chrono::milliseconds>(looked) +

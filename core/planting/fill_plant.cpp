@@ -36,8 +36,12 @@ double between(double from, double to, int done, int all) {
   return from + (to - from) * done / all;
 }
 
+// When the time is up some rounds are gone through all the same: plants that still stand too near
+// each other would be taken out.
 void settle(Settling& settling, const WorkWatch& watch, const std::function<void(int)>& told = {}) {
-  for (int i = 0; i < kLastRounds && !watch.halt(); ++i) {
+  constexpr int kAtLeast = 12;
+  const auto goesOn = [&](int i) { return i < kAtLeast ? !watch.cancelled() : !watch.halt(); };
+  for (int i = 0; i < kLastRounds && goesOn(i); ++i) {
     settling.round(kKeep, Settling::Distances::Even);
     if (i % 5 == 4 && !anyBreach(settling)) break;
     if (told && i % kTellEach == 0) told(i);
