@@ -42,7 +42,7 @@ QPushButton* button(const QString& name, const QString& words, QWidget* parent) 
 // Findings that moving single plants can mend.
 bool canSettle(const Finding& finding) {
   return finding.check == CheckId::Spacing || finding.check == CheckId::SetBack ||
-         finding.check == CheckId::Obstructed;
+         finding.check == CheckId::Obstructed || finding.check == CheckId::Pieces;
 }
 
 }  // namespace

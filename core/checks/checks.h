@@ -21,6 +21,10 @@ namespace tussock {
 // A new drift of the main layer has an odd number of plants.
 [[nodiscard]] std::vector<Finding> checkOddCount(const Survey& survey, const SurveyedBed& bed);
 
+// The plants of a new drift hang together, but for single plants and a matrix: each is reached from
+// each over gaps under 1.3 spacings.
+[[nodiscard]] std::vector<Finding> checkPieces(const Survey& survey, const SurveyedBed& bed);
+
 // A drift gets, on the mean of its plants, the hours of sun its species asks for.
 [[nodiscard]] std::vector<Finding> checkSunNeed(const Survey& survey, const SurveyedBed& bed);
 

@@ -39,6 +39,8 @@ FindingText wordsOf(const Finding& finding, const Wording& words, const SunMap* 
       return describeDoubtfulShade(finding, words);
     case CheckId::SharedGround:
       return describeSharedGround(finding, words);
+    case CheckId::Pieces:
+      return describePieces(finding, words);
   }
   return {};
 }

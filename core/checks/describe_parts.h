@@ -11,6 +11,7 @@ namespace tussock {
 [[nodiscard]] FindingText describeSetBack(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeObstructed(const Finding& finding, const Wording& words);
 
+[[nodiscard]] FindingText describePieces(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeOddCount(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeSunNeed(const Finding& finding, const Wording& words);
 [[nodiscard]] FindingText describeHeightOrder(const Finding& finding, const Wording& words);

@@ -39,6 +39,18 @@ FindingText describeOddCount(const Finding& finding, const Wording& words) {
           {}};
 }
 
+FindingText describePieces(const Finding& finding, const Wording& words) {
+  const ObjectRef drift = finding.subjects.front();
+  const bool one = finding.measured < 1.5;
+  return {
+      "In pieces",
+      fmt::format("{:.0f} plant{} of {}{} stand{} apart from the rest of {} drift. Move {} back, "
+                  "settle the drift, or split it in two.",
+                  finding.measured, one ? "" : "s", words.plant(drift), words.inBed(drift),
+                  one ? "s" : "", one ? "its" : "their", one ? "it" : "them"),
+      {}};
+}
+
 FindingText describeSunNeed(const Finding& finding, const Wording& words) {
   const ObjectRef drift = finding.subjects.front();
   const bool little = finding.measured < finding.required;

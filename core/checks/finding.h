@@ -26,10 +26,11 @@ enum class CheckId {
   UnknownSpecies,
   DoubtfulShade,
   SharedGround,
+  Pieces,
 };
 template <>
 struct EnumWords<CheckId> {
-  static constexpr WordTable<CheckId, 14> values{{{CheckId::Spacing, "spacing"},
+  static constexpr WordTable<CheckId, 15> values{{{CheckId::Spacing, "spacing"},
                                                   {CheckId::SetBack, "set_back"},
                                                   {CheckId::OddCount, "odd_count"},
                                                   {CheckId::SunNeed, "sun_need"},
@@ -42,7 +43,8 @@ struct EnumWords<CheckId> {
                                                   {CheckId::Obstructed, "obstructed"},
                                                   {CheckId::UnknownSpecies, "unknown_species"},
                                                   {CheckId::DoubtfulShade, "doubtful_shade"},
-                                                  {CheckId::SharedGround, "shared_ground"}}};
+                                                  {CheckId::SharedGround, "shared_ground"},
+                                                  {CheckId::Pieces, "pieces"}}};
 };
 
 enum class Severity { Hint, Caution, Alert };

@@ -6,9 +6,8 @@
 #include <fmt/format.h>
 
 #include "core/checks/moved_plant.h"
+#include "core/checks/plant_rules.h"
 #include "core/planting/edit_drift.h"
-#include "core/planting/one_piece.h"
-#include "core/planting/patterns.h"
 
 namespace tussock {
 
@@ -16,7 +15,11 @@ namespace {
 
 bool breaksRules(const Yard& yard, const Catalogue& facts, Id<Drift> drift, const Plant& plant) {
   const CheckInput input{yard, facts};
-  return !findingsAt(surveyOf(input), drift, plant.id, plant.at).empty();
+  const auto findings = findingsAt(surveyOf(input), drift, plant.id, plant.at);
+  return std::any_of(findings.begin(), findings.end(), [&](const Finding& finding) {
+    return std::find(finding.plants.begin(), finding.plants.end(), plant.id) !=
+           finding.plants.end();
+  });
 }
 
 int countOfBroken(const Yard& yard, const Catalogue& facts, Id<Drift> id) {
@@ -26,11 +29,8 @@ int countOfBroken(const Yard& yard, const Catalogue& facts, Id<Drift> id) {
   }));
 }
 
-// How many of its plants stand apart from the most of them.
-int countApart(const Drift& drift) {
-  if (!isOnePiece(drift.pattern)) return 0;
-  const auto places = positionsOf(drift);
-  return static_cast<int>(places.size() - largestPiece(places, drift.spacing).size());
+int countApart(const Yard& yard, Id<Drift> id) {
+  return static_cast<int>(plantsApart(yard.settings, *yard.drifts.find(id)).size());
 }
 
 // A plant that found no place may find one once others that were in its way have gone to theirs.
@@ -69,7 +69,7 @@ MendedDrift mendDrift(const Yard& yard, const Catalogue& facts, Id<Drift> id) {
   const Drift* drift = yard.drifts.find(id);
   if (drift == nullptr || drift->existing() || drift->locked) return {};
   const auto faults = [&](const Yard& y) {
-    return std::pair(countOfBroken(y, facts, id), countApart(*y.drifts.find(id)));
+    return std::pair(countOfBroken(y, facts, id), countApart(y, id));
   };
   const auto before = faults(yard);
   if (before.first == 0) return {};

@@ -128,12 +128,33 @@ std::vector<Finding> joined(const Survey& survey, const Drift& drift, const Conc
   return all;
 }
 
+// Plants that stand apart from the most of their drift, whichever of them were moved.
+void addApart(std::vector<Finding>& findings, const Survey& survey, const Drift& drift) {
+  Finding finding;
+  for (const Plant* apart : plantsApart(survey.yard.settings, drift)) {
+    finding.plants.push_back(apart->id);
+    finding.place.push_back(placeAround(Box{apart->at, apart->at}, drift.spacing * 0.5));
+  }
+  if (finding.plants.empty()) return;
+  finding.check = CheckId::Pieces;
+  finding.severity = Severity::Hint;
+  finding.subjects = {refTo(drift.id)};
+  finding.measured = static_cast<double>(finding.plants.size());
+  finding.unit = Quantity::Count;
+  findings.push_back(std::move(finding));
+}
+
 }  // namespace
 
 std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id, Id<Plant> plant, Point to) {
   const Drift* drift = survey.yard.drifts.find(id);
   if (drift == nullptr) return {};
-  return PlaceRules(survey).broken({drift, plant, to});
+  std::vector<Finding> findings = PlaceRules(survey).broken({drift, plant, to});
+  Drift moved = *drift;
+  for (Plant& one : moved.plants)
+    if (one.id == plant) one.at = to;
+  addApart(findings, survey, moved);
+  return findings;
 }
 
 std::vector<Finding> findingsAt(const Survey& survey, const Drift& moved) {
@@ -144,9 +165,11 @@ std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> id,
                                 const std::vector<Id<Plant>>& plants) {
   const Drift* drift = survey.yard.drifts.find(id);
   if (drift == nullptr) return {};
-  return joined(survey, *drift, [&](Id<Plant> plant) {
+  std::vector<Finding> findings = joined(survey, *drift, [&](Id<Plant> plant) {
     return std::find(plants.begin(), plants.end(), plant) != plants.end();
   });
+  addApart(findings, survey, *drift);
+  return findings;
 }
 
 }  // namespace tussock

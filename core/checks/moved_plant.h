@@ -8,7 +8,8 @@
 namespace tussock {
 
 // The findings of spacing, set-back and obstacles that concern this plant, were it to stand at
-// `to`; each measured for this plant alone. Empty when it breaks nothing or is not there.
+// `to`, each measured for this plant alone; and which plants would then stand apart from their
+// drift. Empty when it breaks nothing or is not there.
 [[nodiscard]] std::vector<Finding> findingsAt(const Survey& survey, Id<Drift> drift,
                                               Id<Plant> plant, Point to);
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <vector>
 
 #include "core/checks/survey.h"
 #include "core/planting/slope.h"
@@ -26,6 +27,10 @@ struct SpacingLimits {
 [[nodiscard]] Length requiredSetBack(const Survey& survey, const Bed& bed, const Drift& drift);
 // Along the ground from a place of the plan to the bed's edge; negative outside the bed.
 [[nodiscard]] Length depthInside(const Slope& slope, const Polygon& groundOutline, Point plan);
+
+// Of the drift those that stand apart from the most of it, measured on the ground; none where its
+// pattern does not ask for one piece.
+[[nodiscard]] std::vector<const Plant*> plantsApart(const Settings& settings, const Drift& drift);
 
 // Something no plant can stand in, and how far from it a point is (negative inside), in metres of
 // the plan. Refers to the yard's shapes.

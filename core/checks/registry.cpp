@@ -26,6 +26,7 @@ constexpr std::array<CheckEntry, EnumWords<CheckId>::values.size()> kChecks{{
     {CheckId::UnknownSpecies, "Species with facts", nullptr, checkUnknownSpecies},
     {CheckId::DoubtfulShade, "Shade that can be relied on", nullptr, checkDoubtfulShade},
     {CheckId::SharedGround, "Beds apart", nullptr, checkSharedGround},
+    {CheckId::Pieces, "Drift in one piece", checkPieces, nullptr},
 }};
 
 void addAll(std::vector<Finding>& all, std::vector<Finding> more) {

@@ -12,7 +12,8 @@ namespace {
 
 // These are about where single plants stand, the others about whole drifts.
 bool isOfPlants(CheckId check) {
-  return check == CheckId::Spacing || check == CheckId::SetBack || check == CheckId::Obstructed;
+  return check == CheckId::Spacing || check == CheckId::SetBack || check == CheckId::Obstructed ||
+         check == CheckId::Pieces;
 }
 
 bool concerns(const Finding& finding, const Plant& plant) {

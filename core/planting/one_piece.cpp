@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/planting/one_piece.h"
 
+#include <numeric>
 #include <utility>
 
 #include "core/planting/disc_grid.h"
@@ -37,6 +38,22 @@ class Reached {
   std::vector<char> seen_;
 };
 
+std::vector<std::size_t> numbersOfMost(const std::vector<Point>& places, Length spacing) {
+  std::vector<std::size_t> most;
+  const double reach = kTouch * spacing.metres();
+  if (places.empty()) return most;
+  if (reach <= 0.0) {
+    most.resize(places.size());
+    std::iota(most.begin(), most.end(), std::size_t{0});
+    return most;
+  }
+  Reached reached(places, reach);
+  for (std::size_t i = 0; i < places.size(); ++i)
+    if (!reached.seen(i))
+      if (auto piece = reached.from(i); piece.size() > most.size()) most = std::move(piece);
+  return most;
+}
+
 }  // namespace
 
 bool inOnePiece(const std::vector<Point>& places, Length spacing) {
@@ -46,15 +63,17 @@ bool inOnePiece(const std::vector<Point>& places, Length spacing) {
 }
 
 std::vector<Point> largestPiece(const std::vector<Point>& places, Length spacing) {
-  const double reach = kTouch * spacing.metres();
-  if (places.empty() || reach <= 0.0) return places;
-  Reached reached(places, reach);
-  std::vector<std::size_t> most;
-  for (std::size_t i = 0; i < places.size(); ++i)
-    if (!reached.seen(i))
-      if (auto piece = reached.from(i); piece.size() > most.size()) most = std::move(piece);
   std::vector<Point> result;
-  for (const std::size_t i : most) result.push_back(places[i]);
+  for (const std::size_t i : numbersOfMost(places, spacing)) result.push_back(places[i]);
+  return result;
+}
+
+std::vector<std::size_t> apartFromMost(const std::vector<Point>& places, Length spacing) {
+  std::vector<bool> apart(places.size(), true);
+  for (const std::size_t i : numbersOfMost(places, spacing)) apart[i] = false;
+  std::vector<std::size_t> result;
+  for (std::size_t i = 0; i < apart.size(); ++i)
+    if (apart[i]) result.push_back(i);
   return result;
 }
 

@@ -12,4 +12,8 @@ namespace tussock {
 // The most of them that do; the first such where there are several.
 [[nodiscard]] std::vector<Point> largestPiece(const std::vector<Point>& places, Length spacing);
 
+// The numbers of those that do not, ascending.
+[[nodiscard]] std::vector<std::size_t> apartFromMost(const std::vector<Point>& places,
+                                                     Length spacing);
+
 }  // namespace tussock

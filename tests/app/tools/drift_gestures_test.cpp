@@ -240,15 +240,17 @@ TEST_F(DriftGestures, APlantDraggedOutOfTheBedSettlesBesideItsDrift) {
   EXPECT_TRUE(window->messages().words().isEmpty()) << window->messages().words().toStdString();
 }
 
-// Two of its three plants are taken away: one of them breaks a rule, the other does not.
-TEST_F(DriftGestures, SettlingSaysWhenTheDriftIsInTwoPieces) {
+// Two of its three plants are taken away: one stands too near, the other only far off.
+TEST_F(DriftGestures, SettlingBringsTogetherADriftInTwoPieces) {
   startPlanted();
   drag({1.4, 0.8}, {7.0, 4.0}, Qt::AltModifier);
   drag({0.6, 0.8}, {0.9, 0.8}, Qt::AltModifier);
+  ASSERT_FALSE(inOnePiece(positionsOf(*inFile().drifts.find(small)), Length::metres(0.4)));
   key(Qt::Key_T, Qt::ControlModifier);
   ASSERT_EQ(undoLabel(), QStringLiteral("Settle plants"));
-  EXPECT_TRUE(window->messages().words().contains(QStringLiteral("not in one piece")))
-      << window->messages().words().toStdString();
+  const Drift after = *inFile().drifts.find(small);
+  EXPECT_TRUE(inOnePiece(positionsOf(after), after.spacing));
+  EXPECT_TRUE(window->messages().words().isEmpty()) << window->messages().words().toStdString();
 }
 
 TEST_F(DriftGestures, TheFindingOfANudgeOffersTheRepair) {
