@@ -12,6 +12,7 @@
 #include "core/checks/asked_shares.h"
 #include "core/checks/checked_fill.h"
 #include "core/checks/describe.h"
+#include "core/checks/heights_unseen.h"
 #include "core/checks/shares.h"
 #include "core/checks/wording.h"
 #include "core/planting/drift_plants.h"
@@ -309,7 +310,10 @@ class Leftovers {
 
 std::vector<std::string> whatIsLeft(const CheckInput& input, const FillRequest& request,
                                     const FillResult& result) {
-  return Leftovers(input, request, result).tell();
+  std::vector<std::string> notes = Leftovers(input, request, result).tell();
+  if (std::string unseen = heightsUnseen(input.yard, request, result); !unseen.empty())
+    notes.insert(notes.begin(), std::move(unseen));
+  return notes;
 }
 
 }  // namespace tussock

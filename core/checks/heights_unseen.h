@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// That a fill could not look at heights: nobody has said from where the bed is seen.
+#pragma once
+
+#include <string>
+
+#include "core/planting/fill.h"
+
+namespace tussock {
+
+// A sentence or two; empty where the viewing side is known, where nothing of the main layer was
+// planted, and where one species stands alone. The yard is that after the fill.
+[[nodiscard]] std::string heightsUnseen(const Yard& planted, const FillRequest& request,
+                                        const FillResult& result);
+
+}  // namespace tussock
