@@ -15,6 +15,7 @@
 #include "core/planting/fill_propose.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/laid_flat.h"
+#include "core/units/measure_text.h"
 
 namespace tussock {
 
@@ -43,10 +44,7 @@ class ListMaker {
   FillList run() {
     const auto wanted = wantedList();
     if (ground_.cells().empty()) {
-      note(
-          "There is no room for a plant: the bed is too narrow, or what stands and lies in it "
-          "leaves "
-          "none. Widen the bed or take something out.");
+      note(noRoom());
       list_.plants = wanted;
       return std::move(list_);
     }
@@ -66,6 +64,21 @@ class ListMaker {
     return request_.fill.plants.empty() ? request_.bed.plantList : request_.fill.plants;
   }
   void note(std::string text) { list_.notes.push_back(std::move(text)); }
+
+  // Names the set-back where there would be room without it.
+  [[nodiscard]] std::string noRoom() const {
+    const auto setback = request_.bed.setback;
+    Bed open = request_.bed;
+    open.setback.reset();
+    const double size = cellSizeFor(open, kUsualSpacing);
+    if (setback && !FillGround(request_.yard, open, Layer::Main, 0.3, size).cells().empty())
+      return fmt::format(
+          "There is no room for a plant: the set-back of {} from the edges leaves none of the "
+          "bed. Make the set-back less.",
+          formatLength(*setback, request_.yard.settings.units));
+    return "There is no room for a plant: the bed is too narrow, or what stands and lies in it "
+           "leaves none. Widen the bed or take something out.";
+  }
 
   FillList propose() {
     for (const ListedSpecies& listed : proposeFrom()) list_.plants.push_back(listed);

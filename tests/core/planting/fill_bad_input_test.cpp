@@ -34,6 +34,22 @@ TEST(FillBadInput, ABedThinnerThanAnySpacingStaysEmptyAndSaysWhy) {
   EXPECT_THAT(bed.result.notes, Contains(HasSubstr("too narrow")));
 }
 
+TEST(FillBadInput, ASetBackThatLeavesNoGroundIsNamed) {
+  test::YardBuilder builder;
+  builder.units(UnitSystem::FeetInches).bed("Walk", kPlainBed).setback(Length::feet(16));
+  const Filled far = filled(builder.build(), {});
+  EXPECT_EQ(far.result.planted, 0);
+  EXPECT_THAT(far.result.notes,
+              Contains(AllOf(HasSubstr("set-back of 16'"), HasSubstr("Make the set-back less"))));
+  EXPECT_THAT(far.result.notes, Not(Contains(HasSubstr("too narrow"))));
+}
+
+TEST(FillBadInput, ASetBackIsNotBlamedWhereTheBedHasNoRoomAnyway) {
+  test::YardBuilder builder;
+  builder.bed("Walk", "POLYGON ((0 0, 6 0, 6 0.08, 0 0.08, 0 0))").setback(Length::metres(0.5));
+  EXPECT_THAT(filled(builder.build(), {}).result.notes, Contains(HasSubstr("too narrow")));
+}
+
 // As wide as the smallest spacings, or nearly: whatever is planted or not, it is told why not.
 TEST(FillBadInput, ABedAsNarrowAsASpacingSaysWhyNothingStandsInIt) {
   for (const char* wide : {"0.12", "0.16", "0.2", "0.26"}) {
