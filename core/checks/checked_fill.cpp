@@ -174,7 +174,7 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   };
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
   if (!result) return result;
-  if (result->proposed && request.what == FillWhat::EmptyPart &&
+  if (result->proposed && !result->edit.empty() && request.what == FillWhat::EmptyPart &&
       !driftsIn(yard, request.bed).empty())
     tellProposed(*result, catalogue);
   if (result->edit.empty() && !result->unchanged) return result;

@@ -139,6 +139,22 @@ TEST(CheckedFill, NamesWhatItProposesForTheGapsOfABedWithoutAList) {
   EXPECT_THAT(listed->notes, Not(Contains(HasSubstr("proposed"))));
 }
 
+TEST(CheckedFill, OfWhatItDidNotPlantItSaysNothing) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 5, 0 5, 0 0))").viewing("S");
+  const Yard bare = builder.build();
+  IdSource ids(largestId(bare) + 1);
+  FillRequest request;
+  request.bed = builder.lastBed();
+  const auto whole = fillChecked(bare, facts(), nullptr, request, ids);
+  ASSERT_TRUE(whole && whole->proposed && !whole->edit.empty());
+  request.what = FillWhat::EmptyPart;
+  const auto gaps = fillChecked(apply(bare, whole->edit), facts(), nullptr, request, ids);
+  ASSERT_TRUE(gaps && gaps->proposed && gaps->edit.empty());
+  EXPECT_THAT(gaps->notes, Contains(HasSubstr("no room left for a group")));
+  EXPECT_THAT(gaps->notes, Not(Contains(HasSubstr("proposed"))));
+}
+
 // Two that are kept stand nearer than their spacing, whatever is planted beside them.
 TEST(CheckedFill, TellsThatWhatIsKeptHasAPartInAFinding) {
   test::YardBuilder builder;
