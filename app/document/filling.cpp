@@ -164,13 +164,23 @@ void Filling::hand(std::uint64_t run, Outcome outcome) {
 
 void Filling::finish(const FillResult& result) {
   seeds_[request_.bed] = request_.seed;
-  notes_[request_.bed] = result.notes;
+  notes_[request_.bed] = notesFrom(result);
   emit bestChanged({});
   if (result.edit.empty()) return;
   if (result.proposed) proposed_[request_.bed] = result.plants;
   committing_ = true;
   document_.commit(result.edit);
   committing_ = false;
+}
+
+std::vector<std::string> Filling::notesFrom(const FillResult& result) const {
+  std::vector<std::string> notes = result.notes;
+  if (result.edit.empty() && !result.unchanged) {
+    const std::string nothing = tr("Nothing was planted.").toStdString();
+    if (notes.empty()) notes.emplace_back();
+    notes.front() = notes.front().empty() ? nothing : nothing + ' ' + notes.front();
+  }
+  return notes;
 }
 
 }  // namespace tussock

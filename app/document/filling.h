@@ -46,6 +46,7 @@ class Filling : public QObject {
   void hand(std::uint64_t run, Outcome outcome);
   void showTold(std::uint64_t run, Told& told);
   void finish(const FillResult& result);
+  [[nodiscard]] std::vector<std::string> notesFrom(const FillResult& result) const;
   void end();
   void giveWay();
 

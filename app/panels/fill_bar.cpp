@@ -238,7 +238,10 @@ void FillBar::showNotes() {
   notes_->setText(lines.join(QLatin1Char('\n')));
   notes_->setVisible(!lines.isEmpty());
   more_->setVisible(notes.size() > 1);
-  more_->setText(all ? tr("Fewer notes") : tr("%1 more notes").arg(notes.size() - 1));
+  const std::size_t more = notes.empty() ? 0 : notes.size() - 1;
+  more_->setText(all         ? tr("Fewer notes")
+                 : more == 1 ? tr("1 more note")
+                             : tr("%1 more notes").arg(more));
 }
 
 void FillBar::paintEvent(QPaintEvent*) {

@@ -38,5 +38,21 @@ TEST_F(ProposedList, BecomesTheListInTheFile) {
   EXPECT_EQ(part<QPushButton>("plant-list-planted"), nullptr);
 }
 
+// The note that is shown first.
+QString firstNote(const QLabel* notes) {
+  return notes ? notes->text().section(QLatin1Char('\n'), 0, 0) : QString();
+}
+
+TEST_F(ProposedList, IsNotToldOfWhereNothingWasPlanted) {
+  startBed();
+  fillWith("fill-bed");
+  const Yard before = inFile();
+  fillWith("fill-gaps");
+  ASSERT_EQ(inFile(), before);
+  const QString note = firstNote(part<QLabel>("fill-notes"));
+  EXPECT_TRUE(note.startsWith(QStringLiteral("Nothing was planted. There is no room left")))
+      << note.toStdString();
+}
+
 }  // namespace
 }  // namespace tussock::test
