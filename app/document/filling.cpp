@@ -37,10 +37,18 @@ std::optional<ChangeSet> previewOf(const FillProgress& progress, const Yard& yar
   return plantKept(yard, request.bed, drifts, instead, {}, ids);
 }
 
+Id<Bed> bedOf(const Object& object) {
+  if (const auto* bed = std::get_if<Bed>(&object)) return bed->id;
+  const auto* drift = std::get_if<Drift>(&object);
+  return drift ? drift->bed : Id<Bed>();
+}
+
 }  // namespace
 
 Filling::Filling(Document& document, QObject* parent) : QObject(parent), document_(document) {
-  connect(&document_, &Document::changed, this, [this] {
+  connect(&document_, &Document::committed, this, [this] { edited_ = true; });
+  connect(&document_, &Document::changed, this, [this](const ChangeSet& edit) {
+    forgetNotes(edit);
     if (running() && !committing_) giveWay();
   });
   connect(&document_, &Document::opened, this, [this] {
@@ -181,6 +189,17 @@ std::vector<std::string> Filling::notesFrom(const FillResult& result) const {
     notes.front() = notes.front().empty() ? nothing : nothing + ' ' + notes.front();
   }
   return notes;
+}
+
+// Those of the beds that are no longer as the filling left them.
+void Filling::forgetNotes(const ChangeSet& edit) {
+  const bool takenBack = !std::exchange(edited_, false) && !edit.empty();
+  if (committing_ || notes_.empty()) return;
+  if (takenBack) notes_.clear();
+  for (const Change& change : edit.changes)
+    for (const auto* side : {&change.before, &change.after})
+      if (*side) notes_.erase(bedOf(**side));
+  emit notesForgotten();
 }
 
 }  // namespace tussock

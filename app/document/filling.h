@@ -30,7 +30,8 @@ class Filling : public QObject {
   [[nodiscard]] int seedOf(Id<Bed> bed) const;
   // What the bed was planted from last, when that was proposed for it; empty otherwise.
   [[nodiscard]] const std::vector<ListedSpecies>& proposedFor(Id<Bed> bed) const;
-  // What the last filling of this bed had to say.
+  // What the last filling of this bed had to say; nothing once the bed has been changed since, or
+  // an edit taken back or made again.
   [[nodiscard]] const std::vector<std::string>& notesOf(Id<Bed> bed) const;
 
  signals:
@@ -39,6 +40,7 @@ class Filling : public QObject {
   // Not committed: the drifts as they grow, then the best planting so far; empty when over.
   void bestChanged(const tussock::ChangeSet& preview);
   void ended();  // finished, stopped or failed
+  void notesForgotten();
 
  private:
   struct Outcome;
@@ -47,6 +49,7 @@ class Filling : public QObject {
   void showTold(std::uint64_t run, Told& told);
   void finish(const FillResult& result);
   [[nodiscard]] std::vector<std::string> notesFrom(const FillResult& result) const;
+  void forgetNotes(const ChangeSet& edit);
   void end();
   void giveWay();
 
@@ -55,6 +58,7 @@ class Filling : public QObject {
   std::uint64_t run_ = 0;  // what a stopped thread still hands over is for nobody
   double share_ = 0.0;
   bool committing_ = false;
+  bool edited_ = false;  // the change about to be told is a new edit
   std::map<Id<Bed>, int> seeds_;
   std::map<Id<Bed>, std::vector<ListedSpecies>> proposed_;
   std::map<Id<Bed>, std::vector<std::string>> notes_;

@@ -36,6 +36,7 @@ FillBar::FillBar(Document& document, Filling& filling, Id<Bed> bed, QWidget* par
     more_->setChecked(false);
     refresh();
   });
+  connect(&filling_, &Filling::notesForgotten, this, &FillBar::showNotes);
   connect(&filling_, &Filling::progressed, this, [this](double share) {
     if (filling_.bed() == bed_) progress_->setValue(qRound(share * 100.0));
   });

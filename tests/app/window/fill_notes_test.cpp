@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What a filling had to say.
+// What a filling had to say, and how long that stands in the window.
 #include <QLabel>
 #include <QLineEdit>
 
@@ -28,6 +28,28 @@ class FillNotes : public FillWindow {
 
 TEST_F(FillNotes, BeginWithThatNothingWasPlanted) {
   fillTooFarIn();
+}
+
+TEST_F(FillNotes, GoWithTheUndoOfWhatTheyTellOf) {
+  fillTooFarIn();
+  key(Qt::Key_Z, Qt::ControlModifier);
+  ASSERT_FALSE(inFile().beds.find(bed)->setback);
+  EXPECT_EQ(notes(), QString());
+  EXPECT_TRUE(filling().notesOf(bed).empty());
+}
+
+TEST_F(FillNotes, GoWithAnEditOfTheBed) {
+  fillTooFarIn();
+  enterInMargin(*window, "bed-setback", QStringLiteral("0.3 m"));
+  EXPECT_EQ(notes(), QString());
+}
+
+TEST_F(FillNotes, StayWithAnEditElsewhere) {
+  fillTooFarIn();
+  trigger("toolWater");
+  click({-1.0, -1.0});
+  ASSERT_EQ(inFile().waterPoints.size(), 1u);
+  EXPECT_FALSE(filling().notesOf(bed).empty());
 }
 
 TEST_F(FillNotes, AreCountedByTheirNumber) {
