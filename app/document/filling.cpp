@@ -8,6 +8,7 @@
 
 #include "core/checks/checked_fill.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/planted_list.h"
 
 namespace tussock {
 
@@ -187,8 +188,23 @@ std::vector<std::string> Filling::notesFrom(const FillResult& result) const {
     const std::string nothing = tr("Nothing was planted.").toStdString();
     if (notes.empty()) notes.emplace_back();
     notes.front() = notes.front().empty() ? nothing : nothing + ' ' + notes.front();
+  } else if (result.proposed && !result.edit.empty() && request_.what == FillWhat::WholeBed) {
+    notes.insert(notes.begin(), proposalNote(result.edit));
   }
   return notes;
+}
+
+// Nobody asked for these species in the place of those.
+std::string Filling::proposalNote(const ChangeSet& edit) const {
+  const Yard& before = document_.yard();
+  const auto gone = int(speciesGone(before, apply(before, edit), request_.bed));
+  QString note = tr("The bed has no plant list, so one was proposed from the plant facts.");
+  if (gone == 1)
+    note += tr(" 1 species that stood there was replaced. Undo brings it back;");
+  else if (gone > 1)
+    note += tr(" %1 species that stood there were replaced. Undo brings them back;").arg(gone);
+  if (gone > 0) note += tr(" “List what is planted” before filling keeps what stands there.");
+  return note.toStdString();
 }
 
 // Those of the beds that are no longer as the filling left them.

@@ -49,6 +49,7 @@ class Filling : public QObject {
   void showTold(std::uint64_t run, Told& told);
   void finish(const FillResult& result);
   [[nodiscard]] std::vector<std::string> notesFrom(const FillResult& result) const;
+  [[nodiscard]] std::string proposalNote(const ChangeSet& edit) const;
   void forgetNotes(const ChangeSet& edit);
   void end();
   void giveWay();

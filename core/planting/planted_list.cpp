@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <numeric>
+#include <set>
+#include <string_view>
 
 namespace tussock {
 
@@ -69,6 +71,13 @@ std::vector<ListedSpecies> plantedShares(const Yard& yard, Id<Bed> bed,
   const std::vector<int> shares = wholePerCent(plants);
   for (std::size_t i = 0; i < result.size(); ++i) result[i].share = shares[i] / 100.0;
   return result;
+}
+
+std::size_t speciesGone(const Yard& before, const Yard& after, Id<Bed> bed) {
+  std::set<std::string_view> gone;
+  for (const Drift* drift : driftsIn(before, bed)) gone.insert(drift->species);
+  for (const Drift* drift : driftsIn(after, bed)) gone.erase(drift->species);
+  return gone.size();
 }
 
 }  // namespace tussock

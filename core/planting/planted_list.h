@@ -20,4 +20,7 @@ namespace tussock {
 [[nodiscard]] std::vector<ListedSpecies> plantedShares(
     const Yard& yard, Id<Bed> bed, const std::function<bool(const Drift&)>& counts);
 
+// Of the species that stand in the bed before an edit, those that it leaves no plant of.
+[[nodiscard]] std::size_t speciesGone(const Yard& before, const Yard& after, Id<Bed> bed);
+
 }  // namespace tussock

@@ -43,6 +43,36 @@ QString firstNote(const QLabel* notes) {
   return notes ? notes->text().section(QLatin1Char('\n'), 0, 0) : QString();
 }
 
+TEST_F(ProposedList, IsSaidToBeOneWithWhatItReplaced) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  const std::set<std::string> stood = speciesIn(inFile());
+  while (!listInFile().empty()) push("plant-list-remove");
+  key(Qt::Key_B, Qt::ControlModifier);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !filling().running(); }, 60000));
+  std::size_t gone = 0;
+  const std::set<std::string> now = speciesIn(inFile());
+  for (const std::string& species : stood) gone += now.count(species) == 0 ? 1 : 0;
+  ASSERT_GT(gone, 1u);
+  const QString note = firstNote(part<QLabel>("fill-notes"));
+  EXPECT_TRUE(note.contains(QStringLiteral("proposed"))) << note.toStdString();
+  EXPECT_TRUE(note.contains(QStringLiteral("%1 species that stood there were replaced").arg(gone)))
+      << note.toStdString();
+  EXPECT_TRUE(note.contains(QStringLiteral("Undo brings them back"))) << note.toStdString();
+  EXPECT_TRUE(note.contains(QStringLiteral("“List what is planted”"))) << note.toStdString();
+  key(Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(speciesIn(inFile()), stood);
+  EXPECT_EQ(part<QLabel>("fill-notes"), nullptr) << "it tells of a filling that is taken back";
+}
+
+TEST_F(ProposedList, ReplacesNothingInAnEmptyBed) {
+  startBed();
+  fillWith("fill-bed");
+  const QString note = firstNote(part<QLabel>("fill-notes"));
+  EXPECT_TRUE(note.contains(QStringLiteral("proposed"))) << note.toStdString();
+  EXPECT_FALSE(note.contains(QStringLiteral("replaced"))) << note.toStdString();
+}
+
 TEST_F(ProposedList, IsNotToldOfWhereNothingWasPlanted) {
   startBed();
   fillWith("fill-bed");

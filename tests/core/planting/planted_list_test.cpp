@@ -57,5 +57,17 @@ TEST_F(PlantedShares, OfNothingAreNone) {
   EXPECT_TRUE(shares().empty());
 }
 
+// The asters and coneflowers go; another drift of bergamot stays, and the next bed is not looked
+// at.
+TEST_F(PlantedShares, WhatIsGoneIsCountedBySpecies) {
+  drift(test::kBergamot, 5);
+  const Yard after = builder_.build();
+  drift(test::kAster, 5), drift(test::kAster, 3), drift(test::kConeflower, 3);
+  drift(test::kBergamot, 3);
+  const Yard before = builder_.build();
+  EXPECT_EQ(speciesGone(before, after, builder_.lastBed()), 2U);
+  EXPECT_EQ(speciesGone(after, before, builder_.lastBed()), 0U);
+}
+
 }  // namespace
 }  // namespace tussock
