@@ -32,12 +32,17 @@ QString plantIn(Document& document, Id<Drift> id, const DriftShape& shape) {
   if (drift->locked) return formTr("The drift is locked. Unlock it first.");
   if (drift->existing())
     return formTr("These plants stand there already. Take the tick off to plant anew.");
+  const auto stood = int(drift->plants.size());
   const DriftEdit edit = reshapeDrift(document.yard(), id, shape, document.ids());
-  if (edit.edit.empty())
+  if (edit.fitted == 0)
     return formTr("No plant fits here like that. Move the drift or make it less.");
-  document.commit(edit.edit);
+  if (!edit.edit.empty()) document.commit(edit.edit);
   if (edit.fitted >= edit.asked || shape.count >= kAsManyAsFit) return {};
-  return formTr("%1 of %2 fit here. Undo brings the others back.").arg(edit.fitted).arg(edit.asked);
+  const QString fit = formTr("%1 of %2 fit here.").arg(edit.fitted).arg(edit.asked);
+  const QString more = edit.edit.empty()     ? formTr(" Move the drift or give it less spacing.")
+                       : edit.fitted < stood ? formTr(" Undo brings the others back.")
+                                             : QString();
+  return fit + more;
 }
 
 // Runs `change(shape)` on the drift's shape now; it gives what is wrong with that.

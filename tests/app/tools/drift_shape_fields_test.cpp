@@ -92,5 +92,57 @@ TEST_F(ShapeFields, LengthToWidthIsReadAndItsBoundsAreSaid) {
   EXPECT_EQ(drifted().stretch, 6.0);
 }
 
+// A bed that the drift fills: no more than stand there fit at this spacing.
+class FullGround : public ShapeFields {
+ protected:
+  void startFull(int count) {
+    YardBuilder builder;
+    builder.units(UnitSystem::Metres);
+    builder.bed("Front", "POLYGON((0 0,2.2 0,2.2 1.3,0 1.3,0 0))").viewing("S");
+    GrowRequest request;
+    request.bed = builder.lastBed();
+    request.spacing = Length::metres(0.4);
+    request.count = kAsManyAsFit;
+    request.at = {1.1, 0.65};
+    most_ = int(growDrift(builder.build(), request).places.size());
+    request.count = count;
+    builder.drift("Echinacea purpurea", growDrift(builder.build(), request).places);
+    drift = builder.lastDrift();
+    start(builder.build());
+    lookAt({1.1, 0.65});
+    click(onDrift());
+    ASSERT_EQ(document.selection(), std::vector{refTo(drift)});
+  }
+  // Each plant takes s² √3/2.
+  void askGroundFor(int count) {
+    enter("drift-ground", QString::number(count * 0.16 * std::sqrt(3.0) / 2.0, 'f', 4));
+  }
+  [[nodiscard]] QString said(const char* name) const {
+    const auto* words = window->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("-wrong"));
+    return words && words->isVisible() ? words->text() : QString();
+  }
+  int most_ = 0;  // that the bed takes
+};
+
+TEST_F(FullGround, SaysHowManyOfTheGroundAskedForFit) {
+  startFull(kAsManyAsFit);
+  const Drift before = drifted();
+  ASSERT_EQ(int(before.plants.size()), most_);
+  askGroundFor(most_ + 4);
+  EXPECT_EQ(drifted(), before);
+  EXPECT_TRUE(said("drift-ground")
+                  .startsWith(QStringLiteral("%1 of %2 fit here.").arg(most_).arg(most_ + 4)))
+      << said("drift-ground").toStdString();
+  EXPECT_FALSE(said("drift-ground").contains(QStringLiteral("Undo")));
+}
+
+TEST_F(FullGround, SpeaksOfUndoOnlyWherePlantsWereLost) {
+  startFull(3);
+  askGroundFor(most_ + 8);
+  const auto grown = int(drifted().plants.size());
+  ASSERT_GT(grown, 3);
+  EXPECT_EQ(said("drift-ground"), QStringLiteral("%1 of %2 fit here.").arg(grown).arg(most_ + 8));
+}
+
 }  // namespace
 }  // namespace tussock::test
