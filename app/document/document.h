@@ -81,6 +81,7 @@ class Document : public QObject {
   void selectionChanged();
   void editFailed(const QString& message);
   void notice(const QString& message);  // something to tell that is no failure
+  void remark(const QString& message);  // of the edit just made or refused; until the next
   void sunMapChanged();
   void findingsChanged();
   void sunProgress(double share);  // 0 to 1

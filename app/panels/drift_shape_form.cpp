@@ -135,7 +135,7 @@ void takePattern(Document& document, Id<Drift> id, FieldForm& form, int index) {
   shape.pattern = Pattern(index);
   if (shape.pattern == Pattern::Matrix) shape.count = kAsManyAsFit;
   if (const QString said = plantIn(document, id, shape); !said.isEmpty())
-    emit document.notice(said);
+    emit document.remark(said);
   form.refresh();
 }
 

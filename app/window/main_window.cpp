@@ -158,6 +158,7 @@ void MainWindow::wireDocument() {
   connect(order_, &EditOrder::changed, this, &MainWindow::followDocument);
   connect(order_, &EditOrder::troubled, messages_, &MessageBar::tell);
   connect(&document_, &Document::notice, messages_, &MessageBar::tellNotice);
+  connect(&document_, &Document::remark, messages_, &MessageBar::tell);
   connect(&document_, &Document::editFailed, messages_, &MessageBar::tell);
   connect(&document_, &Document::saved, messages_, &MessageBar::editMade);
 }

@@ -121,6 +121,7 @@ class FullGround : public ShapeFields {
     const auto* words = window->findChild<QLabel*>(QLatin1String(name) + QStringLiteral("-wrong"));
     return words && words->isVisible() ? words->text() : QString();
   }
+  [[nodiscard]] MessageBar* bar() const { return window->findChild<MessageBar*>(); }
   int most_ = 0;  // that the bed takes
 };
 
@@ -142,6 +143,26 @@ TEST_F(FullGround, SpeaksOfUndoOnlyWherePlantsWereLost) {
   const auto grown = int(drifted().plants.size());
   ASSERT_GT(grown, 3);
   EXPECT_EQ(said("drift-ground"), QStringLiteral("%1 of %2 fit here.").arg(grown).arg(most_ + 8));
+}
+
+TEST_F(FullGround, WhatAPatternCostIsToldUntilTheNextEdit) {
+  startFull(kAsManyAsFit);
+  choosePattern(Pattern::Single);
+  ASSERT_LT(int(drifted().plants.size()), most_);
+  EXPECT_TRUE(bar()->words().contains(QStringLiteral("Undo brings the others back")));
+  enter("drift-stretch", QStringLiteral("2"));
+  EXPECT_FALSE(bar()->isVisible()) << bar()->words().toStdString();
+}
+
+TEST_F(FullGround, WhatAPatternCostIsToldUntilItIsTakenBack) {
+  startFull(kAsManyAsFit);
+  choosePattern(Pattern::Single);
+  ASSERT_TRUE(bar()->isVisible());
+  key(Qt::Key_Z, Qt::ControlModifier);
+  while (int(drifted().plants.size()) < most_ && document.undoLabel())
+    key(Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(int(drifted().plants.size()), most_);
+  EXPECT_FALSE(bar()->isVisible()) << bar()->words().toStdString();
 }
 
 }  // namespace
