@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -165,8 +166,16 @@ void FieldForm::preview(std::optional<Object> object) {
   refresh();
 }
 
-void FieldForm::forgetRefused() {
-  for (InlineField* field : fields_) field->forgetRefused();
+bool FieldForm::forgetRefused() {
+  bool any = false;
+  for (InlineField* field : fields_) any = field->forgetRefused() || any;
+  return any;
+}
+
+// An Escape that the part with the focus has no use for: what was refused may be another's.
+void FieldForm::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && forgetRefused()) return event->accept();
+  QWidget::keyPressEvent(event);
 }
 
 }  // namespace tussock

@@ -51,10 +51,13 @@ class FieldForm : public QWidget {
 
   // Shows what is so now; leaves alone what someone is typing.
   void refresh();
-  void forgetRefused();  // values that could not be taken
+  bool forgetRefused();  // values that could not be taken; false when there are none
   // Shows the object as an edit in hand would make it; nothing ends that.
   void preview(std::optional<Object> object);
   [[nodiscard]] const std::optional<Object>& previewed() const { return previewed_; }
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   QLabel* addLabel(const QString& label);

@@ -40,8 +40,10 @@ void InlineEdit::refresh() {
   putBack();
 }
 
-void InlineEdit::forgetRefused() {
-  if (!wrong_->isHidden()) putBack();
+bool InlineEdit::forgetRefused() {
+  if (wrong_->isHidden()) return false;
+  putBack();
+  return true;
 }
 
 void InlineEdit::putBack() {

@@ -22,7 +22,7 @@ class InlineEdit : public QWidget {
   ~InlineEdit() override;
   // Shows what is so now; leaves alone what someone is typing.
   void refresh();
-  void forgetRefused();  // and shows what is so instead
+  bool forgetRefused();  // and shows what is so instead; false when nothing was refused
 
  protected:
   InlineEdit(Read read, Write write, QWidget* editor, QWidget* parent);

@@ -170,6 +170,10 @@ SunSurvey& MarginPanel::survey() const {
   return selection_->survey();
 }
 
+void MarginPanel::forgetRefused() {
+  selection_->forgetRefused();
+}
+
 void MarginPanel::preview(const ChangeSet& edit) {
   selection_->preview(edit);
 }

@@ -36,6 +36,7 @@ class MarginPanel : public QWidget {
   [[nodiscard]] SunSurvey& survey() const;
   [[nodiscard]] PersonalCatalogue& personal() const { return *personal_; }
   void preview(const ChangeSet& edit);
+  void forgetRefused();  // values that could not be taken
   void setWeek(std::optional<int> week);
   // All that is known of a plant, in the place of what is selected until something else is.
   void showPlant(const QString& botanicalName);

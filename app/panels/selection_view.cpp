@@ -95,6 +95,10 @@ void SelectionView::followEdit() {
   refresh();
 }
 
+void SelectionView::forgetRefused() {
+  if (form_) form_->forgetRefused();
+}
+
 void SelectionView::preview(const ChangeSet& edit) {
   if (!form_) return;
   const auto& selection = document_.selection();

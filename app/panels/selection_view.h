@@ -35,6 +35,7 @@ class SelectionView : public QWidget {
   [[nodiscard]] SunSurvey& survey() const { return *survey_; }
   void setWeek(std::optional<int> week);  // which the picture of a bed shows
   void preview(const ChangeSet& edit);    // what is being dragged; empty when nothing is
+  void forgetRefused();                   // values that could not be taken
 
  signals:
   void factsWanted(const QString& botanicalName);

@@ -172,6 +172,7 @@ void MainWindow::wireCanvas() {
   connect(canvas_, &Canvas::lengthDrawn, status_, &StatusLine::setLength);
   connect(canvas_, &Canvas::troubled, messages_, &MessageBar::tell);
   connect(canvas_, &Canvas::cancelled, messages_, &MessageBar::dismiss);
+  connect(canvas_, &Canvas::cancelled, margin_, &MarginPanel::forgetRefused);
   connect(canvas_, &Canvas::escaped, this, [this] { takeTool(QStringLiteral("toolSelect")); });
   connect(canvas_, &Canvas::countStepped, this, [this](int direction) {
     if (inHand_->holding())

@@ -2,6 +2,7 @@
 // The shape of a drift, typed into the margin.
 #include <algorithm>
 #include <cmath>
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -90,6 +91,51 @@ TEST_F(ShapeFields, LengthToWidthIsReadAndItsBoundsAreSaid) {
   EXPECT_EQ(drifted().stretch, 6.0);
   enter("drift-stretch", QStringLiteral("60"));
   EXPECT_EQ(drifted().stretch, 6.0);
+}
+
+// A refused value goes with Escape, wherever the focus has gone meanwhile.
+class RefusedShape : public ShapeFields {
+ protected:
+  void refuse(const char* name, const char* typed) {
+    before_ = field(name)->text();
+    enter(name, QLatin1String(typed));
+    ASSERT_EQ(QApplication::focusWidget(), field(name));
+    ASSERT_EQ(field(name)->text(), QLatin1String(typed));
+    ASSERT_TRUE(field(name)->property("wrong").toBool());
+  }
+  void expectAsBefore(const char* name) const {
+    EXPECT_EQ(field(name)->text(), before_);
+    EXPECT_FALSE(field(name)->property("wrong").toBool());
+    EXPECT_TRUE(document.selection() == std::vector{refTo(drift)}) << "Escape had a use";
+  }
+  QString before_;
+};
+
+TEST_F(RefusedShape, GoesWithEscapeInItsField) {
+  startSelected();
+  for (const auto& [name, typed] :
+       {std::pair{"drift-spacing", "0"}, std::pair{"drift-plants", "99999999"}}) {
+    refuse(name, typed);
+    QTest::keyClick(field(name), Qt::Key_Escape);
+    expectAsBefore(name);
+  }
+}
+
+TEST_F(RefusedShape, GoesWithEscapeInAnotherField) {
+  startSelected();
+  refuse("drift-spacing", "0");
+  QTest::keyClick(field("drift-spacing"), Qt::Key_Tab);
+  QTest::keyClick(field("drift-plants"), Qt::Key_Escape);
+  expectAsBefore("drift-spacing");
+}
+
+TEST_F(RefusedShape, GoesWithEscapeOnThePlan) {
+  startSelected();
+  refuse("drift-plants", "99999999");
+  trigger("toolMeasure");
+  canvas().setFocus();
+  key(Qt::Key_Escape);
+  expectAsBefore("drift-plants");
 }
 
 // A bed that the drift fills: no more than stand there fit at this spacing.
