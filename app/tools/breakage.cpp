@@ -34,6 +34,8 @@ QString wordsOf(const Document& document, const Finding& finding) {
         formatLength(Length::metres(std::max(0.0, metres)), document.yard().settings.units));
   };
   const QString title = titleOf(document, finding);
+  if (finding.check == CheckId::SetBack && finding.measured < 0.0)
+    return QObject::tr("%1: %2 beyond its edge").arg(title, measure(-finding.measured));
   return finding.required > 0.0
              ? QObject::tr("%1: %2, %3 asked")
                    .arg(title, measure(finding.measured), measure(finding.required))

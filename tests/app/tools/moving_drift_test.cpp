@@ -84,6 +84,14 @@ TEST_F(MovingDrift, SaysEachRuleOnceWithItsWorst) {
   EXPECT_EQ(wordsAt({0.5, 4.5}).size(), 2) << "all in the paving, one too near the edge";
 }
 
+// Half a metre out of the bed, as the finding will say it.
+TEST_F(MovingDrift, OutsideTheBedItSaysHowFar) {
+  startTwo();
+  const QStringList out = wordsAt({2.4, -0.5});
+  ASSERT_EQ(out.size(), 1);
+  EXPECT_EQ(out[0], QStringLiteral("Outside the bed: 0.50 m beyond its edge"));
+}
+
 TEST_F(MovingDrift, TheCountInHandHidesNoName) {
   startTwo();
   press({2.4, 2.5});
