@@ -64,8 +64,8 @@ void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::
   for (const PublishedFigure& figure : publishedFigures(yard, facts, bed))
     out << fmt::format("{:<40}{:>6.1f}   {} ({})\n", figure.title, figure.measured,
                        figure.high > figure.low
-                           ? fmt::format("{:g} to {:g}", figure.low, figure.high)
-                           : fmt::format("{:g} and more", figure.low),
+                           ? fmt::format("{:.3g} to {:.3g}", figure.low, figure.high)
+                           : fmt::format("{:.3g} and more", figure.low),
                        figure.source);
 }
 

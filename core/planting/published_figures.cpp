@@ -13,8 +13,9 @@ namespace tussock {
 namespace {
 
 constexpr std::string_view kKingsbury =
-    "Kingsbury in The Plantsman: 4 to 5 in conventional perennial planting, 7 to 8 with Oudolf, up "
-    "to 9 in German mixed planting";
+    "Kingsbury in The Plantsman, plants a square metre: 4 to 5 in conventional perennial planting, "
+    "7 "
+    "to 8 with Oudolf, up to 9 in German mixed planting";
 constexpr std::string_view kCarpet =
     "Hansen and Stahl, Perennials and their Garden Habitats, carpets, by a second-hand summary";
 constexpr std::string_view kOdd = "garden press: groups of 3, 5, 7; seen up to about 9 plants";
@@ -62,6 +63,22 @@ FigureTally tallyOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
   return tally;
 }
 
+PublishedFigure densityOf(std::string_view title, double plants, const Bed& bed, Area unit,
+                          const PublishedFigure& perSquareMetre) {
+  PublishedFigure figure = perSquareMetre;
+  figure.title = title;
+  figure.measured = plants / (areaOf(bed.outline) / unit);
+  figure.low *= unit.squareMetres(), figure.high *= unit.squareMetres();
+  return figure;
+}
+
+// Four feet, as it was published, or as near in metres.
+PublishedFigure widthOf(double metres, UnitSystem units) {
+  if (units == UnitSystem::Metres)
+    return {"Metres across a flowering drift", metres, 1.2, 1.2, kClump};
+  return {"Feet across a flowering drift", Length::metres(metres).feet(), 4.0, 4.0, kClump};
+}
+
 }  // namespace
 
 std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue& catalogue,
@@ -69,20 +86,22 @@ std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue&
   std::vector<PublishedFigure> figures;
   const Bed* bed = yard.beds.find(id);
   if (bed == nullptr) return figures;
-  const double area = areaOf(bed->outline).squareMetres();
+  const UnitSystem units = yard.settings.units;
+  const bool feet = units == UnitSystem::FeetInches;
+  const Area unit = feet ? Area::squareYards(1.0) : Area::squareMetres(1.0);
   const FigureTally tally = tallyOf(yard, catalogue, id);
   if (tally.main > 0.0)
     figures.push_back(
-        {"Plants a square metre, main layer", tally.main / area, 4.0, 9.0, kKingsbury});
+        densityOf(feet ? "Plants a square yard, main layer" : "Plants a square metre, main layer",
+                  tally.main, *bed, unit, {{}, 0.0, 4.0, 9.0, kKingsbury}));
   if (tally.ground > 0.0)
-    figures.push_back(
-        {"Plants a square metre, ground layer", tally.ground / area, 15.0, 20.0, kCarpet});
+    figures.push_back(densityOf(
+        feet ? "Plants a square yard, ground layer" : "Plants a square metre, ground layer",
+        tally.ground, *bed, unit, {{}, 0.0, 15.0, 20.0, kCarpet}));
   if (tally.small > 0.0)
     figures.push_back(
         {"Share of odd drifts, of those up to 10", tally.odd / tally.small, 1.0, 1.0, kOdd});
-  if (!tally.widths.empty())
-    figures.push_back(
-        {"Metres across a flowering drift", medianOf(tally.widths), 1.2, 1.2, kClump});
+  if (!tally.widths.empty()) figures.push_back(widthOf(medianOf(tally.widths), units));
   if (!tally.flowering.empty()) {
     std::vector<double> counts;
     for (const auto& [name, count] : tally.flowering) counts.push_back(count);

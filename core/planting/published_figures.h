@@ -23,9 +23,10 @@ struct PublishedFigure {
   }
 };
 
-// Of a bed with plants: density by layer in plants a square metre, share of small drifts that are
-// odd, width of the drifts that show flowers in metres, plants of each such species. Figures that
-// say nothing of this bed are left out.
+// Of a bed with plants: density by layer in plants a square metre or square yard, share of small
+// drifts that are odd, width of the drifts that show flowers in metres or feet, plants of each such
+// species. What was published in other units than the yard's is converted. Figures that say nothing
+// of this bed are left out.
 [[nodiscard]] std::vector<PublishedFigure> publishedFigures(const Yard& yard,
                                                             const Catalogue& catalogue,
                                                             Id<Bed> bed);

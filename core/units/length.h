@@ -10,6 +10,7 @@ namespace tussock {
 
 inline constexpr double kMetresPerFoot = 0.3048;  // international foot, exact since 1959
 inline constexpr double kMetresPerInch = 0.0254;  // exact
+inline constexpr double kSquareFeetPerSquareYard = 9.0;
 
 class Area;
 
@@ -53,6 +54,9 @@ class Area {
   [[nodiscard]] static constexpr Area squareMetres(double value) { return Area(value); }
   [[nodiscard]] static constexpr Area squareFeet(double value) {
     return Area(value * kMetresPerFoot * kMetresPerFoot);
+  }
+  [[nodiscard]] static constexpr Area squareYards(double value) {
+    return squareFeet(value * kSquareFeetPerSquareYard);
   }
   [[nodiscard]] constexpr double squareMetres() const { return squareMetres_; }
   [[nodiscard]] constexpr double squareFeet() const {

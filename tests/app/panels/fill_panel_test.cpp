@@ -306,9 +306,9 @@ TEST_F(FillPanelTest, TheScoreStandsBesidePublishedFigures) {
   EXPECT_FALSE(panel.findChild<QLabel*>(QStringLiteral("fill-published"))->isVisible());
   click("fill-score-head");
   const QString words = shown<QLabel>("fill-published")->text();
-  EXPECT_TRUE(words.contains(QStringLiteral("Plants a square metre, main layer")));
-  EXPECT_TRUE(words.contains(QStringLiteral("4.0 to 9.0 (Kingsbury")));
-  EXPECT_TRUE(words.contains(QStringLiteral("1.2 and more")));
+  EXPECT_TRUE(words.contains(QStringLiteral("Plants a square yard, main layer")));
+  EXPECT_TRUE(words.contains(QStringLiteral("3.3 to 7.5 (Kingsbury")));
+  EXPECT_TRUE(words.contains(QStringLiteral("4.0 and more")));
 }
 
 TEST_F(FillPanelTest, TheWheelScrollsAndChangesNothing) {

@@ -35,6 +35,24 @@ TEST(PublishedFigures, AreCountedFromTheBed) {
   for (const PublishedFigure& figure : figures) EXPECT_FALSE(figure.source.empty());
 }
 
+// A square yard is 0.9144² = 0.83612736 m², and four feet are published for the clumps.
+TEST(PublishedFigures, AreInTheUnitsOfTheYard) {
+  test::YardBuilder builder;
+  builder.units(UnitSystem::FeetInches)
+      .bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))")
+      .drift(test::kBergamot, test::row(12, 0.1, {0.2, 0.2}));
+  const auto figures = publishedFigures(builder.build(), test::tinyCatalogue(), builder.lastBed());
+  const PublishedFigure* density = find(figures, "Plants a square yard, main");
+  ASSERT_NE(density, nullptr);
+  EXPECT_NEAR(density->measured, 3.0 * 0.83612736, 1e-12);
+  EXPECT_NEAR(density->low, 4.0 * 0.83612736, 1e-12);
+  EXPECT_NEAR(density->high, 9.0 * 0.83612736, 1e-12);
+  EXPECT_EQ(find(figures, "Plants a square metre"), nullptr);
+  const PublishedFigure* width = find(figures, "Feet across");
+  ASSERT_NE(width, nullptr);
+  EXPECT_DOUBLE_EQ(width->low, 4.0);
+}
+
 TEST(PublishedFigures, OfAnEmptyBedThereAreNone) {
   test::YardBuilder builder;
   builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))");
