@@ -102,11 +102,19 @@ void DriftHead::refresh() {
   const Species* species = document_.facts().find(d->species);
   botanical_->setText(botanicalHtml(QString::fromStdString(d->species)));
   common_->setText(species ? text(species->commonName) : tr("not in the plant facts"));
-  count_->setText(QString::number(d->plants.size()));
-  unit_->setText(d->plants.size() == 1 ? tr("plant in this drift") : tr("plants in this drift"));
+  const std::size_t plants = inHand_.value_or(d->plants.size());
+  count_->setText(QString::number(plants));
+  unit_->setText(plants == 1 ? tr("plant in this drift") : tr("plants in this drift"));
   fewer_->setEnabled(!document_.isReadOnly() && d->plants.size() > 1);
   more_->setEnabled(!document_.isReadOnly());
   update();
+}
+
+void DriftHead::preview(const Drift* inHand) {
+  const auto plants = inHand ? std::optional(inHand->plants.size()) : std::nullopt;
+  if (plants == inHand_) return;
+  inHand_ = plants;
+  refresh();
 }
 
 // Says so when fewer fit than were asked for; the count then stays or is the most that fits.

@@ -18,6 +18,8 @@ class DriftHead : public QWidget {
   DriftHead(Document& document, Id<Drift> drift, QWidget* parent = nullptr);
 
   void refresh();
+  // With the count that an edit in hand would make; nothing ends that.
+  void preview(const Drift* inHand);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -29,6 +31,7 @@ class DriftHead : public QWidget {
 
   Document& document_;
   Id<Drift> id_;
+  std::optional<std::size_t> inHand_;  // plants
   QLabel* botanical_;
   QLabel* common_;
   QLabel* count_ = nullptr;

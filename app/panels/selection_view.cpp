@@ -101,11 +101,21 @@ void SelectionView::forgetRefused() {
 
 void SelectionView::preview(const ChangeSet& edit) {
   if (!form_) return;
+  std::optional<Object> inHand = inHandOf(edit);
+  if (head_) head_->preview(inHand ? std::get_if<Drift>(&*inHand) : nullptr);
+  form_->preview(std::move(inHand));
+}
+
+// What is selected, as the edit would make it; nothing where it would become several.
+std::optional<Object> SelectionView::inHandOf(const ChangeSet& edit) const {
   const auto& selection = document_.selection();
-  for (const Change& change : edit.changes)
-    if (selection.size() == 1 && subjectOf(change) == selection.front())
-      return form_->preview(change.after);
-  form_->preview(std::nullopt);
+  std::optional<Object> inHand;
+  for (const Change& change : edit.changes) {
+    if (selection.size() != 1 || subjectOf(change).kind != selection.front().kind) continue;
+    if (!change.before) return std::nullopt;
+    if (subjectOf(change) == selection.front()) inHand = change.after;
+  }
+  return inHand;
 }
 
 void SelectionView::setWeek(std::optional<int> week) {

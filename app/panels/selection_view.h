@@ -50,6 +50,7 @@ class SelectionView : public QWidget {
   void dropContent();
   void refresh();
   void followEdit();
+  [[nodiscard]] std::optional<Object> inHandOf(const ChangeSet& edit) const;
   void buildFor(ObjectRef ref);
   void buildMany(const std::vector<ObjectRef>& refs);
   // Changes when the object shown needs other fields than those built.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // 1 stretching  2 splitting and merging  3 parts of a drift  4 nudging with words  5 along a way
 #include <cmath>
+#include <QLabel>
 #include <QPushButton>
 
 #include "app/panels/bench_panel.h"
@@ -11,6 +12,7 @@
 #include "app/tools/nudge_gesture.h"
 #include "core/planting/edit_drift.h"
 #include "core/planting/one_piece.h"
+#include "tests/app/tools/margin_field.h"
 #include "tests/app/tools/planted_drifts.h"
 
 namespace tussock::test {
@@ -126,6 +128,20 @@ TEST_F(DriftGestures, BothPartsShowWhileTheLineIsDrawn) {
                            .arg(squareMetres(counts[0]), squareMetres(counts[1]));
   EXPECT_TRUE(ground.endsWith(told)) << ground.toStdString();
   EXPECT_TRUE(canvas().figureShown().isEmpty());
+}
+
+// Of two parts neither is the drift that is selected.
+TEST_F(DriftGestures, TheMarginTellsOfTheWholeWhileTheLineIsDrawn) {
+  startPlanted();
+  click(onDrift());
+  key(Qt::Key_X);
+  const Point middle = middleOf(drifted()) + Point{0.03, 0.0};
+  press(middle + Point{0, -1.5});
+  moveTo(middle + Point{0, 1.5});
+  ASSERT_TRUE(canvas().figureShown().contains(QLatin1Char('+')));
+  EXPECT_EQ(marginField(*window, "drift-plants")->text(), QStringLiteral("13"));
+  EXPECT_EQ(window->findChild<QLabel*>(QStringLiteral("drift-count"))->text(),
+            QStringLiteral("13"));
 }
 
 TEST_F(DriftGestures, ALineAcrossSplitsAndMergingJoinsAgain) {
