@@ -85,6 +85,7 @@ class DriftItem : public Item {
       label.lines.append(QString::fromStdString(drift_.species));
     label.always = look.allNames;
     if (!look.allNames) {
+      if (drift_.locked) label.mark = QStringLiteral("locked");
       label.room = mapping.pixels(width_) * 1.02;
       label.ground = kMostHidden * mapping.pixels(mapping.pixels(ground_));
       label.set = drift_.bed.value();

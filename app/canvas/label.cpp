@@ -11,6 +11,8 @@
 #include <QPainterPath>
 #include <QPixmapCache>
 
+#include "app/look/icons.h"
+
 namespace tussock {
 
 namespace {
@@ -21,8 +23,9 @@ constexpr double kApart = 3.0;                         // pixels between two lab
 constexpr double kLines = 2.0;                         // and between two, one over the other
 constexpr double kAfarStep = 14.0, kFarthest = 560.0;  // pixels from the middle
 constexpr int kWays = 24;
-constexpr double kEnd = 2.0;         // pixels, the radius of the dot that a line ends in
-constexpr double kLeastOfSet = 0.4;  // share of a set that must have found a place
+constexpr double kEnd = 2.0;  // pixels, the radius of the dot that a line ends in
+constexpr double kMarkShare = 0.72, kMarkGap = 2.0;  // of a line's height; pixels
+constexpr double kLeastOfSet = 0.4;                  // share of a set that must have found a place
 
 const QFont& fontOf(const Label& label, qsizetype line) {
   return line == 0 ? label.font : label.otherFont;
@@ -38,10 +41,16 @@ QSizeF sizeOf(const QString& line, const QFont& font) {
   return *known.insert(key, {metrics.horizontalAdvance(line), metrics.height()});
 }
 
+// With the gap to the words; its side is kMarkShare of the line's height.
+double markWidth(const Label& label, qsizetype line) {
+  if (line != 0 || label.mark.isEmpty()) return 0.0;
+  return kMarkShare * QFontMetricsF(label.font).height() + kMarkGap;
+}
+
 QSizeF sizeOf(const Label& label) {
   QSizeF size;
   for (qsizetype i = 0; i < label.lines.size(); ++i) {
-    const QSizeF line = sizeOf(label.lines[i], fontOf(label, i));
+    const QSizeF line = sizeOf(label.lines[i], fontOf(label, i)) + QSizeF(markWidth(label, i), 0.0);
     size = {std::max(size.width(), line.width()), size.height() + line.height()};
   }
   return size;
@@ -166,12 +175,30 @@ QPainterPath pathOf(const PlacedLabel& placed) {
   for (qsizetype i = 0; i < placed.label.lines.size(); ++i) {
     const QFont& font = fontOf(placed.label, i);
     const QFontMetricsF metrics(font);
-    const double width = metrics.horizontalAdvance(placed.label.lines[i]);
-    path.addText(QPointF((placed.box.width() - width) / 2.0, top + metrics.ascent()), font,
+    const double mark = markWidth(placed.label, i);
+    const double width = metrics.horizontalAdvance(placed.label.lines[i]) + mark;
+    path.addText(QPointF((placed.box.width() - width) / 2.0 + mark, top + metrics.ascent()), font,
                  placed.label.lines[i]);
     top += metrics.height();
   }
   return path;
+}
+
+// Of the icon before the first line, from the top left corner of the box.
+QRectF markBox(const PlacedLabel& placed) {
+  const double mark = markWidth(placed.label, 0), side = mark - kMarkGap;
+  const QSizeF line = sizeOf(placed.label.lines.first(), placed.label.font);
+  return {(placed.box.width() - line.width() - mark) / 2.0, (line.height() - side) / 2.0, side,
+          side};
+}
+
+void paintMark(QPainter& painter, const PlacedLabel& placed, const QColor& halo) {
+  if (placed.label.mark.isEmpty()) return;
+  const QRectF box = markBox(placed);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(halo);
+  painter.drawRoundedRect(box.adjusted(-1, -1, 1, 1), 3.0, 3.0);
+  paintIcon(painter, placed.label.mark, box);
 }
 
 QPixmap drawPicture(const PlacedLabel& placed, double dpr, const QColor& halo) {
@@ -185,17 +212,19 @@ QPixmap drawPicture(const PlacedLabel& placed, double dpr, const QColor& halo) {
   const QPainterPath path = pathOf(placed);
   painter.strokePath(path, QPen(halo, kHalo, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.fillPath(path, placed.label.ink);
+  paintMark(painter, placed, halo);
   return picture;
 }
 
 // Kept for all labels that read alike, whatever the scale.
 QPixmap pictureOf(const PlacedLabel& placed, double dpr, const QColor& halo) {
   const Label& label = placed.label;
-  const QString key = QStringLiteral("label/%1/%2/%3/%4/%5/%6")
-                          .arg(dpr)
-                          .arg(label.ink.rgba())
-                          .arg(halo.rgba())
-                          .arg(label.font.key(), label.otherFont.key(), label.lines.join('\n'));
+  const QString key =
+      QStringLiteral("label/%1/%2/%3/%4/%5/%6/%7")
+          .arg(dpr)
+          .arg(label.ink.rgba())
+          .arg(halo.rgba())
+          .arg(label.font.key(), label.otherFont.key(), label.lines.join('\n'), label.mark);
   QPixmap picture;
   if (QPixmapCache::find(key, &picture)) return picture;
   picture = drawPicture(placed, dpr, halo);

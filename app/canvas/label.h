@@ -39,6 +39,7 @@ struct Label {
   std::optional<ObjectRef> within{};
   std::optional<ObjectRef> names{};              // what a press on it is meant for, when set
   std::function<bool(const QRectF&)> allowed{};  // whether the box may lie there, when set
+  QString mark{};                                // an icon before the first line, when set
 };
 
 struct PlacedLabel {

@@ -2,6 +2,8 @@
 #include "app/canvas/label.h"
 
 #include <QFontMetricsF>
+#include <QImage>
+#include <QPainter>
 
 #include <gtest/gtest.h>
 
@@ -41,6 +43,34 @@ TEST(PlaceLabels, OneOverTheOtherTheyAreApart) {
     EXPECT_GE(gap, 2.0 - 1e-9) << down;
   }
   EXPECT_EQ(placeLabels({wish("13 × RUDHIR", {50, 70}, 2.0), second}, {}).size(), 2u);
+}
+
+// Most pixels of so small a mark are between its ink and the ground.
+int darkIn(const QImage& image, const QRectF& box) {
+  int count = 0;
+  for (int y = int(box.top()); y < int(box.bottom()); ++y)
+    for (int x = int(box.left()); x < int(box.right()); ++x)
+      count += image.pixelColor(x, y).lightness() < 128 ? 1 : 0;
+  return count;
+}
+
+TEST(PlaceLabels, AMarkHasRoomBeforeTheWords) {
+  Label marked = wish("7 × ECHPUR", {100, 50});
+  const QRectF plain = placeLabels({marked}, {}).front().box;
+  marked.mark = QStringLiteral("locked");
+  marked.ink = currentTheme().ink;
+  auto placed = placeLabels({marked}, {});
+  const QRectF box = placed.front().box;
+  EXPECT_EQ(box.height(), plain.height());
+  const double wider = box.width() - plain.width();
+  EXPECT_GT(wider, 8.0);
+  QImage image(200, 100, QImage::Format_ARGB32_Premultiplied);
+  image.fill(Qt::white);
+  {
+    QPainter painter(&image);
+    paintLabel(painter, placed.front(), {}, Qt::white);
+  }
+  EXPECT_GT(darkIn(image, {box.topLeft(), QSizeF(wider, box.height())}), 12);
 }
 
 TEST(PlaceLabels, TheWeightiestComesFirst) {

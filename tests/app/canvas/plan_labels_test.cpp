@@ -51,6 +51,21 @@ TEST_F(PlanLabels, NeverLieOverOneAnother) {
   }
 }
 
+TEST_F(PlanLabels, MarkWhatIsLocked) {
+  Drift locked = *yard.drifts.begin();
+  locked.locked = true;
+  yard.drifts = yard.drifts.with(locked);
+  scene.show(yard);
+  std::size_t marked = 0;
+  for (const PlacedLabel& placed : labelsAt(110.0)) {
+    if (placed.label.mark.isEmpty()) continue;
+    ++marked;
+    EXPECT_EQ(placed.label.mark, QStringLiteral("locked"));
+    EXPECT_TRUE(placed.label.lines.first().startsWith(QString::number(locked.plants.size())));
+  }
+  EXPECT_EQ(marked, 1u);
+}
+
 // Five places a metre apart in each bed, where the sun was seen.
 TEST_F(PlanLabels, GiveWayToWhatWasSeenOfTheSun) {
   std::int64_t id = 90000;
