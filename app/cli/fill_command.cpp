@@ -11,6 +11,7 @@
 #include "core/catalog/edit_plants.h"
 #include "core/checks/checked_fill.h"
 #include "core/planting/published_figures.h"
+#include "core/planting/refill_label.h"
 #include "core/store/yard_file.h"
 
 namespace tussock {
@@ -93,6 +94,8 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(), {},
                             progressOn(console, bed));
+  if (result && request.what == FillWhat::OneSpecies)
+    result->edit.label = refillLabel(file.yard(), facts, request);
   if (result) result->notes.insert(result->notes.begin(), list.notes.begin(), list.notes.end());
   if (!result || (result->edit.empty() && !result->unchanged)) {
     console.err << "Nothing was planted.\n";

@@ -9,6 +9,7 @@
 #include "core/checks/checked_fill.h"
 #include "core/planting/arrangements.h"
 #include "core/planting/planted_list.h"
+#include "core/planting/refill_label.h"
 
 namespace tussock {
 
@@ -177,8 +178,11 @@ void Filling::finish(const FillResult& result) {
   emit bestChanged({});
   if (result.edit.empty()) return;
   if (result.proposed) proposed_[request_.bed] = result.plants;
+  ChangeSet edit = result.edit;
+  if (request_.what == FillWhat::OneSpecies)
+    edit.label = refillLabel(document_.yard(), document_.facts(), request_);
   committing_ = true;
-  document_.commit(result.edit);
+  document_.commit(edit);
   committing_ = false;
 }
 

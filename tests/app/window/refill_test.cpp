@@ -28,6 +28,9 @@ TEST_F(Refill, PlantsOneSpeciesAnewAndNoOther) {
       changed.insert(drift.species);
   EXPECT_EQ(changed.size(), 1u);
   EXPECT_EQ(speciesIn(after), speciesIn(before));
+  const Species* known = document.facts().find(*changed.begin());
+  ASSERT_NE(known, nullptr);
+  EXPECT_EQ(undoLabel().toStdString(), "Refill " + document.facts().nameApart(*known) + " in Walk");
 }
 
 }  // namespace
