@@ -26,7 +26,7 @@ QLabel[look="source"] { color: @quiet@; font-size: 11px; font-style: italic; }
 constexpr auto kButtons = R"(
 QPushButton, QToolButton[look="button"] {
   background: @raised@; color: @ink@; border: 1px solid @edge@; border-radius: 6px;
-  padding: 4px 12px; min-height: 18px; }
+  padding: 4px 12px; min-height: 18px; outline: 0; }
 QPushButton:hover, QToolButton[look="button"]:hover { background: @hover@; }
 QPushButton:pressed, QToolButton[look="button"]:pressed { background: @pressed@; }
 QPushButton:focus, QToolButton[look="button"]:focus { border: 2px solid @sky@; padding: 3px 11px; }
