@@ -2,11 +2,15 @@
 #include "app/panels/arrangement_picture.h"
 
 #include <algorithm>
+#include <QHelpEvent>
 #include <QPainter>
+#include <QToolTip>
 
 #include "app/canvas/item.h"
+#include "app/look/botanical.h"
 #include "app/look/glyphs.h"
 #include "app/look/theme.h"
+#include "app/panels/species_marks.h"
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -41,6 +45,7 @@ void ArrangementPicture::shapeDrifts() {
 
 ArrangementPicture::Shape ArrangementPicture::shapeOf(const KeptDrift& drift) const {
   Shape shape;
+  shape.drift = &drift;
   for (const Polygon& piece : outlineOf(drift)) shape.outline.addPath(pathOf(piece));
   const Species* species = document_.facts().find(drift.species);
   const GlyphLook look = species ? glyphLook(*species, std::nullopt, dark_) : GlyphLook();
@@ -76,15 +81,55 @@ void ArrangementPicture::paintEvent(QPaintEvent*) {
   painter.setPen(QPen(marked ? theme.sky : theme.line, marked ? 2.0 : 1.0));
   painter.setBrush(theme.paper);
   painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), kCorner, kCorner);
-  const Box box = boundsOf(bed->outline);
-  const double wide = box.high.x - box.low.x, high = box.high.y - box.low.y;
-  const double scale = std::min((width() - 16.0) / wide, (height() - 16.0) / high);
-  painter.translate(width() / 2.0, height() / 2.0);
-  painter.scale(scale, -scale);
-  painter.translate(-(box.low.x + box.high.x) / 2.0, -(box.low.y + box.high.y) / 2.0);
+  const QTransform onBed = onPicture(*bed);
+  painter.setTransform(onBed, true);
   shapeDrifts();
   paintBed(painter, *bed);
-  paintDrifts(painter, scale);
+  paintDrifts(painter, onBed.m11());
+}
+
+QTransform ArrangementPicture::onPicture(const Bed& bed) const {
+  const Box box = boundsOf(bed.outline);
+  const double wide = box.high.x - box.low.x, high = box.high.y - box.low.y;
+  const double scale = std::min((width() - 16.0) / wide, (height() - 16.0) / high);
+  QTransform onBed;
+  onBed.translate(width() / 2.0, height() / 2.0);
+  onBed.scale(scale, -scale);
+  onBed.translate(-(box.low.x + box.high.x) / 2.0, -(box.low.y + box.high.y) / 2.0);
+  return onBed;
+}
+
+// Of drifts that lie over each other, the one drawn last.
+QString ArrangementPicture::wordsAt(QPointF at) {
+  const Bed* bed = document_.yard().beds.find(bed_);
+  if (!bed) return {};
+  shapeDrifts();
+  const QPointF place = onPicture(*bed).inverted().map(at);
+  const auto found = std::find_if(shapes_.rbegin(), shapes_.rend(), [&](const Shape& shape) {
+    return shape.outline.contains(place);
+  });
+  if (found == shapes_.rend()) return {};
+  const KeptDrift& here = *found->drift;
+  std::size_t all = 0;
+  for (const KeptDrift& drift : drifts_)
+    if (drift.species == here.species) all += drift.places.size();
+  const QString count = all == here.places.size()
+                            ? QString::number(all)
+                            : tr("%1 here, %2 in all").arg(here.places.size()).arg(all);
+  const Species* species = document_.facts().find(here.species);
+  const QString name = botanicalHtml(QString::fromStdString(here.species));
+  return species ? tr("%1<br>%2: %3")
+                       .arg(name, tussock::text(species->commonName).toHtmlEscaped(), count)
+                 : tr("%1: %2").arg(name, count);
+}
+
+bool ArrangementPicture::event(QEvent* event) {
+  if (event->type() != QEvent::ToolTip) return QAbstractButton::event(event);
+  const auto* help = static_cast<QHelpEvent*>(event);
+  const QString words = wordsAt(help->pos());
+  if (words.isEmpty()) return QAbstractButton::event(event);
+  QToolTip::showText(help->globalPos(), words, this);
+  return true;
 }
 
 }  // namespace tussock

@@ -2,8 +2,10 @@
 // A bed with its drifts as a small plan, north up, to compare arrangements by.
 #pragma once
 
+#include <optional>
 #include <QAbstractButton>
 #include <QPainterPath>
+#include <QTransform>
 #include <vector>
 
 #include "app/document/document.h"
@@ -18,8 +20,11 @@ class ArrangementPicture : public QAbstractButton {
                      QWidget* parent = nullptr);
 
   [[nodiscard]] QSize sizeHint() const override { return {132, 84}; }
+  // What stands at a place of the picture: the species, how many here and in all.
+  [[nodiscard]] QString wordsAt(QPointF at);
 
  protected:
+  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
@@ -27,7 +32,9 @@ class ArrangementPicture : public QAbstractButton {
   struct Shape {
     QPainterPath outline;
     QColor colour;
+    const KeptDrift* drift = nullptr;
   };
+  [[nodiscard]] QTransform onPicture(const Bed& bed) const;  // from metres to pixels
   void shapeDrifts();
   [[nodiscard]] Shape shapeOf(const KeptDrift& drift) const;
   void paintBed(QPainter& painter, const Bed& bed) const;

@@ -3,10 +3,13 @@
 // file.
 #include "app/panels/compare_desk.h"
 
+#include <QApplication>
 #include <QComboBox>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
+#include <QToolTip>
 
 #include "app/panels/arrangement_picture.h"
 #include "app/panels/bench_panel.h"
@@ -85,6 +88,32 @@ TEST_F(CompareDeskTest, ASideMayBeChosen) {
   EXPECT_EQ(left->currentText(), QStringLiteral("Five and three"));
   EXPECT_TRUE(facts("compare-facts-left").startsWith(QStringLiteral("8 plants")));
   EXPECT_TRUE(part<QLabel>("compare-same")->isVisible()) << "both are the same now";
+}
+
+// The tip under the pointer, in the middle of a drift of the picture on the left.
+TEST_F(CompareDeskTest, TellsTheSpeciesUnderThePointer) {
+  ArrangementPicture* ground = nullptr;
+  for (auto* picture : panel.findChildren<ArrangementPicture*>())
+    if (picture->isVisible() &&
+        (!ground || picture->mapTo(&panel, QPoint()).x() < ground->mapTo(&panel, QPoint()).x()))
+      ground = picture;
+  ASSERT_NE(ground, nullptr);
+  QStringList told;
+  for (int x = 0; x < ground->width(); x += 3)
+    for (int y = 0; y < ground->height(); y += 3) {
+      QToolTip::hideText();
+      QHelpEvent asked(QEvent::ToolTip, QPoint(x, y), ground->mapToGlobal(QPoint(x, y)));
+      QApplication::sendEvent(ground, &asked);
+      if (const QString words = ground->wordsAt(QPointF(x, y)); !words.isEmpty()) {
+        EXPECT_EQ(QToolTip::text(), words);
+        told << words;
+      }
+    }
+  told.removeDuplicates();
+  ASSERT_EQ(told.size(), 3) << told.join('|').toStdString();
+  const QString all = told.join(QLatin1Char('|'));
+  for (const char* words : {"coneflower: 5", "smooth aster: 3", "little bluestem: 7"})
+    EXPECT_TRUE(all.contains(QLatin1String(words))) << all.toStdString();
 }
 
 TEST_F(CompareDeskTest, BringsTheCardsBack) {
