@@ -191,6 +191,8 @@ TEST_F(FillCommand, PlantsOneSpeciesAnewAndLeavesTheOthers) {
   const std::string species = before.drifts.begin()->species;
   const Outcome outcome = fill({"--bed", "Walk", "--species", species, "--seed", "9"});
   ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  EXPECT_THAT(outcome.out, testing::StartsWith("Refill "));
+  EXPECT_THAT(outcome.out, HasSubstr(" in Walk: "));
   const Yard after = yard();
   for (const Drift& drift : before.drifts)
     if (drift.species != species) {
