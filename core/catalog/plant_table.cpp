@@ -19,11 +19,6 @@ constexpr std::array<std::string_view, 10> kNeeded{
     "botanical_name", "family",    "genus",      "layer_form", "height_min_cm",
     "height_max_cm",  "spread_cm", "spacing_cm", "sun",        "moisture"};
 
-bool isUtf16(std::string_view text) {
-  const bool byTurns = text.size() > 1 && (text[0] == '\0') != (text[1] == '\0');
-  return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") || byTurns;
-}
-
 // As it reads in Latin-1, which is what it most likely is in: so one sees which value it is.
 std::string fromLatin1(std::string_view text) {
   std::string utf8;
@@ -65,7 +60,6 @@ bool isNoText(std::string_view csv) {
 
 // The first one that is not blank, without its end, and its number from 1.
 std::pair<std::size_t, std::string_view> firstLine(std::string_view csv) {
-  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
   if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
   const std::size_t start = csv.find_first_not_of(" \t\r\n");
   if (start == std::string_view::npos) return {1, {}};

@@ -13,8 +13,9 @@ namespace {
 // libcsv with the line counted: it is fed line by line, and tells when a row has ended.
 class LineReader {
  public:
-  explicit LineReader(const RowTaker& take) : take_(take) {
+  LineReader(const RowTaker& take, char separator) : take_(take) {
     if (csv_init(&parser_, CSV_STRICT | CSV_STRICT_FINI) != 0) throw std::bad_alloc();
+    csv_set_delim(&parser_, static_cast<unsigned char>(separator));
   }
   ~LineReader() { csv_free(&parser_); }
   LineReader(const LineReader&) = delete;
@@ -59,8 +60,8 @@ class LineReader {
 
 // The line, counted from 0, with the wrong quotation mark; the number of lines when all is well.
 std::size_t readFrom(const std::vector<std::string_view>& lines, std::size_t first,
-                     const RowTaker& take) {
-  LineReader reader(take);
+                     const RowTaker& take, char separator) {
+  LineReader reader(take, separator);
   for (std::size_t i = first; i < lines.size(); ++i)
     if (!reader.feed(lines[i], i + 1)) return reader.rowLine() - 1;
   return reader.finish() ? lines.size() : reader.rowLine() - 1;
@@ -88,23 +89,23 @@ std::vector<std::string_view> linesOf(std::string_view text) {
   return lines;
 }
 
-std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take) {
-  constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+std::vector<std::size_t> forEachRow(std::string_view csv, const RowTaker& take, char separator) {
   if (csv.starts_with(kByteOrderMark)) csv.remove_prefix(kByteOrderMark.size());
   const auto lines = linesOf(csv);
   std::vector<std::size_t> badQuotes;
   std::size_t next = 0;
   while (next < lines.size()) {
-    const std::size_t stopped = readFrom(lines, next, take);
+    const std::size_t stopped = readFrom(lines, next, take, separator);
     if (stopped < lines.size()) badQuotes.push_back(stopped + 1);
     next = stopped + 1;
   }
   return badQuotes;
 }
 
-Table readTable(std::string_view csv) {
+Table readTable(std::string_view csv, char separator) {
   Table table;
-  table.badQuotes = forEachRow(csv, [&](TableRow row) { table.rows.push_back(std::move(row)); });
+  table.badQuotes = forEachRow(
+      csv, [&](TableRow row) { table.rows.push_back(std::move(row)); }, separator);
   return table;
 }
 
@@ -128,6 +129,11 @@ bool isUtf8(std::string_view text) {
     }
   }
   return true;
+}
+
+bool isUtf16(std::string_view text) {
+  const bool byTurns = text.size() > 1 && (text[0] == '\0') != (text[1] == '\0');
+  return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") || byTurns;
 }
 
 }  // namespace tussock
