@@ -15,6 +15,7 @@
 #include "core/planting/fill_propose.h"
 #include "core/planting/fill_quota.h"
 #include "core/planting/laid_flat.h"
+#include "core/planting/whole_shares.h"
 #include "core/units/measure_text.h"
 
 namespace tussock {
@@ -64,6 +65,8 @@ class ListMaker {
     return request_.fill.plants.empty() ? request_.bed.plantList : request_.fill.plants;
   }
   void note(std::string text) { list_.notes.push_back(std::move(text)); }
+  // Told after what was left out.
+  void noteLater(std::string text) { later_.push_back(std::move(text)); }
 
   // Names the set-back where there would be room without it.
   [[nodiscard]] std::string noRoom() const {
@@ -189,7 +192,12 @@ class ListMaker {
 
   FillList fromList(const std::vector<ListedSpecies>& wanted) {
     list_.plants = wanted;
-    takeKinds(withMatrix(withSharesOf(suitable(kindsFor(wanted)))));
+    std::vector<FillKind> kinds = kindsFor(wanted);
+    const std::size_t known = kinds.size();
+    kinds = suitable(std::move(kinds));
+    const bool all = kinds.size() == known;
+    takeKinds(withMatrix(withSharesOf(std::move(kinds), all)));
+    list_.notes.insert(list_.notes.end(), later_.begin(), later_.end());
     return std::move(list_);
   }
 
@@ -215,8 +223,9 @@ class ListMaker {
       twice.insert(request_.catalogue.nameApart(*known));
     }
     if (!twice.empty())
-      note(fmt::format("{} {} on the list more than once; the shares were added.",
-                       joined({twice.begin(), twice.end()}), twice.size() == 1 ? "is" : "are"));
+      noteLater(fmt::format("{} {} on the list more than once; the shares were added.",
+                            joined({twice.begin(), twice.end()}),
+                            twice.size() == 1 ? "is" : "are"));
     if (!unknown.empty())
       note(
           fmt::format("{} {} not in the catalogue and left out. Check the spelling of the "
@@ -272,13 +281,20 @@ class ListMaker {
                      wide.size() == 1 ? "it asks for" : "they ask for"));
   }
 
-  std::vector<FillKind> withSharesOf(std::vector<FillKind> kinds) {
-    double sum = 0.0;
-    for (const FillKind& kind : kinds) sum += kind.share;
-    if (sum <= 1.0 + 1e-9) return kinds;
-    note(fmt::format("The shares of the list come to {:.0f} %; they were taken in proportion.",
-                     100.0 * sum));
-    for (FillKind& kind : kinds) kind.share /= sum;
+  // `all`: none of the list was left out.
+  std::vector<FillKind> withSharesOf(std::vector<FillKind> kinds, bool all) {
+    std::vector<WrittenShare> written;
+    for (const FillKind& kind : kinds)
+      written.push_back({kind.share, !kind.matrix && kind.species->usualLayer() != Layer::Main});
+    const WholeShares whole = wholeShares(written);
+    for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i].share = whole.shares[i];
+    if (!whole.proportioned) return kinds;
+    const char* remedy = whole.sum > 1.0 ? " Give shares that come to 100 % to have them as given."
+                                         : " Give shares that come to 100 %, or leave a species "
+                                           "without one to take the rest.";
+    noteLater(fmt::format("The shares of {} come to {:.0f} %; they were taken in proportion.{}",
+                          all ? "the list" : "what suits the bed", 100.0 * whole.sum,
+                          all ? remedy : ""));
     return kinds;
   }
 
@@ -326,15 +342,19 @@ class ListMaker {
     }
     Chance chance(5U);
     std::vector<FillKind> chosen;
+    std::set<std::size_t> taken;
     for (const std::size_t i : chooseKinds(kinds, ground_.cells(), request, chance))
-      chosen.push_back(kinds[i]);
-    if (inGaps())
-      note("The gaps hold too few plants for all species of the list.");
-    else
-      note(fmt::format(
-          "{} of the list's {} species that suit the bed were planted: the bed is small "
-          "for more than groups of three. For larger drifts list about {}.",
-          chosen.size(), kinds.size(), speciesAdvised(plants)));
+      chosen.push_back(kinds[i]), taken.insert(i);
+    std::vector<std::string> out;
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+      if (!taken.contains(i)) out.push_back(request_.catalogue.nameApart(*kinds[i].species));
+    if (!inGaps())
+      note(
+          fmt::format("Of the list's {} species of the main layer that suit the bed {} {} left "
+                      "out, as it is too small for groups of three of each: {}. For larger drifts "
+                      "list about {}.",
+                      kinds.size(), out.size(), out.size() == 1 ? "is" : "are", joined(out),
+                      speciesAdvised(plants)));
     return chosen;
   }
   [[nodiscard]] std::size_t speciesAdvised(double plants) const {
@@ -349,7 +369,8 @@ class ListMaker {
         species <= speciesFor(plants, standing(), 1.0, request_.fill.limits))
       return;
     note(
-        fmt::format("The bed is small for {} species: with some {:.0f} plants of each they come in "
+        fmt::format("The bed is small for {} species of the main layer: with some {:.0f} plants of "
+                    "each they come in "
                     "small groups. For larger drifts list about {}.",
                     species, std::max(1.0, each), speciesAdvised(plants)));
   }
@@ -358,6 +379,7 @@ class ListMaker {
   FillGround ground_;
   bool tooNarrow_ = false;
   FillList list_;
+  std::vector<std::string> later_;
 };
 
 }  // namespace

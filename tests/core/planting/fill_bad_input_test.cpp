@@ -120,7 +120,7 @@ TEST(FillBadInput, AListOfEightySpeciesIsCutToWhatTheBedTakes) {
   const Filled bed = filledBed(kPlainBed, plants);
   EXPECT_GT(bed.result.planted, 20);
   EXPECT_EQ(bed.broken(), 0);
-  EXPECT_THAT(bed.result.notes, Contains(HasSubstr("that suit the bed were planted")));
+  EXPECT_THAT(bed.result.notes, Contains(HasSubstr("left out, as it is too small")));
 }
 
 TEST(FillBadInput, SharesBeyondTheWholeAreTakenInProportion) {
