@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "core/checks/wording.h"
+#include "core/planting/whole_shares.h"
 
 namespace tussock {
 
@@ -19,23 +20,21 @@ std::string AskedShare::text() const {
   return fmt::format("asked {}, planted {}", percent(asked), percent(planted));
 }
 
-AskedShares::AskedShares(const std::vector<ListedSpecies>& list, const Yard& planted, Id<Bed> bed,
+AskedShares::AskedShares(const std::vector<ListedSpecies>& list, const Yard& planted,
+                         const Catalogue& facts, Id<Bed> bed,
                          const std::function<bool(const Drift&)>& counts) {
-  double sum = 0.0;
   for (const ListedSpecies& listed : list) {
     const double share = std::isfinite(listed.share) ? std::max(0.0, listed.share) : 0.0;
     const auto same = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& entry) {
       return entry.species == listed.species;
     });
     if (same == entries_.end())
-      entries_.push_back({listed.species, share});
+      entries_.push_back({listed.species, share, 0.0, listed.matrix});
     else
-      same->asked += share;
-    sum += share;
+      same->asked += share, same->matrix = same->matrix || listed.matrix;
     any_ = any_ || share > 0.0;
   }
-  if (sum > 1.0)
-    for (Entry& entry : entries_) entry.asked /= sum;
+  takeWhole(facts);
   for (const Drift* drift : driftsIn(planted, bed)) {
     if (!counts(*drift)) continue;
     const auto at = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& entry) {
@@ -45,6 +44,17 @@ AskedShares::AskedShares(const std::vector<ListedSpecies>& list, const Yard& pla
     at->plants += static_cast<double>(drift->plants.size());
     plants_ += static_cast<double>(drift->plants.size());
   }
+}
+
+void AskedShares::takeWhole(const Catalogue& facts) {
+  std::vector<WrittenShare> written;
+  for (const Entry& entry : entries_) {
+    const Species* known = facts.find(entry.species);
+    const bool main = entry.matrix || known == nullptr || known->usualLayer() == Layer::Main;
+    written.push_back({entry.asked, !main});
+  }
+  const WholeShares whole = wholeShares(written);
+  for (std::size_t i = 0; i < entries_.size(); ++i) entries_[i].asked = whole.shares[i];
 }
 
 const AskedShares::Entry* AskedShares::find(const std::string& species) const {

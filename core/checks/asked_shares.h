@@ -23,11 +23,11 @@ struct AskedShare {
 
 class AskedShares {
  public:
-  // `counts` says which drifts of the bed were planted from the list. Shares above the whole are
-  // taken in proportion. Ground covers and bulbs without a share come on top of the others, and are
-  // not counted.
-  AskedShares(const std::vector<ListedSpecies>& list, const Yard& planted, Id<Bed> bed,
-              const std::function<bool(const Drift&)>& counts);
+  // `counts` says which drifts of the bed were planted from the list. Shares that do not come to
+  // the whole are taken as a fill takes them. Ground covers and bulbs without a share come on top
+  // of the others, and are not counted.
+  AskedShares(const std::vector<ListedSpecies>& list, const Yard& planted, const Catalogue& facts,
+              Id<Bed> bed, const std::function<bool(const Drift&)>& counts);
 
   // Of a species, or of several together; none where one of them has no share, or there are none.
   [[nodiscard]] std::optional<AskedShare> of(const std::set<std::string>& species) const;
@@ -45,7 +45,9 @@ class AskedShares {
     std::string species;
     double asked = 0.0;  // 0 where left open
     double plants = 0.0;
+    bool matrix = false;
   };
+  void takeWhole(const Catalogue& facts);
   [[nodiscard]] const Entry* find(const std::string& species) const;
 
   std::vector<Entry> entries_;  // each species once

@@ -110,8 +110,8 @@ TEST(CheckedFill, ComesNearSharesThatAreAskedForAndSaysWhatCame) {
   }
   EXPECT_NEAR(grass / all, 0.7, 0.1);
   const bool kept = std::abs(grass / all - 0.7) <= 0.03;
-  EXPECT_THAT(result.notes, Contains(HasSubstr(kept ? "the plant list asks for 70\u00a0%"
-                                                    : "asked 70\u00a0%, planted ")));
+  EXPECT_THAT(result.notes,
+              Contains(HasSubstr(kept ? "as the plant list asks" : "asked 70\u00a0%, planted ")));
 }
 
 TEST(CheckedFill, NamesWhatItProposesForTheGapsOfABedWithoutAList) {
