@@ -21,6 +21,7 @@
 #include "core/planting/fill_scatter.h"
 #include "core/planting/fill_tries.h"
 #include "core/planting/fill_under.h"
+#include "core/planting/fill_words.h"
 #include "core/planting/free_ground.h"
 #include "core/planting/laid_flat.h"
 #include "core/planting/refill.h"
@@ -317,8 +318,8 @@ class Filling {
     if (!missing_.empty()) result_.notes.push_back(noRoomFor(missing_, catalogue_));
     tellUnderneath();
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
-    const std::string name = bed_.name.empty() ? "Fill bed" : fmt::format("Fill {}", bed_.name);
-    result_.edit = plantKept(yard_, bed_.id, best_, instead, name, ids);
+    const std::string label = labelOf(request_, bed_, catalogue_);
+    result_.edit = plantKept(yard_, bed_.id, best_, instead, label, ids);
     result_.unchanged = result_.edit.empty();
     if (result_.unchanged)
       result_.notes.push_back(
@@ -349,8 +350,7 @@ class Filling {
             ? fmt::format("{} finds no room beside what stands in the bed. Take something out, or "
                           "fill the whole bed anew.",
                           request_.species)
-            : "No plant of the list finds room: each stands half its spacing from the edges. Widen "
-              "the bed, take something out, or list plants of small spacing.");
+            : noneFits(bed_, list_, yard_.settings.units));
   }
 
   const Yard& yard_;

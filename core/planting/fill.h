@@ -45,7 +45,7 @@ struct FillRequest {
 [[nodiscard]] Yard withoutTakenOut(const Yard& yard, const FillRequest& request);
 
 struct FillResult {
-  ChangeSet edit;                     // "Fill Border"; empty when nothing could be planted
+  ChangeSet edit;                     // empty when nothing could be planted
   bool unchanged = false;             // or when all that would be planted stands there already
   FillScore score;                    // of the bed as it is after the edit
   std::vector<std::string> notes;     // what could not be met and why, as sentences
