@@ -116,22 +116,28 @@ FillVerdict judgeOfSection(const Yard& yard, const Catalogue& facts, const SunMa
   return verdict;
 }
 
-// By the names that tell them apart, the first few of them; no more than each once.
-std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& catalogue) {
+void addName(std::vector<std::string>& names, const Species* known, const Catalogue& catalogue) {
+  if (known == nullptr) return;
+  std::string name = catalogue.nameApart(*known);
+  if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+}
+
+std::string firstOf(std::vector<std::string> names) {
   constexpr std::size_t kNamed = 6;
-  std::vector<std::string> names;
-  for (const Change& change : edit.changes) {
-    const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
-    const Species* known = drift != nullptr ? catalogue.find(drift->species) : nullptr;
-    if (known == nullptr) continue;
-    std::string name = catalogue.nameApart(*known);
-    if (std::find(names.begin(), names.end(), name) == names.end())
-      names.push_back(std::move(name));
+  if (names.size() > kNamed) {
+    const std::size_t others = names.size() - kNamed;
+    names.resize(kNamed);
+    names.push_back(fmt::format("{} more", others));
   }
-  if (names.size() <= kNamed) return names;
-  const std::size_t others = names.size() - kNamed;
-  names.resize(kNamed);
-  names.push_back(fmt::format("{} more", others));
+  return joined(names, "and");
+}
+
+// By the names that tell them apart; each once.
+std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& catalogue) {
+  std::vector<std::string> names;
+  for (const Change& change : edit.changes)
+    if (const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr)
+      addName(names, catalogue.find(drift->species), catalogue);
   return names;
 }
 
@@ -142,10 +148,59 @@ void tellProposed(FillResult& result, const Catalogue& catalogue) {
       result.notes.begin(),
       fmt::format("The bed has no plant list, so species for its gaps were proposed from the plant "
                   "facts{}. Give a list to choose them yourself.",
-                  names.empty() ? "" : ": " + joined(names, "and")));
+                  names.empty() ? "" : ": " + firstOf(names)));
+}
+
+// Where not all of the list is asked for at all costs: in gaps, and of a list of our own. What does
+// not suit the bed has been told.
+void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& request,
+                   const Catalogue& catalogue) {
+  const bool gaps = request.what == FillWhat::EmptyPart;
+  if (request.what == FillWhat::OneSpecies || (!gaps && !result.proposed)) return;
+  std::set<std::string_view> standing;
+  for (const Drift* drift : driftsIn(after, request.bed)) standing.insert(drift->species);
+  std::vector<std::string> names;
+  for (const ListedSpecies& listed : result.plants)
+    if (result.suiting.contains(listed.species) && !standing.contains(listed.species))
+      addName(names, catalogue.find(listed.species), catalogue);
+  if (names.empty()) return;
+  result.notes.push_back(
+      gaps ? fmt::format("{} species {} found no place in the gaps: {}.", names.size(),
+                         result.proposed ? "proposed" : "of the list that suit the bed",
+                         firstOf(names))
+           : fmt::format("Of the {} species proposed, {} found no place or gave way to others: {}.",
+                         result.plants.size(), names.size(), firstOf(names)));
+}
+
+// Bare ground and what was not planted come before what the checks find.
+void tellWhatCame(FillResult& result, const CheckInput& after, const FillRequest& request) {
+  if (std::string bare = bareGround(after.yard, after.facts, request, result); !bare.empty())
+    result.notes.insert(result.notes.begin(), std::move(bare));
+  tellUnplanted(result, after.yard, request, after.facts);
+  for (std::string& note : whatIsLeft(after, request, result))
+    result.notes.push_back(std::move(note));
 }
 
 }  // namespace
+
+std::string whyNoRefill(const Yard& yard, const Catalogue& catalogue, const FillRequest& request) {
+  const Bed* bed = yard.beds.find(request.bed);
+  if (bed == nullptr || request.what != FillWhat::OneSpecies) return {};
+  bool stands = false;
+  for (const Drift* drift : driftsIn(yard, bed->id)) {
+    if (takesOut(request, *drift)) return {};
+    stands = stands || drift->species == request.species;
+  }
+  const Wording words(yard, catalogue);
+  const std::string name = words.species(request.species), where = words.bedName(refTo(bed->id));
+  return stands
+             ? sentence(fmt::format("{} in {} is locked or stood there before, and stays. Unlock "
+                                    "what is to be planted anew.",
+                                    name, where))
+             : sentence(fmt::format("{} does not stand in {}, so there is none to plant anew. "
+                                    "Add it to the plant list and fill the bed, or its gaps.",
+                                    name, where));
+}
 
 FillLimits fillLimits(const Settings& settings) {
   const auto limit = [&](std::string_view id) { return thresholdFor(settings, id); };
@@ -172,17 +227,21 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
   request.judgeOfSection = [&](const Yard& section) {
     return judgeOfSection(section, catalogue, sun);
   };
+  if (std::string why = whyNoRefill(yard, catalogue, request); !why.empty()) {
+    FillResult none;
+    none.notes.push_back(std::move(why));
+    return none;
+  }
   auto result = fillBed(yard, catalogue, sun, request, ids, stop, progress);
   if (!result) return result;
+  if (!result->edit.empty() || result->unchanged) {
+    const Yard after = apply(yard, result->edit);
+    tellWhatCame(*result, {after, catalogue, sun}, request);
+  }
   if (result->proposed && !result->edit.empty() && request.what == FillWhat::EmptyPart &&
       !driftsIn(yard, request.bed).empty())
     tellProposed(*result, catalogue);
-  if (result->edit.empty() && !result->unchanged) return result;
-  const Yard after = apply(yard, result->edit);
-  if (std::string bare = bareGround(after, catalogue, request, *result); !bare.empty())
-    result->notes.push_back(std::move(bare));
-  for (std::string& note : whatIsLeft({after, catalogue, sun}, request, *result))
-    result->notes.push_back(std::move(note));
+  for (std::string& note : result->notes) note = sentence(std::move(note));
   return result;
 }
 

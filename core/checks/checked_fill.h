@@ -11,8 +11,13 @@ namespace tussock {
 // The yard's own limits, else the usual ones.
 [[nodiscard]] FillLimits fillLimits(const Settings& settings);
 
+// Why a species cannot be planted anew: none of it stands in the bed, or what does is to stay.
+// Empty where it can, and where more is asked for than one species.
+[[nodiscard]] std::string whyNoRefill(const Yard& yard, const Catalogue& catalogue,
+                                      const FillRequest& request);
+
 // As fillBed; limits and judge of the request are set here. The notes of the result also tell what
-// the checks still find of the bed, and why.
+// the checks still find of the bed, and why; what changes the bed most comes first.
 [[nodiscard]] std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalogue,
                                                     const SunMap* sun, FillRequest request,
                                                     IdSource& ids, const std::stop_token& stop = {},

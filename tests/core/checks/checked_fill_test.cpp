@@ -3,6 +3,7 @@
 #include "core/checks/checked_fill.h"
 
 #include <cmath>
+#include <set>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -198,6 +199,80 @@ TEST(CheckedFill, TellsThatNothingOnTheListFlowersThen) {
   EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr("Nothing flowers from 20 April to"),
                                            HasSubstr("nothing on the list does"))));
   EXPECT_THAT(result.notes, Not(Contains(HasSubstr("weeks"))));
+}
+
+// A carpet alone leaves most of the ground bare, however often it is listed.
+TEST(CheckedFill, BareGroundIsToldFirstAndNotesBeginWithACapital) {
+  Id<Bed> bed;
+  const Yard yard = meadow(bed);
+  const FillResult bare =
+      filled(yard, bed, {{"Antennaria plantaginifolia", 0.0}, {"Antennaria plantaginifolia", 0.0}});
+  ASSERT_FALSE(bare.notes.empty());
+  EXPECT_THAT(bare.notes.front(), HasSubstr("lies bare"));
+  EXPECT_THAT(bare.notes,
+              Contains(testing::StartsWith("Plantain-leaved pussytoes is on the list more")));
+}
+
+// Four tenths in all, and nothing open: the rest can only go to these two.
+TEST(CheckedFill, SharesUnderTheWholeAreTakenInProportionAndNotFoundWanting) {
+  Id<Bed> bed;
+  const Yard yard = meadow(bed);
+  const FillResult result =
+      filled(yard, bed, {{"Schizachyrium scoparium", 0.2}, {"Monarda fistulosa", 0.2}});
+  EXPECT_THAT(result.notes, Contains(HasSubstr("come to 40 %; they were taken in proportion")));
+  EXPECT_THAT(result.notes, Not(Contains(HasSubstr("asked 20"))));
+  const FillResult near =
+      filled(yard, bed, {{"Schizachyrium scoparium", 0.501}, {"Monarda fistulosa", 0.5}});
+  EXPECT_THAT(near.notes, Not(Contains(HasSubstr("in proportion"))));
+}
+
+TEST(CheckedFill, ASpeciesThatDoesNotStandInTheBedIsNotPlantedAnew) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))").viewing("S");
+  builder.drift("Monarda fistulosa", test::row(9, 0.6, {1.0, 2.0})).spaced(0.6);
+  Yard yard = builder.build();
+  FillRequest request;
+  request.bed = builder.lastBed();
+  request.what = FillWhat::OneSpecies;
+  request.species = "Zizia aurea";
+  EXPECT_THAT(whyNoRefill(yard, facts(), request),
+              AllOf(testing::StartsWith("Golden Alexanders does not stand in “Meadow”"),
+                    HasSubstr("Add it to the plant list")));
+  IdSource ids(largestId(yard) + 1);
+  const auto none = fillChecked(yard, facts(), nullptr, request, ids);
+  ASSERT_TRUE(none.has_value());
+  EXPECT_TRUE(none->edit.empty());
+  EXPECT_EQ(none->notes.size(), 1U);
+  request.species = "Monarda fistulosa";
+  EXPECT_EQ(whyNoRefill(yard, facts(), request), "");
+  Drift kept = *yard.drifts.find(builder.lastDrift());
+  kept.locked = true;
+  yard.drifts = yard.drifts.with(kept);
+  EXPECT_THAT(whyNoRefill(yard, facts(), request), HasSubstr("is locked"));
+}
+
+// What of a proposed list is not there afterwards is named, with how many they are.
+TEST(CheckedFill, NamesWhatOfAProposedListItDidNotPlant) {
+  std::size_t some = 0;
+  for (const unsigned seed : {0u, 1u, 3u, 4u}) {
+    const test::RandomBed random = test::randomBed(seed);
+    const FillResult result = filled(random.yard, random.bed);
+    std::set<std::string> planted;
+    for (const Drift& drift : apply(random.yard, result.edit).drifts)
+      if (drift.bed == random.bed) planted.insert(drift.species);
+    std::vector<std::string> missing;
+    for (const ListedSpecies& listed : result.plants)
+      if (!planted.contains(listed.species))
+        missing.push_back(facts().nameApart(*facts().find(listed.species)));
+    const std::string told = "species proposed, " + std::to_string(missing.size()) + " found";
+    if (missing.empty()) {
+      EXPECT_THAT(result.notes, Not(Contains(HasSubstr("species proposed"))));
+      continue;
+    }
+    ++some;
+    EXPECT_THAT(result.notes, Contains(AllOf(HasSubstr(told), HasSubstr(missing.front()))));
+  }
+  EXPECT_GT(some, 0U);
 }
 
 }  // namespace
