@@ -5,7 +5,10 @@
 #include <cmath>
 #include <map>
 
+#include <fmt/format.h>
+
 #include "core/catalog/bloom.h"
+#include "core/geometry/lattice.h"
 #include "core/planting/measures.h"
 
 namespace tussock {
@@ -37,6 +40,8 @@ double across(const Drift& drift) {
 
 struct FigureTally {
   double main = 0.0, ground = 0.0;  // plants
+  double apart = 0.0;               // metres, of all plants of the main layer together
+  double carpet = 0.0;              // square metres that plants of the ground layer take
   double small = 0.0, odd = 0.0;    // drifts
   std::vector<double> widths;       // metres, of drifts that show flowers
   std::map<std::string, double> flowering;
@@ -50,9 +55,11 @@ FigureTally tallyOf(const Yard& yard, const Catalogue& catalogue, Id<Bed> bed) {
     if (drift->plants.empty() || drift->layer == Layer::Bulbs) continue;
     if (drift->layer == Layer::Ground) {
       tally.ground += count;
+      tally.carpet += count * triangularGround(drift->spacing).squareMetres();
       continue;
     }
     tally.main += count;
+    tally.apart += count * drift->spacing.metres();
     if (drift->plants.size() <= kSmall + 1)
       tally.small += 1.0, tally.odd += drift->plants.size() % 2 == 1 ? 1.0 : 0.0;
     const Species* species = catalogue.find(drift->species);
@@ -79,6 +86,35 @@ PublishedFigure widthOf(double metres, UnitSystem units) {
   return {"Feet across a flowering drift", Length::metres(metres).feet(), 4.0, 4.0, kClump};
 }
 
+// Only where plants so far apart cannot come to the figure, or must pass it.
+std::string whyDensity(const PublishedFigure& figure, const FigureTally& tally, Area unit,
+                       UnitSystem units) {
+  const Length apart = Length::metres(tally.apart / tally.main);
+  const double full = unit / triangularGround(apart);
+  const bool explains =
+      (figure.below() && full < figure.low) || (figure.above() && full > figure.high);
+  return explains
+             ? fmt::format("its plants stand {} apart on average", formatPlantSize(apart, units))
+             : "";
+}
+
+std::string whyCarpet(const PublishedFigure& figure, const FigureTally& tally, double area) {
+  constexpr double kCovered = 0.9;
+  const double covered = tally.carpet / area;
+  return figure.below() && covered < kCovered
+             ? fmt::format("its plants cover {:.0f} % of the bed", 100.0 * covered)
+             : "";
+}
+
+std::string whyFew(const PublishedFigure& figure, const FigureTally& tally) {
+  double plants = 0.0;
+  for (const auto& [name, count] : tally.flowering) plants += count;
+  const auto species = static_cast<double>(tally.flowering.size());
+  return figure.below() && plants < figure.low * species
+             ? fmt::format("{:.0f} plants that flower are of {:.0f} species", plants, species)
+             : "";
+}
+
 }  // namespace
 
 std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue& catalogue,
@@ -90,14 +126,18 @@ std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue&
   const bool feet = units == UnitSystem::FeetInches;
   const Area unit = feet ? Area::squareYards(1.0) : Area::squareMetres(1.0);
   const FigureTally tally = tallyOf(yard, catalogue, id);
-  if (tally.main > 0.0)
+  if (tally.main > 0.0) {
     figures.push_back(
         densityOf(feet ? "Plants a square yard, main layer" : "Plants a square metre, main layer",
                   tally.main, *bed, unit, {{}, 0.0, 4.0, 9.0, kKingsbury}));
-  if (tally.ground > 0.0)
+    figures.back().reason = whyDensity(figures.back(), tally, unit, units);
+  }
+  if (tally.ground > 0.0) {
     figures.push_back(densityOf(
         feet ? "Plants a square yard, ground layer" : "Plants a square metre, ground layer",
         tally.ground, *bed, unit, {{}, 0.0, 15.0, 20.0, kCarpet}));
+    figures.back().reason = whyCarpet(figures.back(), tally, areaOf(bed->outline).squareMetres());
+  }
   if (tally.small > 0.0)
     figures.push_back(
         {"Share of odd drifts, of those up to 10", tally.odd / tally.small, 1.0, 1.0, kOdd});
@@ -106,6 +146,7 @@ std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue&
     std::vector<double> counts;
     for (const auto& [name, count] : tally.flowering) counts.push_back(count);
     figures.push_back({"Plants of a flowering species", medianOf(counts), 8.0, 8.0, kEight});
+    figures.back().reason = whyFew(figures.back(), tally);
   }
   return figures;
 }

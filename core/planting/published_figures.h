@@ -3,6 +3,7 @@
 // authors disagree, and none wrote of every bed.
 #pragma once
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -17,10 +18,11 @@ struct PublishedFigure {
   double low = 0.0;
   double high = 0.0;  // as low where only a least figure is given
   std::string_view source;
+  std::string reason = {};  // why it is outside that, where the bed itself says so
 
-  [[nodiscard]] bool within() const {
-    return measured >= low - 1e-9 && (high <= low || measured <= high + 1e-9);
-  }
+  [[nodiscard]] bool below() const { return measured < low - 1e-9; }
+  [[nodiscard]] bool above() const { return high > low && measured > high + 1e-9; }
+  [[nodiscard]] bool within() const { return !below() && !above(); }
 };
 
 // Of a bed with plants: density by layer in plants a square metre or square yard, share of small

@@ -53,6 +53,27 @@ TEST(PublishedFigures, AreInTheUnitsOfTheYard) {
   EXPECT_DOUBLE_EQ(width->low, 4.0);
 }
 
+// 12 plants 0.6 m apart would be 3.2 a square metre if they took all of it; nine flower.
+TEST(PublishedFigures, SayWhyTheyAreOutsideWhereTheBedItselfDoes) {
+  test::YardBuilder builder;
+  builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))")
+      .drift(test::kBergamot, test::row(5, 0.4, {0.2, 0.2}))
+      .spaced(0.6)
+      .drift(test::kConeflower, test::row(4, 0.4, {0.2, 0.6}))
+      .spaced(0.6);
+  const auto of = [&](const char* title) {
+    const Yard yard = builder.build();
+    return *find(publishedFigures(yard, test::tinyCatalogue(), builder.lastBed()), title);
+  };
+  EXPECT_TRUE(of("Plants a square metre, main").below());
+  EXPECT_EQ(of("Plants a square metre, main").reason, "its plants stand 60 cm apart on average");
+  EXPECT_EQ(of("Plants of a flowering species").reason, "9 plants that flower are of 2 species");
+  // 45 cm apart there would be 5.7: that they are fewer is not for that.
+  builder.drift(test::kBluestem, test::row(9, 0.2, {0.2, 1.4})).spaced(0.25);
+  EXPECT_FALSE(of("Plants a square metre, main").below());
+  EXPECT_EQ(of("Plants a square metre, main").reason, "");
+}
+
 TEST(PublishedFigures, OfAnEmptyBedThereAreNone) {
   test::YardBuilder builder;
   builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))");
