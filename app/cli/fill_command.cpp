@@ -94,9 +94,6 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(), {},
                             progressOn(console, bed));
-  if (result && request.what == FillWhat::OneSpecies)
-    result->edit.label = refillLabel(file.yard(), facts, request);
-  if (result) result->notes.insert(result->notes.begin(), list.notes.begin(), list.notes.end());
   if (!result || (result->edit.empty() && !result->unchanged)) {
     console.err << "Nothing was planted.\n";
     if (result) print(result->notes, console.err);
@@ -119,8 +116,8 @@ void addFill(CLI::App& app, Action& chosen) {
   command->add_option(
       "--plants", options->plants,
       "File with the species to plant, one a line, if wanted with a comma and its share "
-      "('Monarda fistulosa, 20 %'); what follows a # is a comment. Else the bed's "
-      "plant list, else one proposed for the bed");
+      "('Monarda fistulosa, 20 %'), or as a spreadsheet saves that; what follows a # is a comment. "
+      "Else the bed's plant list, else one proposed for the bed");
   command->add_option("--seed", options->seed, "Another number gives another arrangement")
       ->check(between(0, 1'000'000'000));
   command->add_option("--wildness", options->wildness, "From 0, formal, to 1, natural")

@@ -4,27 +4,24 @@
 #include <algorithm>
 #include <charconv>
 #include <optional>
-#include <sstream>
 #include <stdexcept>
 #include <utility>
 
 #include <fmt/format.h>
 
+#include "app/cli/plant_list_line.h"
 #include "core/catalog/resources.h"
+#include "core/catalog/table.h"
 
 namespace tussock {
 
 namespace {
 
-std::string trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t\r");
-  if (first == std::string_view::npos) return {};
-  return std::string(text.substr(first, text.find_last_not_of(" \t\r") - first + 1));
-}
-
 // "20 %" or "20": per cent. More than the whole is taken, as shares of lists are that come to more.
+// A comma can only stand there for a decimal point.
 std::optional<double> shareFrom(std::string text) {
   if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+  if (const auto comma = text.find(','); comma != std::string::npos) text[comma] = '.';
   double percent = 0.0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), percent);
   if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
@@ -62,30 +59,19 @@ std::string withComma(const std::string& name) {
   return {};
 }
 
-// Up to a # at the start or after a blank.
-std::string withoutComment(const std::string& line) {
-  for (auto mark = line.find('#'); mark != std::string::npos; mark = line.find('#', mark + 1))
-    if (mark == 0 || line[mark - 1] == ' ' || line[mark - 1] == '\t')
-      return trimmed(std::string_view(line).substr(0, mark));
-  return trimmed(line);
-}
-
 class Lines {
  public:
   Lines(const std::filesystem::path& path, const Catalogue& facts) : path_(path), facts_(facts) {}
 
-  void read(const std::string& line, std::size_t number) {
-    const auto comma = line.find(',');
-    const std::string name = trimmed(std::string_view(line).substr(0, comma));
-    const auto [species, trouble] = speciesNamed(name, facts_);
-    const ShareText after = comma == std::string::npos
-                                ? ShareText{}
-                                : shareTextFrom(trimmed(std::string_view(line).substr(comma + 1)));
-    if (species == nullptr) noteUnknown(number, name, trouble);
-    const bool nothing = comma != std::string::npos && !after.matrix && !after.share;
-    if (nothing || !after.wrong.empty()) fault(number, after.wrong, kNoShare);
+  void read(const std::string& text, std::size_t number) {
+    const auto line = lines_.read(text);
+    if (!line) return;
+    if (line->badQuotes) return fault(number, line->name, kNoQuotes);
+    const auto [species, trouble] = speciesNamed(line->name, facts_);
+    if (species == nullptr) noteUnknown(number, line->name, trouble);
+    const ShareText after = line->share ? shareTextFrom(*line->share) : ShareText{};
+    if (!after.wrong.empty()) fault(number, after.wrong, kNoShare);
     if (species == nullptr) return;
-    if (after.share > 1.0) noteOver(number, trimmed(std::string_view(line).substr(comma + 1)));
     list_.plants.push_back({species->botanicalName, after.share.value_or(0.0), after.matrix});
   }
   // Throws when any line is at fault.
@@ -101,6 +87,8 @@ class Lines {
   static constexpr const char* kNoShare =
       "which is no share. Give it in per cent, such as 20 %, after the word matrix for a plant "
       "between the drifts.";
+  static constexpr const char* kNoQuotes =
+      "where a quotation mark is not closed, or stands inside a name. Leave it out.";
 
   void noteUnknown(std::size_t line, const std::string& name, const std::string& trouble) {
     const std::string meant = withComma(name);
@@ -109,12 +97,6 @@ class Lines {
                         : fmt::format("which the plant facts do not know. Put a comma before the "
                                       "share: '{}'.",
                                       meant));
-  }
-  void noteOver(std::size_t line, const std::string& share) {
-    list_.notes.push_back(fmt::format(
-        "{}, line {}: '{}' is more than the whole; the shares of the list are taken in proportion. "
-        "Give shares that come to 100 % together for just what you write.",
-        path_.string(), line, share));
   }
   void fault(std::size_t line, const std::string& found, const std::string& what) {
     faults_.push_back(fmt::format("{}, line {}: '{}', {}", path_.string(), line, found, what));
@@ -132,6 +114,7 @@ class Lines {
 
   const std::filesystem::path& path_;
   const Catalogue& facts_;
+  PlantListLines lines_;
   PlantListFile list_;
   std::vector<std::string> faults_;
 };
@@ -155,12 +138,18 @@ SpeciesByName speciesNamed(std::string_view name, const Catalogue& facts) {
 }
 
 PlantListFile readPlantList(const std::filesystem::path& path, const Catalogue& facts) {
-  std::istringstream text(readFile(path));
+  const std::string whole = readFile(path);
+  if (isUtf16(whole))
+    throw std::runtime_error(path.string() +
+                             " is saved as UTF-16, which cannot be read. Save it as UTF-8.");
+  std::string_view text = whole;
+  if (text.starts_with(kByteOrderMark)) text.remove_prefix(kByteOrderMark.size());
   Lines lines(path, facts);
-  std::string line;
-  for (std::size_t number = 1; std::getline(text, line); ++number) {
-    line = withoutComment(line);
-    if (!line.empty()) lines.read(line, number);
+  std::size_t number = 0;
+  for (const std::string_view one : linesOf(text)) {
+    const std::string line = PlantListLines::withoutComment(one);
+    ++number;
+    if (!trimmed(line).empty()) lines.read(line, number);
   }
   return lines.finish();
 }

@@ -2,7 +2,8 @@
 // A plant list as text: a species a line, botanical or common name, and if wanted its share of the
 // plants after a comma, such as "Monarda fistulosa, 20 %", or the word matrix for a plant between
 // the drifts of the others: "Carex pensylvanica, matrix 40 %". What follows a # at the
-// start of a line or after a blank is a comment.
+// start of a line or after a blank is a comment. Also as a spreadsheet saves it: with semicolons or
+// tabs, quoted cells, a heading of names and shares, a byte order mark.
 #pragma once
 
 #include <filesystem>
@@ -17,7 +18,6 @@ namespace tussock {
 
 struct PlantListFile {
   std::vector<ListedSpecies> plants;  // a share above 1 stands as it was written
-  std::vector<std::string> notes;  // what is taken otherwise than written: file, line, what to do
 };
 // Throws std::runtime_error naming file, line and what was expected, for each line that is at
 // fault; from the eleventh on their number.

@@ -139,12 +139,12 @@ TEST_F(FillCommand, TakesWhatFollowsACrossHatchInAListForAComment) {
 }
 
 // As a list whose shares come to more than the whole: three quarters and one, none left out.
-TEST_F(FillCommand, TakesAShareAboveTheWholeInProportionAndSaysWhichLine) {
+TEST_F(FillCommand, TakesAShareAboveTheWholeInProportion) {
   write("list.txt", "# for the walk\nMonarda fistulosa, 150 %\nlittle bluestem, 50 %\n");
   const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
   ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
-  EXPECT_THAT(outcome.out, HasSubstr("list.txt, line 2: '150 %' is more than the whole"));
   EXPECT_THAT(outcome.out, HasSubstr("The shares of the list come to 200 %"));
+  EXPECT_THAT(outcome.out, Not(HasSubstr("150 %"))) << "once is enough";
   double bergamot = 0.0, all = 0.0;
   for (const Drift& drift : yard().drifts) {
     all += static_cast<double>(drift.plants.size());
