@@ -17,22 +17,29 @@ namespace tussock {
 
 namespace {
 
+struct ShareRead {
+  std::optional<double> share;
+  bool ambiguous = false;  // 0.3 may mean a part of the whole
+};
+
 // "20 %" or "20": per cent. More than the whole is taken, as shares of lists are that come to more.
 // A comma can only stand there for a decimal point.
-std::optional<double> shareFrom(std::string text) {
-  if (text.ends_with('%')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+ShareRead shareFrom(std::string text) {
+  const bool marked = text.ends_with('%');
+  if (marked) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
   if (const auto comma = text.find(','); comma != std::string::npos) text[comma] = '.';
   double percent = 0.0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), percent);
-  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+  if (error != std::errc() || end != text.data() + text.size()) return {};
   constexpr double kMost = 1e6;  // no slip of the hand any more
-  if (!(percent > 0.0 && percent <= kMost)) return std::nullopt;
-  return percent / 100.0;
+  if (!(percent > 0.0 && percent <= kMost)) return {};
+  return {percent / 100.0, !marked && percent <= 1.0};
 }
 
 struct ShareText {
   bool matrix = false;
   std::optional<double> share;
+  bool ambiguous = false;
   std::string wrong;  // what is no share
 };
 
@@ -45,7 +52,8 @@ ShareText shareTextFrom(std::string text) {
     text = trimmed(std::string_view(text).substr(kMatrix.size()));
     if (text.empty()) return read;
   }
-  read.share = shareFrom(text);
+  const ShareRead share = shareFrom(text);
+  read.share = share.share, read.ambiguous = share.ambiguous;
   if (!read.share) read.wrong = text;
   return read;
 }
@@ -71,6 +79,7 @@ class Lines {
     if (species == nullptr) noteUnknown(number, line->name, trouble);
     const ShareText after = line->share ? shareTextFrom(*line->share) : ShareText{};
     if (!after.wrong.empty()) fault(number, after.wrong, kNoShare);
+    if (after.ambiguous) fault(number, *line->share, whatToWrite(after));
     if (species == nullptr) return;
     list_.plants.push_back({species->botanicalName, after.share.value_or(0.0), after.matrix});
   }
@@ -89,6 +98,16 @@ class Lines {
       "between the drifts.";
   static constexpr const char* kNoQuotes =
       "where a quotation mark is not closed, or stands inside a name. Leave it out.";
+
+  // The share was read as per cent; as a part of the whole it is a hundred times as much.
+  static std::string whatToWrite(const ShareText& read) {
+    const char* matrix = read.matrix ? "matrix " : "";
+    const double percent = 100.0 * *read.share;
+    return fmt::format(
+        "which may be a part of the whole or per cent. Write '{0}{1:g} %' or "
+        "'{0}{2:g} %'.",
+        matrix, 100.0 * percent, percent);
+  }
 
   void noteUnknown(std::size_t line, const std::string& name, const std::string& trouble) {
     const std::string meant = withComma(name);

@@ -72,6 +72,17 @@ TEST_F(PlantListFiles, ADecimalCommaIsReadWhereItCanBeNothingElse) {
   EXPECT_DOUBLE_EQ(listOf("Monarda fistulosa,\"12,5 %\"\n").front().share, 0.125);
 }
 
+// 0.3 is what a spreadsheet has for 30 %; here bare numbers are per cent.
+TEST_F(PlantListFiles, ANumberThatMayMeanTwoSharesIsRefused) {
+  EXPECT_THAT(faultOf("Zizia aurea\nMonarda fistulosa, 0.3\n"),
+              AllOf(HasSubstr("line 2: '0.3'"), HasSubstr("Write '30 %' or '0.3 %'.")));
+  EXPECT_THAT(faultOf("Monarda fistulosa, 1\n"), HasSubstr("Write '100 %' or '1 %'."));
+  EXPECT_THAT(faultOf("Carex pensylvanica, matrix 0.4\n"),
+              HasSubstr("Write 'matrix 40 %' or 'matrix 0.4 %'."));
+  EXPECT_DOUBLE_EQ(listOf("Monarda fistulosa, 0.3 %\n").front().share, 0.003);
+  EXPECT_DOUBLE_EQ(listOf("Monarda fistulosa, 1.5\n").front().share, 0.015);
+}
+
 TEST_F(PlantListFiles, WhatIsNoListIsToldOfItsLine) {
   EXPECT_THAT(faultOf("Monarda \"fistulosa, 40 %\nZizia aurea\n"),
               AllOf(HasSubstr("line 1"), HasSubstr("quotation mark"), Not(HasSubstr("line 2"))));
