@@ -10,6 +10,7 @@
 #include "app/cli/plant_list_file.h"
 #include "core/catalog/edit_plants.h"
 #include "core/checks/checked_fill.h"
+#include "core/planting/planted_lines.h"
 #include "core/planting/published_figures.h"
 #include "core/planting/refill_label.h"
 #include "core/store/yard_file.h"
@@ -63,22 +64,56 @@ void printScore(const FillScore& score, std::ostream& out) {
 void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::ostream& out) {
   out << "\nBeside published figures\n";
   for (const PublishedFigure& figure : publishedFigures(yard, facts, bed))
-    out << fmt::format("{:<40}{:>6.1f}   {} ({})\n", figure.title, figure.measured,
+    out << fmt::format("{:<40}{:>6.1f} {:<5}  {} ({}){}{}\n", figure.title, figure.measured,
+                       figure.below()   ? "below"
+                       : figure.above() ? "above"
+                                        : "",
                        figure.high > figure.low
                            ? fmt::format("{:.3g} to {:.3g}", figure.low, figure.high)
                            : fmt::format("{:.3g} and more", figure.low),
-                       figure.source);
+                       figure.source, figure.reason.empty() ? "" : "; here ", figure.reason);
 }
 
 void print(const std::vector<std::string>& notes, std::ostream& out) {
   for (const std::string& note : notes) out << note << '\n';
 }
 
-void print(const FillResult& result, std::ostream& out) {
+std::string_view titleOf(Layer layer) {
+  switch (layer) {
+    case Layer::Main:
+      return "Main layer";
+    case Layer::Ground:
+      return "Ground layer";
+    case Layer::Bulbs:
+      return "Bulbs";
+  }
+  return {};
+}
+
+void printPlanted(const std::vector<PlantedLine>& lines, std::ostream& out) {
+  std::size_t common = 26, botanical = 26;  // as wide as the score below, or as the names are
+  for (const PlantedLine& line : lines) {
+    common = std::max(common, line.commonName.size());
+    botanical = std::max(botanical, line.botanicalName.size());
+  }
+  std::optional<Layer> layer;
+  for (const PlantedLine& line : lines) {
+    if (layer != line.layer)
+      out << fmt::format("{:<{}}  {:<{}}{:>8}{:>8}\n", titleOf(line.layer), common, "", botanical,
+                         "plants", "drifts");
+    layer = line.layer;
+    out << fmt::format("{:<{}}  {:<{}}{:>8}{:>8}\n", line.commonName, common, line.botanicalName,
+                       botanical, line.plants, line.drifts);
+  }
+}
+
+void print(const FillResult& result, const std::vector<PlantedLine>& planted, std::ostream& out) {
   out << result.edit.label << ": " << counted(static_cast<std::size_t>(result.planted), "plant")
       << " in " << counted(result.drifts, "drift") << " of " << result.species << " species"
       << (result.proposed ? ", proposed from the plant facts" : "") << '\n';
   print(result.notes, out);
+  out << '\n';
+  printPlanted(planted, out);
   out << '\n';
   printScore(result.score, out);
 }
@@ -91,6 +126,8 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   const PlantListFile list =
       options.plants.empty() ? PlantListFile{} : readPlantList(options.plants, facts);
   const FillRequest request = requestFrom(options, bed, list, facts);
+  if (const std::string why = whyNoRefill(file.yard(), facts, request); !why.empty())
+    throw UsageError(why + " Give the list with --plants; --only-empty keeps what stands there.");
   const auto sun = computeSunMap(file.yard(), seasonRequest(file.yard()));
   auto result = fillChecked(file.yard(), facts, sun ? &*sun : nullptr, request, file.ids(), {},
                             progressOn(console, bed));
@@ -101,7 +138,7 @@ ExitCode runFill(const FillOptions& options, Console& console) {
   }
   if (!result->unchanged)
     file.commit(carrying(plants.layers(file.yard()), result->edit, file.ids()));
-  print(*result, console.out);
+  print(*result, plantedLines(file.yard(), facts, request, *result), console.out);
   printPublished(file.yard(), facts, request.bed, console.out);
   return ExitCode::Done;
 }

@@ -2,6 +2,7 @@
 // Filling beds from the command line: what is in the file afterwards, and what is said.
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <sstream>
 
 #include <gmock/gmock.h>
@@ -230,6 +231,52 @@ TEST_F(FillCommand, WritesNothingWhenNothingSuits) {
   EXPECT_EQ(outcome.code, ExitCode::File);
   EXPECT_THAT(outcome.err, HasSubstr("Nothing was planted."));
   EXPECT_THAT(outcome.err, HasSubstr("Nothing on the list suits"));
+  EXPECT_EQ(edits(), 0u);
+}
+
+TEST_F(FillCommand, PrintsWhatItPlantedSpeciesBySpecies) {
+  write("list.txt", "Monarda fistulosa\nlittle bluestem\nAntennaria plantaginifolia\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  ASSERT_EQ(outcome.code, ExitCode::Done) << outcome.err;
+  std::map<std::string, std::pair<std::size_t, std::size_t>> planted;
+  for (const Drift& drift : yard().drifts) {
+    planted[drift.species].first += drift.plants.size();
+    ++planted[drift.species].second;
+  }
+  ASSERT_EQ(planted.size(), 3U);
+  std::istringstream lines(outcome.out);
+  std::size_t found = 0;
+  for (std::string line; std::getline(lines, line);)
+    for (const auto& [species, count] : planted)
+      if (line.find("  " + species + ' ') != std::string::npos) {
+        std::istringstream numbers(line.substr(line.find(species) + species.size()));
+        std::size_t plants = 0, drifts = 0;
+        numbers >> plants >> drifts;
+        EXPECT_EQ(plants, count.first) << line;
+        EXPECT_EQ(drifts, count.second) << line;
+        ++found;
+      }
+  EXPECT_EQ(found, 3U) << outcome.out;
+  EXPECT_LT(outcome.out.find("Main layer"), outcome.out.find("Ground layer"));
+  EXPECT_THAT(outcome.out, Not(HasSubstr("Bulbs")));
+}
+
+// A carpet of few plants is far under the published density, and it is said why.
+TEST_F(FillCommand, MarksPublishedFiguresThatAreNotMet) {
+  write("list.txt", "Monarda fistulosa\nlittle bluestem\nAntennaria plantaginifolia\n");
+  const Outcome outcome = fill({"--bed", "Walk", "--plants", path("list.txt")});
+  std::istringstream lines(outcome.out);
+  std::string line;
+  while (std::getline(lines, line) && !line.starts_with("Plants a square metre, ground")) continue;
+  EXPECT_THAT(line, HasSubstr(" below  15 to 20 ("));
+  EXPECT_THAT(line, HasSubstr("; here its plants cover "));
+}
+
+TEST_F(FillCommand, ASpeciesThatDoesNotStandThereIsWrongUsage) {
+  const Outcome outcome = fill({"--bed", "Walk", "--species", "Zizia aurea"});
+  EXPECT_EQ(outcome.code, ExitCode::Usage);
+  EXPECT_THAT(outcome.err, HasSubstr("Golden Alexanders does not stand in “Walk”"));
+  EXPECT_THAT(outcome.err, HasSubstr("--only-empty"));
   EXPECT_EQ(edits(), 0u);
 }
 
