@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 #include <utility>
 
@@ -14,7 +15,11 @@
 #include "core/checks/fill_outcome.h"
 #include "core/checks/heights_unseen.h"
 #include "core/checks/left_shares.h"
+#include "core/checks/suggestions.h"
 #include "core/checks/wording.h"
+#include "core/geometry/overlay.h"
+#include "core/planting/fill_kinds.h"
+#include "core/planting/ground.h"
 
 namespace tussock {
 
@@ -58,11 +63,28 @@ class Leftovers {
       others_[finding.check].push_back(finding);
   }
 
+  [[nodiscard]] std::optional<WeekRange> rangeOfFinding(const Finding& finding) const {
+    if (const auto third = fromWord<SeasonThird>(finding.about))
+      return rangeOf(*third, seasonWeeks(outcome_.input.yard.settings));
+    return parseWeeks(finding.about);
+  }
   [[nodiscard]] WeekSet weeksOfFinding(const Finding& finding) const {
-    const std::vector<int> season = seasonWeeks(outcome_.input.yard.settings);
-    if (const auto third = fromWord<SeasonThird>(finding.about)) return weeksOf(*third, season);
-    const auto gap = parseWeeks(finding.about);
-    return gap ? weeksOf(*gap) : WeekSet{0};
+    const auto range = rangeOfFinding(finding);
+    return range ? weeksOf(*range) : WeekSet{0};
+  }
+  // Whether something that is not there yet flowers then, suits the bed and is not too wide for it.
+  [[nodiscard]] bool moreCouldFlower(const Finding& finding) const {
+    constexpr std::size_t kAll = 1000;
+    const CheckInput& input = outcome_.input;
+    const auto range = rangeOfFinding(finding);
+    const Bed* bed = input.yard.beds.find(outcome_.request.bed);
+    if (bed == nullptr || !range) return false;
+    const auto kinds = kindsOf(speciesToFill(*range, bed, input.yard, input.facts, input.sun, kAll),
+                               input.yard.settings);
+    return std::any_of(kinds.begin(), kinds.end(), [&](const FillKind& kind) {
+      const Length back = setBackFor(*bed, Length::metres(kind.spacing));
+      return !inset(bed->outline, back - Length::millimetres(1)).empty();
+    });
   }
   [[nodiscard]] std::string daysOf(const Finding& finding) const {
     const auto gap = parseWeeks(finding.about);
@@ -91,7 +113,7 @@ class Leftovers {
   [[nodiscard]] std::string weeks(const Finding& gap) const {
     const std::vector<std::string> names = flowering(gap);
     return fmt::format("Nothing flowers from {}: ", daysOf(gap)) +
-           (names.empty() ? nothingFlowers()
+           (names.empty() ? nothingFlowers(gap)
                           : fmt::format("the list has {} for it, for which there was no fitting "
                                         "place.",
                                         named(names)));
@@ -104,13 +126,20 @@ class Leftovers {
         : finding.measured < 1.5 ? "Only one species flowers"
                                  : fmt::format("Only {:.0f} species flower", finding.measured),
         finding.about, words_.measure(finding.required, finding.unit));
-    if (names.empty()) return fact + nothingFlowers();
+    if (names.empty()) return fact + nothingFlowers(finding);
     if (static_cast<double>(names.size()) < finding.required)
-      return fact + fmt::format("the list has only {}. Add others that flower then.", named(names));
+      return fact +
+             fmt::format("the list has only {}{}", named(names),
+                         moreCouldFlower(finding)
+                             ? ". Add others that flower then."
+                             : ", and no other plant known here that flowers then suits the bed "
+                               "and fits it.");
     return fact +
            fmt::format("the list has {}, not all of which found a fitting place.", named(names));
   }
-  [[nodiscard]] std::string nothingFlowers() const {
+  [[nodiscard]] std::string nothingFlowers(const Finding& finding) const {
+    if (!moreCouldFlower(finding))
+      return "no plant known here that suits the bed and fits it does.";
     if (outcome_.result.proposed)
       return "nothing on the proposed list does. Give a list with some that do.";
     return fmt::format(

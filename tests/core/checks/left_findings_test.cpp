@@ -4,6 +4,7 @@
 
 #include <map>
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -238,6 +239,26 @@ TEST(LeftFindings, OfARefillOnlyWhatConcernsTheSpeciesIsTold) {
   EXPECT_THAT(others, Not(Contains(HasSubstr(most))));
   yard.request.species = mixedSpecies().front();
   EXPECT_THAT(yard.told(), Contains(AllOf(HasSubstr(most), HasSubstr("planted anew"))));
+}
+
+// Of the shipped plants only spring flowers are as small as 16 cm (spacing_cm, plants.csv).
+TEST(LeftFindings, WhereNothingElseFitsNothingIsAskedFor) {
+  for (const auto& [width, fits] : {std::pair{0.16, false}, std::pair{3.0, true}}) {
+    test::YardBuilder builder;
+    builder.bed("Strip", fmt::format("POLYGON ((0 0, 6 0, 6 {0}, 0 {0}, 0 0))", width));
+    OneKind yard(1);
+    yard.request.bed = builder.lastBed();
+    const Yard bare = builder.build();
+    builder.drift("Viola pedata", test::row(21, 0.16, {0.2, 0.08})).spaced(0.15);
+    yard.planted = builder.build();
+    yard.result.plants = {{"Viola pedata", 0.0}};
+    yard.result.edit = difference(bare, yard.planted, "Fill Strip");
+    const auto told =
+        whatIsLeft({yard.planted, shippedSpecies(), nullptr}, yard.request, yard.result);
+    EXPECT_THAT(told, Contains(AllOf(StartsWith("Nothing flowers from"), HasSubstr(" 18 October"),
+                                     HasSubstr(fits ? "Add some" : "no plant known here"))))
+        << width;
+  }
 }
 
 }  // namespace
