@@ -12,7 +12,6 @@
 #include "core/checks/checked_fill.h"
 #include "core/planting/planted_lines.h"
 #include "core/planting/published_figures.h"
-#include "core/planting/refill_label.h"
 #include "core/store/yard_file.h"
 
 namespace tussock {

@@ -9,7 +9,6 @@
 #include "core/checks/checked_fill.h"
 #include "core/planting/arrangements.h"
 #include "core/planting/planted_list.h"
-#include "core/planting/refill_label.h"
 
 namespace tussock {
 
@@ -178,11 +177,8 @@ void Filling::finish(const FillResult& result) {
   emit bestChanged({});
   if (result.edit.empty()) return;
   if (result.proposed) proposed_[request_.bed] = result.plants;
-  ChangeSet edit = result.edit;
-  if (request_.what == FillWhat::OneSpecies)
-    edit.label = refillLabel(document_.yard(), document_.facts(), request_);
   committing_ = true;
-  document_.commit(edit);
+  document_.commit(result.edit);
   committing_ = false;
 }
 
