@@ -78,6 +78,17 @@ std::vector<FillKind> kindsOf(const std::vector<const Species*>& species,
   return kinds;
 }
 
+std::vector<FillKind> withMatrixShares(std::vector<FillKind> kinds) {
+  constexpr double kShare = 0.4;
+  double free = 1.0, matrices = 0.0;
+  for (const FillKind& kind : kinds)
+    free -= kind.share, matrices += kind.matrix && kind.share <= 0.0 ? 1.0 : 0.0;
+  for (FillKind& kind : kinds)
+    if (kind.matrix && kind.share <= 0.0)
+      kind.share = std::max(0.05, std::min(kShare, 0.8 * free) / matrices);
+  return kinds;
+}
+
 bool likes(const FillKind& kind, Moisture moisture) {
   const auto& liked = kind.species->moisture;
   return liked.empty() || std::find(liked.begin(), liked.end(), moisture) != liked.end();

@@ -44,6 +44,10 @@ struct FillKind {
 [[nodiscard]] std::vector<FillKind> kindsOf(const std::vector<const Species*>& species,
                                             const Settings& settings);
 
+// Matrix plants without a share get what drifts leave them: two fifths, between the third and the
+// half or more that books on matrix planting ask for (our own judgement).
+[[nodiscard]] std::vector<FillKind> withMatrixShares(std::vector<FillKind> kinds);
+
 [[nodiscard]] bool likes(const FillKind& kind, Moisture moisture);
 // Hours of sun missing or too many; 0 where it suits.
 [[nodiscard]] double hoursOff(const FillKind& kind, double hours);

@@ -196,7 +196,7 @@ class ListMaker {
     const std::size_t known = kinds.size();
     kinds = suitable(std::move(kinds));
     const bool all = kinds.size() == known;
-    takeKinds(withMatrix(withSharesOf(std::move(kinds), all)));
+    takeKinds(withMatrixShares(withSharesOf(std::move(kinds), all)));
     list_.notes.insert(list_.notes.end(), later_.begin(), later_.end());
     return std::move(list_);
   }
@@ -261,8 +261,9 @@ class ListMaker {
     }
     if (good.empty() && !kinds.empty())
       note(
-          "Nothing on the list suits this bed's sun and moisture, so nothing was planted. Choose "
-          "plants that ask for what the bed has.");
+          "Nothing on the list suits this bed's sun and moisture. Choose plants that ask for what "
+          "the "
+          "bed has.");
     else if (!out.empty())
       note(fmt::format("{} {} left out: no part of the bed has the sun and moisture {}.",
                        joined(out), out.size() == 1 ? "is" : "are",
@@ -295,19 +296,6 @@ class ListMaker {
     noteLater(fmt::format("The shares of {} come to {:.0f} %; they were taken in proportion.{}",
                           all ? "the list" : "what suits the bed", 100.0 * whole.sum,
                           all ? remedy : ""));
-    return kinds;
-  }
-
-  // What the drifts leave, where the list does not say how much that is: two fifths, between the
-  // third and the half or more that books on matrix planting ask for (our own judgement).
-  static std::vector<FillKind> withMatrix(std::vector<FillKind> kinds) {
-    constexpr double kShare = 0.4;
-    double free = 1.0, matrices = 0.0;
-    for (const FillKind& kind : kinds)
-      free -= kind.share, matrices += kind.matrix && kind.share <= 0.0 ? 1.0 : 0.0;
-    for (FillKind& kind : kinds)
-      if (kind.matrix && kind.share <= 0.0)
-        kind.share = std::max(0.05, std::min(kShare, 0.8 * free) / matrices);
     return kinds;
   }
 

@@ -26,13 +26,16 @@ double plantsUnder(const FillList& list, Layer layer, double main) {
 }
 
 std::map<std::string, double> plantsOfEach(const std::vector<FillKind>& kinds, double plants) {
-  constexpr double kGroup = 3.0;
+  constexpr double kGroup = 3.0, kLeast = 1.0;
   const double asked = sharesOf(kinds);
   std::map<std::string, double> each;
-  for (const FillKind& kind : kinds)
-    each[kind.species->botanicalName] = asked <= 0.0 ? plants / static_cast<double>(kinds.size())
-                                        : kind.share > 0.0 ? plants * kind.share / asked
-                                                           : kGroup;
+  for (const FillKind& kind : kinds) {
+    double& own = each[kind.species->botanicalName];
+    if (asked <= 0.0)
+      own = std::max(kGroup, plants / static_cast<double>(kinds.size()));
+    else
+      own = kind.share > 0.0 ? std::max(kLeast, plants * kind.share / asked) : kGroup;
+  }
   return each;
 }
 

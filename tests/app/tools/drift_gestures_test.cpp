@@ -216,7 +216,8 @@ TEST_F(DriftGestures, WhileAPlantMovesItSaysWhatItWouldBreak) {
   EXPECT_TRUE(gesture.words()[0].contains(QStringLiteral("0.34 m")))
       << gesture.words()[0].toStdString();
   gesture.move({{-0.5, 0.8}, {}, {}});
-  EXPECT_EQ(gesture.words().size(), 1);
+  ASSERT_EQ(gesture.words().size(), 2) << "outside the bed, and apart from its drift";
+  EXPECT_EQ(gesture.words()[1], QStringLiteral("In pieces"));
 }
 
 // At 200 pixels a metre plants 0.4 m apart lie 80 pixels apart: between them no centre is near.

@@ -177,8 +177,10 @@ TEST_F(ChangingDrift, ShowsWhatMarkedPlantsBreakWithTheirOwnDriftToo) {
   drag({2.2, 2.3}, {3.0, 2.7}, Qt::AltModifier | Qt::ShiftModifier);
   const int before = alertPixels();
   press({2.4, 2.5}, Qt::AltModifier);
-  moveTo({2.4, 2.0}, Qt::AltModifier);
-  EXPECT_EQ(alertPixels(), before) << "free ground";
+  moveTo({2.4, 2.3}, Qt::AltModifier);
+  EXPECT_EQ(alertPixels(), before) << "free ground beside their drift";
+  moveTo({2.4, 1.8}, Qt::AltModifier);
+  EXPECT_GT(alertPixels(), before + 20) << "free ground, but apart from their drift";
   moveTo({2.4, 2.9}, Qt::AltModifier);
   EXPECT_GT(alertPixels(), before + 20) << "among the others";
   moveTo({2.1, 2.5}, Qt::AltModifier);

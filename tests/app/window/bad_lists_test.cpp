@@ -73,7 +73,7 @@ TEST_F(BadLists, SharesOverTheWholeAreSaidAndTakenInProportion) {
 TEST_F(BadLists, NothingThatSuitsPlantsNothingAndSaysSo) {
   startBed({{"Tiarella cordifolia", 0.0}});
   fillWith("fill-bed");
-  EXPECT_TRUE(notes().startsWith(QStringLiteral("Nothing on the list suits")))
+  EXPECT_TRUE(notes().startsWith(QStringLiteral("Nothing was planted. Nothing on the list suits")))
       << notes().toStdString();
   EXPECT_TRUE(comesIntoSight(part<QLabel>("fill-notes")));
   EXPECT_EQ(inFile().drifts.size(), 0u);
