@@ -257,9 +257,7 @@ class Filling {
                      triangularGround(Length::metres(meanSpacing(kinds))).squareMetres(), chance);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
     std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
-    if (before_.empty())
-      some = scattered(std::move(some), {plants, list_.proposed, ofEach(kinds, asked)}, ground,
-                       chance);
+    if (before_.empty()) some = scattered(std::move(some), ofEach(kinds, asked), ground, chance);
     for (KeptDrift& drift : some) best_.push_back(std::move(drift));
   }
   // Plants of a layer that are kept.

@@ -19,8 +19,6 @@ double awayFromViewers(const KeptDrift& drift, const FillGround& ground) {
   return sum / static_cast<double>(std::max<std::size_t>(1, drift.places.size()));
 }
 
-constexpr double kLeastGroup = 3.0;  // plants
-
 // As many of its places as are wanted, to the nearest odd count: those round its middle.
 std::vector<Point> partOf(const KeptDrift& drift, double wanted) {
   const int count = std::max(1, 2 * static_cast<int>(std::floor(wanted / 2.0)) + 1);
@@ -82,8 +80,9 @@ void keepSomeGround(FillGround& ground, double plants, double each, Chance& chan
   ground.keepOnly(keep);
 }
 
-std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, ScatterRequest request,
-                                 const FillGround& ground, Chance& chance) {
+std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts,
+                                 std::map<std::string, double> plants, const FillGround& ground,
+                                 Chance& chance) {
   std::vector<std::pair<double, KeptDrift>> order;
   for (KeptDrift& drift : drifts) {
     const double away = 0.5 + awayFromViewers(drift, ground);
@@ -92,11 +91,8 @@ std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts, ScatterRequest r
   std::stable_sort(order.begin(), order.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<KeptDrift> some;
-  if (request.proposed) request.ofSpecies.clear();
   for (auto& [unused, drift] : order) {
-    const auto own = request.ofSpecies.find(drift.species);
-    double& left = own != request.ofSpecies.end() ? own->second : request.plants;
-    if (request.proposed && some.empty()) left = std::max(left, kLeastGroup);
+    double& left = plants[drift.species];
     if (left < 0.5) continue;
     drift.places = partOf(drift, left);
     left -= static_cast<double>(drift.places.size());

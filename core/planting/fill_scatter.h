@@ -17,17 +17,12 @@ namespace tussock {
 // so many plants of `each` square metres. Small grounds are left whole.
 void keepSomeGround(FillGround& ground, double plants, double each, Chance& chance);
 
-struct ScatterRequest {
-  double plants = 0.0;    // to be left, about
-  bool proposed = false;  // nobody asked for each of the species
-  // Of them so many of each species that was asked for, less what stands there already.
-  std::map<std::string, double> ofSpecies{};
-};
 // Some of the drifts, nearer the people who look rather than farther: bare soil shows there, and
 // what is low is seen. The last of a species is made smaller, to an odd count, where it is too
-// large; of each that was asked for there is one plant at least.
+// large; of each of which half a plant or more is wanted there is one at least.
+// `plants`: about so many of each species.
 [[nodiscard]] std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts,
-                                               ScatterRequest request, const FillGround& ground,
-                                               Chance& chance);
+                                               std::map<std::string, double> plants,
+                                               const FillGround& ground, Chance& chance);
 
 }  // namespace tussock
