@@ -23,19 +23,19 @@ class Improvement {
       : task_(task), mine_(mine), planted_(planted), watch_(watch) {}
 
   PlantingWorth run() {
-    if (mine_.size() <= kManyDrifts || !task_.judgeOfSection) return whole(triesOf(planted_), 0.0);
+    if (mine_.size() <= kManyDrifts || !task_.judgeOfSection) return whole(triesOfAll(), 0.0);
     (void)whole(1, 0.0);  // only as many species as can be changed at once
     const double sections = inSections();
-    return whole(triesOf(planted_), sections);
+    return whole(triesOfAll(), sections);
   }
 
  private:
   static constexpr double kSectionsShare = 0.7;  // of the work
 
-  // Each try looks at all that the yard holds.
-  [[nodiscard]] static int triesOf(const Yard& yard) {
+  // Each try looks at the whole bed.
+  [[nodiscard]] int triesOfAll() const {
     std::size_t plants = 1;
-    for (const Drift& drift : yard.drifts) plants += drift.plants.size();
+    for (const Id<Drift> id : mine_) plants += planted_.drifts.find(id)->plants.size();
     return static_cast<int>(std::clamp<std::size_t>(1'600'000 / plants, 60, 800));
   }
 
