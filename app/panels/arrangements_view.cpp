@@ -2,7 +2,6 @@
 #include "app/panels/arrangements_view.h"
 
 #include <algorithm>
-
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
@@ -40,6 +39,19 @@ ArrangementsView::ArrangementsView(Document& document, Filling& filling, Id<Bed>
   setObjectName(QStringLiteral("arrangements"));
   column_->setContentsMargins(0, 0, 0, 0);
   refresh();
+}
+
+void plantArrangement(Document& document, Id<Arrangement> id) {
+  const ChosenArrangement chosen = chooseArrangement(document.yard(), id, document.ids());
+  if (!chosen.edit.empty() && !document.commit(chosen.edit)) return;
+  if (chosen.leftOut == 0) return;
+  emit document.remark(
+      chosen.leftOut == 1
+          ? ArrangementsView::tr(
+                "1 plant of the arrangement was left out: locked or existing plants stand there.")
+          : ArrangementsView::tr("%1 plants of the arrangement were left out: locked or existing "
+                                 "plants stand there.")
+                .arg(chosen.leftOut));
 }
 
 // The first that none of the bed's has.
@@ -126,9 +138,7 @@ void ArrangementsView::addCard(QLayout* flow, const Arrangement& arrangement) {
   QWidget* card = cardIn(content_);
   card->setEnabled(!document_.isReadOnly());
   const Id<Arrangement> id = arrangement.id;
-  const auto choose = [this, id] {
-    document_.commit(chooseArrangement(document_.yard(), id, document_.ids()));
-  };
+  const auto choose = [this, id] { plantArrangement(document_, id); };
   auto* picture = new ArrangementPicture(document_, bed_, arrangement.drifts, card);
   picture->setObjectName(QStringLiteral("arrangement-picture"));
   connect(picture, &QAbstractButton::clicked, this, choose);

@@ -46,4 +46,7 @@ class ArrangementsView : public QWidget {
   std::vector<Card> cards_;
 };
 
+// Plants a kept arrangement, and says what of it found no room.
+void plantArrangement(Document& document, Id<Arrangement> arrangement);
+
 }  // namespace tussock

@@ -11,6 +11,7 @@
 
 #include "app/look/theme.h"
 #include "app/panels/arrangement_picture.h"
+#include "app/panels/arrangements_view.h"
 #include "app/panels/desk_body.h"
 #include "app/panels/field_text.h"
 #include "app/panels/score_pair_view.h"
@@ -221,8 +222,7 @@ Yard CompareDesk::yardWith(const Side& side) const {
 }
 
 void CompareDesk::plant(const Side& side) {
-  if (side.shown)
-    document_.commit(chooseArrangement(document_.yard(), *side.shown, document_.ids()));
+  if (side.shown) plantArrangement(document_, *side.shown);
 }
 
 }  // namespace tussock

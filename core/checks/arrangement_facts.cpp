@@ -45,13 +45,12 @@ ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> id) {
 
 Yard withArrangement(const Yard& yard, Id<Arrangement> arrangement) {
   IdSource ids(largestId(yard) + 1);
-  return apply(yard, chooseArrangement(yard, arrangement, ids));
+  return apply(yard, chooseArrangement(yard, arrangement, ids).edit);
 }
 
 bool isPlantedAs(const Yard& yard, Id<Arrangement> arrangement) {
-  IdSource ids(largestId(yard) + 1);
   return yard.arrangements.find(arrangement) != nullptr &&
-         chooseArrangement(yard, arrangement, ids).empty();
+         withArrangement(yard, arrangement).drifts == yard.drifts;
 }
 
 std::vector<TermPair> differingTerms(const FillScore& first, const FillScore& second) {

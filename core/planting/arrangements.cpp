@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/catalog/plan_codes.h"
+#include "core/planting/room_beside.h"
 
 namespace tussock {
 
@@ -33,6 +34,21 @@ KeptDrift keptFrom(const Drift& drift) {
           drift.pattern, drift.axis,  drift.stretch, positionsOf(drift)};
 }
 
+namespace {
+
+std::vector<const Drift*> stayingIn(const Yard& yard, Id<Bed> bed) {
+  std::vector<const Drift*> staying = driftsIn(yard, bed);
+  std::erase_if(staying, [](const Drift* drift) { return isFree(*drift); });
+  return staying;
+}
+
+bool standsAs(const std::vector<const Drift*>& staying, const KeptDrift& kept) {
+  return std::any_of(staying.begin(), staying.end(),
+                     [&](const Drift* drift) { return keptFrom(*drift) == kept; });
+}
+
+}  // namespace
+
 ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
                           double wildness, IdSource& ids) {
   if (yard.beds.find(bed) == nullptr) return {};
@@ -43,7 +59,7 @@ ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int s
   arrangement.seed = seed;
   arrangement.wildness = wildness;
   for (const Drift* drift : driftsIn(yard, bed))
-    if (isFree(*drift)) arrangement.drifts.push_back(keptFrom(*drift));
+    if (!drift->existing()) arrangement.drifts.push_back(keptFrom(*drift));
   std::string label = fmt::format("Keep arrangement {}", arrangement.name);
   Draft draft(yard);
   draft.put(std::move(arrangement));
@@ -56,12 +72,11 @@ ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>&
   std::vector<KeptDrift> fresh = drifts;
   Draft draft(yard);
   for (const Drift* drift : driftsIn(yard, bed)) {
-    if (!isFree(*drift) || !instead(*drift)) continue;
     // What stands just so already stays, and its plants keep their ids.
     const auto same = std::find(fresh.begin(), fresh.end(), keptFrom(*drift));
     if (same != fresh.end()) {
       fresh.erase(same);
-    } else {
+    } else if (isFree(*drift) && instead(*drift)) {
       draft.remove(drift->id);
     }
   }
@@ -72,12 +87,28 @@ ChangeSet plantKept(const Yard& yard, Id<Bed> bed, const std::vector<KeptDrift>&
   return draft.finish(std::move(label));
 }
 
-ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> id, IdSource& ids) {
+ChosenArrangement chooseArrangement(const Yard& yard, Id<Arrangement> id, IdSource& ids) {
   const Arrangement* arrangement = yard.arrangements.find(id);
-  if (arrangement == nullptr) return {};
+  if (arrangement == nullptr || yard.beds.find(arrangement->bed) == nullptr) return {};
+  ChosenArrangement chosen;
+  std::vector<KeptDrift> drifts;
+  const std::vector<const Drift*> staying = stayingIn(yard, arrangement->bed);
+  for (KeptDrift kept : arrangement->drifts) {
+    if (!standsAs(staying, kept)) {
+      const std::size_t before = kept.places.size();
+      kept.places = roomBeside(yard.settings, kept, staying);
+      chosen.leftOut += static_cast<int>(before - kept.places.size());
+    }
+    if (!kept.places.empty()) drifts.push_back(std::move(kept));
+  }
   const auto all = [](const Drift&) { return true; };
-  return plantKept(yard, arrangement->bed, arrangement->drifts, all,
-                   fmt::format("Choose arrangement {}", arrangement->name), ids);
+  const std::string label = fmt::format("Choose arrangement {}", arrangement->name);
+  Yard after = apply(yard, plantKept(yard, arrangement->bed, drifts, all, label, ids));
+  Bed bed = *after.beds.find(arrangement->bed);
+  bed.wildness = arrangement->wildness;
+  after.beds = after.beds.with(bed);
+  chosen.edit = difference(yard, after, label);
+  return chosen;
 }
 
 ChangeSet removeArrangement(const Yard& yard, Id<Arrangement> id) {

@@ -10,19 +10,24 @@
 
 namespace tussock {
 
-// Keeps the free drifts of the bed, as they stand, under the name.
+// Keeps the drifts of the bed, as they stand, under the name; locked ones too, so that they are
+// there when they are no longer locked, but not what stood there before.
 [[nodiscard]] ChangeSet keepArrangement(const Yard& yard, Id<Bed> bed, std::string name, int seed,
                                         double wildness, IdSource& ids);
 // Plants the drifts in the bed instead of those that `instead` says. What is locked or existing
-// stays. Empty when there is no such bed.
+// stays, and is not planted once more. Empty when there is no such bed.
 using Instead = std::function<bool(const Drift&)>;
 [[nodiscard]] ChangeSet plantKept(const Yard& yard, Id<Bed> bed,
                                   const std::vector<KeptDrift>& drifts, const Instead& instead,
                                   std::string label, IdSource& ids);
-// Plants the kept arrangement in place of the free drifts of its bed. What is locked or existing
-// stays. Empty when there is no such arrangement or bed.
-[[nodiscard]] ChangeSet chooseArrangement(const Yard& yard, Id<Arrangement> arrangement,
-                                          IdSource& ids);
+struct ChosenArrangement {
+  ChangeSet edit;   // empty when there is no such arrangement or bed, or it stands there already
+  int leftOut = 0;  // plants that find no room beside what stays
+};
+// Plants the kept arrangement in place of the free drifts of its bed, which takes its wildness too.
+// What is locked or existing stays; plants that would stand too near it are left out.
+[[nodiscard]] ChosenArrangement chooseArrangement(const Yard& yard, Id<Arrangement> arrangement,
+                                                  IdSource& ids);
 [[nodiscard]] ChangeSet removeArrangement(const Yard& yard, Id<Arrangement> arrangement);
 [[nodiscard]] ChangeSet renameArrangement(const Yard& yard, Id<Arrangement> arrangement,
                                           std::string name);

@@ -141,6 +141,15 @@ double sizeBetweenProne(const DriftsRequest& request, double usual) {
   return std::min(usual, std::max(others * kMostProne / (prone * (1.0 - kMostProne)), 0.4 * usual));
 }
 
+// Parted or not, drifts of a formal bed are no smaller than halfway to natural.
+double driftSizeFor(const DriftsRequest& request) {
+  const auto sizeAt = [&](double wildness) {
+    return sizeBetweenProne(request, usualDriftSize(request.quota.total, wildness));
+  };
+  return request.wildness < 0.5 ? std::max(sizeAt(request.wildness), sizeAt(0.5))
+                                : sizeAt(request.wildness);
+}
+
 // The most of all plants that a list can come to when none of its species, genera and families is
 // over its limit.
 double reachable(const std::vector<FillKind>& kinds, const FillLimits& limits) {
@@ -198,8 +207,7 @@ std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance
   std::vector<PlannedDrift> drifts;
   if (request.quota.total <= 0.0) return drifts;
   const double meanSpacing = std::sqrt(request.area / request.quota.total * 2.0 / std::sqrt(3.0));
-  const double usual =
-      sizeBetweenProne(request, usualDriftSize(request.quota.total, request.wildness));
+  const double usual = driftSizeFor(request);
   // In a bed large enough each species is planted, however little of it is asked for.
   const double least = request.kinds.size() <= mostSpeciesIn(request.quota.total) ? 1.0 : 0.0;
   for (std::size_t i = 0; i < request.kinds.size(); ++i) {
@@ -251,8 +259,10 @@ std::size_t speciesFor(double plantsInBed, double standing, double wildness,
                        const FillLimits& limits) {
   const double grown = std::pow(std::max(plantsInBed, 1.0), 0.36) * std::exp2(1.4 * wildness - 0.4);
   double count = std::clamp(1.35 * grown, 1.0, 60.0);
+  constexpr double kMoreNatural = 1.4;  // times the fewest, at the natural end
   if (plantsInBed + standing >= limits.shareMinPlants)
-    count = std::max(count, fewestSpecies(plantsInBed, standing, limits));
+    count = std::max(count, fewestSpecies(plantsInBed, standing, limits) *
+                                (1.0 + (kMoreNatural - 1.0) * wildness));
   return static_cast<std::size_t>(std::lround(std::min(count, std::max(1.0, plantsInBed / 2.0))));
 }
 
