@@ -39,7 +39,9 @@ std::string remedy(const FillRequest& request, const FillResult& result) {
   if (result.cutShort) return "Allow more time, or fill the gaps after it.";
   if (request.what == FillWhat::EmptyPart)
     return "List plants of smaller spacing, or set some out by hand.";
-  return "Fill the gaps, or list plants of smaller spacing.";
+  return request.plants.empty()
+             ? "Fill the gaps, or list plants of smaller spacing."
+             : "Fill the gaps with the same list, or list plants of smaller spacing.";
 }
 
 }  // namespace
@@ -55,10 +57,9 @@ std::string bareGround(const Yard& planted, const Catalogue& catalogue, const Fi
                ? std::string(
                      "Nothing of the main layer was planted: the ground lies bare but for "
                      "ground covers and bulbs. List plants that suit the bed.")
-               : "The list names no plants of the main layer, and ground covers and bulbs alone "
-                 "are "
-                 "set out thinly: most of the ground lies bare. Add plants of the main layer, or "
-                 "list a ground cover as matrix.";
+               : "The list names no plants of the main layer, and ground covers and bulbs beside "
+                 "nothing else are set out thinly: most of the ground lies bare. Add plants of the "
+                 "main layer, or list a ground cover as matrix.";
   const double spacing =
       std::sqrt(main.taken.squareMetres() / main.plants * 2.0 / std::numbers::sqrt3);
   const Area ground = surfaceOf(planted, *bed);

@@ -14,7 +14,7 @@ namespace tussock {
 namespace {
 
 // Costs of one breach, against each other; found by filling beds and looking at them.
-constexpr double kHeight = 5.0, kHidden = 7.0, kEdge = 2.5, kSun = 9.0, kMoisture = 5.0;
+constexpr double kHeight = 5.0, kHidden = 14.0, kEdge = 2.5, kSun = 9.0, kMoisture = 5.0;
 constexpr double kApart = 9.0, kMass = 24.0, kRepetition = 2.5, kSpreaders = 1.2, kSupport = 0.8;
 constexpr double kColour = 1.0, kBloom = 0.12, kThirst = 0.7, kRoom = 10.0;
 

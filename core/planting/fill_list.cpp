@@ -314,6 +314,8 @@ class ListMaker {
           list_.bulbs.push_back(kind);
           break;
       }
+    if (main.empty() && !list_.proposed && request_.fill.what == FillWhat::WholeBed)
+      std::swap(main, list_.ground);  // a lawn of sedges is asked for
     // A list of our own is as long as the bed takes.
     list_.main = list_.proposed ? std::move(main) : asManyAsTheBedHolds(std::move(main));
   }

@@ -201,16 +201,15 @@ TEST(CheckedFill, TellsThatNothingOnTheListFlowersThen) {
   EXPECT_THAT(result.notes, Not(Contains(HasSubstr("weeks"))));
 }
 
-// A carpet alone leaves most of the ground bare, however often it is listed.
+// Bulbs alone leave most of the ground bare, however often they are listed.
 TEST(CheckedFill, BareGroundIsToldFirstAndNotesBeginWithACapital) {
   Id<Bed> bed;
   const Yard yard = meadow(bed);
   const FillResult bare =
-      filled(yard, bed, {{"Antennaria plantaginifolia", 0.0}, {"Antennaria plantaginifolia", 0.0}});
+      filled(yard, bed, {{"Dodecatheon meadia", 0.0}, {"Dodecatheon meadia", 0.0}});
   ASSERT_FALSE(bare.notes.empty());
   EXPECT_THAT(bare.notes.front(), HasSubstr("lies bare"));
-  EXPECT_THAT(bare.notes,
-              Contains(testing::StartsWith("Plantain-leaved pussytoes is on the list more")));
+  EXPECT_THAT(bare.notes, Contains(testing::StartsWith("Shooting star is on the list more")));
 }
 
 // Four tenths in all, and nothing open: the rest can only go to these two.

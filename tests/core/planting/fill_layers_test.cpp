@@ -78,6 +78,21 @@ TEST(FillLayers, ASmallShareOfAGroundCoverStaysSmall) {
   }
 }
 
+// A lawn of one sedge, with or without a share.
+TEST(FillLayers, GroundCoversAloneAreTheMainLayer) {
+  for (const double share : {0.0, 1.0}) {
+    const Filled bed = filledBed(kOrdinary, {{"Carex pensylvanica", share}});
+    double taken = 0.0;
+    for (const Drift& drift : bed.after.drifts) {
+      EXPECT_EQ(drift.layer, Layer::Main);
+      taken +=
+          static_cast<double>(drift.plants.size()) * triangularGround(drift.spacing).squareMetres();
+    }
+    EXPECT_NEAR(taken / 15.0, 0.98, 0.05) << "as full as the handbooks' tables have it";
+    EXPECT_EQ(bed.broken(), 0);
+  }
+}
+
 TEST(FillLayers, GroundAndBulbsLeftOpenAreFew) {
   const Filled bed = filledBed("POLYGON ((0 0, 9 0, 9 5, 0 5, 0 0))");
   std::map<Layer, int> plants = plantsOf(bed);
