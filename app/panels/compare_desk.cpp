@@ -35,10 +35,12 @@ QLabel* note(const QString& name, QWidget* parent) {
 }
 
 QString words(const ArrangementFacts& facts) {
-  return CompareDesk::tr("%1 plants · %2 drifts · %3 species · score %4 · findings %5")
+  return CompareDesk::tr(
+             "%1 plants · %2 drifts · %3 species · %4 % of the ground · score %5 · findings %6")
       .arg(facts.plants)
       .arg(facts.drifts)
       .arg(facts.species)
+      .arg(qRound(100.0 * facts.taken))
       .arg(shareText(facts.score.total))
       .arg(facts.findings);
 }

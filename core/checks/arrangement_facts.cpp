@@ -7,6 +7,7 @@
 
 #include "core/checks/checked_fill.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/totals.h"
 
 namespace tussock {
 
@@ -35,6 +36,7 @@ ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> id) {
     for (const Plant& plant : drift->plants) own.insert(plant.id);
   }
   facts.species = static_cast<int>(species.size());
+  facts.taken = totalsOf(input.yard, *bed).share();
   facts.score = scoreBed(input.yard, input.facts, input.sun, id, bed->wildness,
                          fillLimits(input.yard.settings));
   for (const Finding& finding : runChecks(input).value_or(std::vector<Finding>()))

@@ -9,6 +9,7 @@ namespace tussock {
 
 struct ArrangementFacts {
   int plants = 0, drifts = 0, species = 0;  // of the bed, in all layers
+  double taken = 0.0;                       // of the bed's ground, by the main layer, as a share
   FillScore score;
   int findings = 0;  // about the bed or plants in it, those not accepted
 };

@@ -2,6 +2,8 @@
 // What is said of one bed's planting does not hang on the other beds.
 #include "core/checks/arrangement_facts.h"
 
+#include <cmath>
+
 #include <gtest/gtest.h>
 
 #include "core/planting/arrangements.h"
@@ -49,6 +51,14 @@ TEST_F(ArrangementFactsTest, CountsWhatIsFoundOfTheBedAndNothingElse) {
   EXPECT_EQ(findingsIn(without(other_), one_), one) << "whatever stands in the other";
   EXPECT_EQ(findingsIn(without(one_), one_), 0);
   EXPECT_LT(one, findingsInAll(both));
+}
+
+// Three plants 0.4 m apart take 3 × 0.4² √3/2 m² (the triangular tables) of the bed.
+TEST_F(ArrangementFactsTest, TellsWhatOfTheGroundIsTaken) {
+  const Yard yard = builder_.build();
+  const double bed = areaOf(yard.beds.find(one_)->outline).squareMetres();
+  EXPECT_NEAR(arrangementFacts({yard, facts_}, one_).taken, 3 * 0.16 * std::sqrt(3.0) / 2.0 / bed,
+              1e-9);
 }
 
 TEST_F(ArrangementFactsTest, KnowsWhatIsPlanted) {
