@@ -122,15 +122,7 @@ void addName(std::vector<std::string>& names, const Species* known, const Catalo
   if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
 }
 
-std::string firstOf(std::vector<std::string> names) {
-  constexpr std::size_t kNamed = 6;
-  if (names.size() > kNamed) {
-    const std::size_t others = names.size() - kNamed;
-    names.resize(kNamed);
-    names.push_back(fmt::format("{} more", others));
-  }
-  return joined(names, "and");
-}
+constexpr std::size_t kNamed = 6;
 
 // By the names that tell them apart; each once.
 std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& catalogue) {
@@ -148,7 +140,7 @@ void tellProposed(FillResult& result, const Catalogue& catalogue) {
       result.notes.begin(),
       fmt::format("The bed has no plant list, so species for its gaps were proposed from the plant "
                   "facts{}. Give a list to choose them yourself.",
-                  names.empty() ? "" : ": " + firstOf(names)));
+                  names.empty() ? "" : ": " + firstOf(names, kNamed)));
 }
 
 // Where not all of the list is asked for at all costs: in gaps, and of a list of our own. What does
@@ -167,9 +159,9 @@ void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& req
   result.notes.push_back(
       gaps ? fmt::format("{} species {} found no place in the gaps: {}.", names.size(),
                          result.proposed ? "proposed" : "of the list that suit the bed",
-                         firstOf(names))
+                         firstOf(names, kNamed))
            : fmt::format("Of the {} species proposed, {} found no place or gave way to others: {}.",
-                         result.plants.size(), names.size(), firstOf(names)));
+                         result.plants.size(), names.size(), firstOf(names, kNamed)));
 }
 
 // Bare ground and what was not planted come before what the checks find.

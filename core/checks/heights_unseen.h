@@ -4,13 +4,12 @@
 
 #include <string>
 
-#include "core/planting/fill.h"
+#include "core/checks/fill_outcome.h"
 
 namespace tussock {
 
 // A sentence or two; empty where the viewing side is known, where nothing of the main layer was
-// planted, and where one species stands alone. The yard is that after the fill.
-[[nodiscard]] std::string heightsUnseen(const Yard& planted, const FillRequest& request,
-                                        const FillResult& result);
+// planted, and where one species stands alone.
+[[nodiscard]] std::string heightsUnseen(const FillOutcome& outcome);
 
 }  // namespace tussock

@@ -27,6 +27,8 @@ namespace {
 
 constexpr int kVast = 20'000;  // plants; the checks then look at each for seconds
 
+constexpr std::size_t kFlowering = 6;  // species named
+
 // Gaps first, then the thirds of the season in their order.
 int orderOf(const Finding& gap) {
   const auto third = fromWord<SeasonThird>(gap.about);
@@ -116,7 +118,7 @@ class Leftovers {
            (names.empty() ? nothingFlowers(gap)
                           : fmt::format("the list has {} for it, for which there was no fitting "
                                         "place.",
-                                        named(names)));
+                                        firstOf(names, kFlowering)));
   }
   [[nodiscard]] std::string third(const Finding& finding) const {
     const std::vector<std::string> names = flowering(finding);
@@ -129,13 +131,13 @@ class Leftovers {
     if (names.empty()) return fact + nothingFlowers(finding);
     if (static_cast<double>(names.size()) < finding.required)
       return fact +
-             fmt::format("the list has only {}{}", named(names),
+             fmt::format("the list has only {}{}", firstOf(names, kFlowering),
                          moreCouldFlower(finding)
                              ? ". Add others that flower then."
                              : ", and no other plant known here that flowers then suits the bed "
                                "and fits it.");
-    return fact +
-           fmt::format("the list has {}, not all of which found a fitting place.", named(names));
+    return fact + fmt::format("the list has {}, not all of which found a fitting place.",
+                              firstOf(names, kFlowering));
   }
   [[nodiscard]] std::string nothingFlowers(const Finding& finding) const {
     if (!moreCouldFlower(finding))
@@ -146,15 +148,6 @@ class Leftovers {
         "nothing on the list{} does. Add some that do.",
         outcome_.listed().size() < outcome_.result.plants.size() ? " that suits the bed" : "");
   }
-  [[nodiscard]] static std::string named(std::vector<std::string> names, std::size_t most = 6) {
-    if (names.size() > most) {
-      const std::size_t others = names.size() - most;
-      names.resize(most);
-      names.push_back(fmt::format("{} more", others));
-    }
-    return joined(names, "and");
-  }
-
   void addOthers() {
     for (const auto& [check, findings] : others_)
       notes_.push_back(fmt::format(
@@ -173,7 +166,7 @@ class Leftovers {
         if (std::find(names.begin(), names.end(), name) == names.end())
           names.push_back(std::move(name));
       }
-    return names.empty() ? "see the findings" : "about " + named(std::move(names), kNamed);
+    return names.empty() ? "see the findings" : "about " + firstOf(std::move(names), kNamed);
   }
   // As the findings are called where they are listed; the check's where they differ.
   [[nodiscard]] std::string titleOf(const std::vector<Finding>& findings) const {
@@ -230,7 +223,7 @@ std::vector<std::string> whatIsLeft(const CheckInput& input, const FillRequest& 
                                     const FillResult& result) {
   const FillOutcome outcome(input, request, result);
   std::vector<std::string> notes = Leftovers(outcome).tell();
-  if (std::string unseen = heightsUnseen(input.yard, request, result); !unseen.empty())
+  if (std::string unseen = heightsUnseen(outcome); !unseen.empty())
     notes.insert(notes.begin(), std::move(unseen));
   return notes;
 }

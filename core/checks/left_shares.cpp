@@ -90,17 +90,12 @@ std::vector<std::string> LeftShares::tell() const {
 std::string LeftShares::textOf(const Group& group) const {
   constexpr std::size_t kNamed = 4;
   std::vector<std::string> parts;
-  for (auto [rank, names] : group.over) {
+  for (const auto& [rank, names] : group.over) {
     const bool many = names.size() > 1;
-    if (names.size() > kNamed) {
-      const std::size_t more = names.size() - kNamed;
-      names.resize(kNamed);
-      names.push_back(fmt::format("{} more", more));
-    }
     const char* what = rank == Rank::Species ? ""
                        : rank == Rank::Genus ? (many ? "the genera " : "the genus ")
                                              : (many ? "the families " : "the family ");
-    parts.push_back(fmt::format("{}{} ({}{})", what, joined(names, "and"), many ? "each " : "",
+    parts.push_back(fmt::format("{}{} ({}{})", what, firstOf(names, kNamed), many ? "each " : "",
                                 limits_.at(rank)));
   }
   return fmt::format("Over the usual share of the yard's plants, {}: {}.{}{}", group.reason.why,

@@ -130,18 +130,8 @@ std::vector<Finding> joined(const Survey& survey, const Drift& drift, const Conc
 
 // Plants that stand apart from the most of their drift, whichever of them were moved.
 void addApart(std::vector<Finding>& findings, const Survey& survey, const Drift& drift) {
-  Finding finding;
-  for (const Plant* apart : plantsApart(survey.yard.settings, drift)) {
-    finding.plants.push_back(apart->id);
-    finding.place.push_back(placeAround(Box{apart->at, apart->at}, drift.spacing * 0.5));
-  }
-  if (finding.plants.empty()) return;
-  finding.check = CheckId::Pieces;
-  finding.severity = Severity::Hint;
-  finding.subjects = {refTo(drift.id)};
-  finding.measured = static_cast<double>(finding.plants.size());
-  finding.unit = Quantity::Count;
-  findings.push_back(std::move(finding));
+  if (auto apart = findingOfPieces(survey.yard.settings, drift))
+    findings.push_back(std::move(*apart));
 }
 
 }  // namespace

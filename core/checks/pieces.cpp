@@ -20,24 +20,28 @@ std::vector<const Plant*> plantsApart(const Settings& settings, const Drift& dri
   return apart;
 }
 
+std::optional<Finding> findingOfPieces(const Settings& settings, const Drift& drift) {
+  const std::vector<const Plant*> apart = plantsApart(settings, drift);
+  if (apart.empty()) return std::nullopt;
+  Finding finding;
+  finding.check = CheckId::Pieces;
+  finding.severity = Severity::Hint;
+  finding.subjects = {refTo(drift.id)};
+  finding.measured = static_cast<double>(apart.size());
+  finding.unit = Quantity::Count;
+  for (const Plant* plant : apart) {
+    finding.plants.push_back(plant->id);
+    finding.place.push_back(placeAround(Box{plant->at, plant->at}, drift.spacing * 0.5));
+  }
+  return finding;
+}
+
 std::vector<Finding> checkPieces(const Survey& survey, const SurveyedBed& bed) {
   std::vector<Finding> findings;
   for (const SurveyedDrift& surveyed : bed.drifts) {
-    const Drift& drift = *surveyed.drift;
-    if (drift.existing()) continue;
-    const std::vector<const Plant*> apart = plantsApart(survey.yard.settings, drift);
-    if (apart.empty()) continue;
-    Finding finding;
-    finding.check = CheckId::Pieces;
-    finding.severity = Severity::Hint;
-    finding.subjects = {refTo(drift.id)};
-    finding.measured = static_cast<double>(apart.size());
-    finding.unit = Quantity::Count;
-    for (const Plant* plant : apart) {
-      finding.plants.push_back(plant->id);
-      finding.place.push_back(placeAround(Box{plant->at, plant->at}, drift.spacing * 0.5));
-    }
-    findings.push_back(std::move(finding));
+    if (surveyed.drift->existing()) continue;
+    if (auto finding = findingOfPieces(survey.yard.settings, *surveyed.drift))
+      findings.push_back(std::move(*finding));
   }
   return findings;
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/checks/survey.h"
@@ -31,6 +32,8 @@ struct SpacingLimits {
 // Of the drift those that stand apart from the most of it, measured on the ground; none where its
 // pattern does not ask for one piece.
 [[nodiscard]] std::vector<const Plant*> plantsApart(const Settings& settings, const Drift& drift);
+// That some do; nothing where none does.
+[[nodiscard]] std::optional<Finding> findingOfPieces(const Settings& settings, const Drift& drift);
 
 // Something no plant can stand in, and how far from it a point is (negative inside), in metres of
 // the plan. Refers to the yard's shapes.

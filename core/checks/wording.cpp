@@ -109,6 +109,15 @@ std::string plants(std::size_t count) {
   return fmt::format("{} {}", count, count == 1 ? "plant" : "plants");
 }
 
+std::string firstOf(std::vector<std::string> parts, std::size_t most) {
+  if (parts.size() > most) {
+    const std::size_t others = parts.size() - most;
+    parts.resize(most);
+    parts.push_back(fmt::format("{} more", others));
+  }
+  return joined(parts, "and");
+}
+
 std::string joined(const std::vector<std::string>& parts, std::string_view last) {
   std::string out;
   for (std::size_t i = 0; i < parts.size(); ++i) {

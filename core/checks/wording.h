@@ -41,5 +41,7 @@ class Wording {
 [[nodiscard]] std::string hours(double value);         // "3.2 hours"
 [[nodiscard]] std::string plants(std::size_t count);   // "1 plant", "3 plants"
 [[nodiscard]] std::string joined(const std::vector<std::string>& parts, std::string_view last);
+// The first `most` of them: "a, b and 3 more".
+[[nodiscard]] std::string firstOf(std::vector<std::string> parts, std::size_t most);
 
 }  // namespace tussock

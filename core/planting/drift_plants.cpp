@@ -2,6 +2,7 @@
 #include "core/planting/drift_plants.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/planting/edit_drift.h"
 #include "core/planting/enlarge.h"
@@ -59,6 +60,10 @@ std::vector<Plant> morePlants(const Yard& yard, const Drift& drift, int count, I
   for (std::size_t i = result.size(); i < places.size(); ++i)
     result.push_back({ids.take<Plant>(), places[i]});
   return result;
+}
+
+int oddNear(double count) {
+  return std::max(1, 2 * static_cast<int>(std::floor(count / 2.0)) + 1);
 }
 
 int oddCount(int count) {

@@ -20,6 +20,7 @@ void sortById(std::vector<Plant>& plants);  // ascending
 // Its plants where they are, and more beside them up to `count`, as many as fit, an odd number.
 [[nodiscard]] std::vector<Plant> morePlants(const Yard& yard, const Drift& drift, int count,
                                             IdSource& ids);
-[[nodiscard]] int oddCount(int count);  // the odd number at or below, 1 at least
+[[nodiscard]] int oddCount(int count);    // the odd number at or below, 1 at least
+[[nodiscard]] int oddNear(double count);  // the nearest odd number, 1 at least
 
 }  // namespace tussock

@@ -84,4 +84,17 @@ std::vector<std::size_t> shrunk(const GrowRequest& request, const std::vector<Po
   return kept;
 }
 
+std::vector<Point> fewerPlaces(const KeptDrift& drift, int count) {
+  GrowRequest request;
+  request.spacing = drift.spacing;
+  request.count = count;
+  for (const Point p : drift.places)
+    request.at += p * (1.0 / static_cast<double>(drift.places.size()));
+  request.axis = drift.axis;
+  request.stretch = drift.stretch;
+  std::vector<Point> fewer;
+  for (const std::size_t i : shrunk(request, drift.places)) fewer.push_back(drift.places[i]);
+  return fewer;
+}
+
 }  // namespace tussock

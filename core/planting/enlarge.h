@@ -17,4 +17,7 @@ namespace tussock {
 [[nodiscard]] std::vector<std::size_t> shrunk(const GrowRequest& request,
                                               const std::vector<Point>& standing);
 
+// So many of a kept drift's places, of those the ones nearest its middle as above.
+[[nodiscard]] std::vector<Point> fewerPlaces(const KeptDrift& drift, int count);
+
 }  // namespace tussock

@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "core/planting/bed_grain.h"
+#include "core/planting/drift_plants.h"
 #include "core/planting/fill_anneal.h"
 #include "core/planting/fill_caps.h"
 #include "core/planting/fill_knit.h"
@@ -252,7 +253,7 @@ class LayerFill {
     const double room = ground * kDensity * task_.cover / task_.kinds[drift.kind].ground;
     if (room < 0.5) return isOnly(spot) ? 1 : 0;
     if (std::abs(room - drift.count) < 1.2) return drift.count;
-    const int odd = std::max(1, 2 * static_cast<int>(std::floor(room / 2.0)) + 1);
+    const int odd = oddNear(room);
     const FillKind& kind = task_.kinds[drift.kind];
     if (!kind.diseaseProne) return odd;
     const double fewer = kind.species->massThatMatters(task_.limits.diseaseMass) - 2.0;

@@ -7,16 +7,13 @@
 #include <map>
 #include <numeric>
 
+#include "core/planting/drift_plants.h"
 #include "core/planting/fill_balance.h"
 #include "core/planting/fill_caps.h"
 
 namespace tussock {
 
 namespace {
-
-int oddNear(double count) {
-  return std::max(1, 2 * static_cast<int>(std::floor(count / 2.0)) + 1);
-}
 
 double medianSpacing(const std::vector<FillKind>& kinds) {
   std::vector<double> spacings;

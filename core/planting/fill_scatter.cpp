@@ -2,8 +2,8 @@
 #include "core/planting/fill_scatter.h"
 
 #include <algorithm>
-#include <cmath>
 
+#include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
 
 namespace tussock {
@@ -17,22 +17,6 @@ double awayFromViewers(const KeptDrift& drift, const FillGround& ground) {
     if (const int cell = ground.at(p); cell >= 0)
       sum += static_cast<double>(ground.cells()[static_cast<std::size_t>(cell)].toViewers);
   return sum / static_cast<double>(std::max<std::size_t>(1, drift.places.size()));
-}
-
-// As many of its places as are wanted, to the nearest odd count: those round its middle.
-std::vector<Point> partOf(const KeptDrift& drift, double wanted) {
-  const int count = std::max(1, 2 * static_cast<int>(std::floor(wanted / 2.0)) + 1);
-  if (static_cast<int>(drift.places.size()) <= count) return drift.places;
-  GrowRequest request;
-  request.spacing = drift.spacing;
-  request.count = count;
-  for (const Point p : drift.places)
-    request.at += p * (1.0 / static_cast<double>(drift.places.size()));
-  request.axis = drift.axis;
-  request.stretch = drift.stretch;
-  std::vector<Point> part;
-  for (const std::size_t i : shrunk(request, drift.places)) part.push_back(drift.places[i]);
-  return part;
 }
 
 // The cells of a ground by squares of four metres, each square's mean distance from the viewers.
@@ -94,7 +78,7 @@ std::vector<KeptDrift> scattered(std::vector<KeptDrift> drifts,
   for (auto& [unused, drift] : order) {
     double& left = plants[drift.species];
     if (left < 0.5) continue;
-    drift.places = partOf(drift, left);
+    drift.places = fewerPlaces(drift, oddNear(left));
     left -= static_cast<double>(drift.places.size());
     some.push_back(std::move(drift));
   }

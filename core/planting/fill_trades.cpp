@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/planting/enlarge.h"
+#include "core/planting/drift_plants.h"
 #include "core/planting/fill_regrow.h"
 #include "core/planting/one_piece.h"
 
@@ -37,17 +37,6 @@ const FillKind* kindOf(const TradeRequest& request, const Drift& drift) {
       request.kinds.begin(), request.kinds.end(),
       [&](const FillKind& kind) { return kind.species->botanicalName == drift.species; });
   return found == request.kinds.end() ? nullptr : &*found;
-}
-
-GrowRequest withoutPair(const Drift& drift) {
-  GrowRequest request;
-  request.spacing = drift.spacing;
-  request.count = static_cast<int>(drift.plants.size()) - 2;
-  for (const Point p : positionsOf(drift))
-    request.at = request.at + p * (1.0 / static_cast<double>(drift.plants.size()));
-  request.axis = drift.axis;
-  request.stretch = drift.stretch;
-  return request;
 }
 
 bool mayRegrow(const Drift& drift, const FillKind& kind) {
@@ -89,9 +78,7 @@ bool offerFewer(const TradeRequest&, const Drift& drift, const TakeTrade& take) 
   constexpr std::size_t kLeast = 5;
   if (drift.plants.size() < kLeast) return false;
   Drift fewer = drift;
-  fewer.plants.clear();
-  for (const std::size_t i : shrunk(withoutPair(drift), positionsOf(drift)))
-    fewer.plants.push_back(drift.plants[i]);
+  fewer.plants = fewerPlants(drift, static_cast<int>(drift.plants.size()) - 2);
   return inOnePiece(positionsOf(fewer), fewer.spacing) && take({fewer});
 }
 

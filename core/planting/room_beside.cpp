@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
 #include "core/planting/one_piece.h"
 #include "core/planting/patterns.h"
@@ -27,29 +28,17 @@ bool isClear(const Slope& slope, Point p, const KeptDrift& kept,
   });
 }
 
-std::vector<Point> oddPiece(const KeptDrift& kept, std::vector<Point> places) {
-  places = largestPiece(places, kept.spacing);
-  if (places.size() % 2 == 1 || places.empty()) return places;
-  GrowRequest request;
-  request.spacing = kept.spacing;
-  request.count = static_cast<int>(places.size()) - 1;
-  for (const Point p : places) request.at += p * (1.0 / static_cast<double>(places.size()));
-  request.axis = kept.axis;
-  request.stretch = kept.stretch;
-  std::vector<Point> odd;
-  for (const std::size_t i : shrunk(request, places)) odd.push_back(places[i]);
-  return odd;
-}
-
 }  // namespace
 
 std::vector<Point> roomBeside(const Settings& settings, const KeptDrift& kept,
                               const std::vector<const Drift*>& staying) {
   const Slope slope(settings);
-  std::vector<Point> places = kept.places;
-  std::erase_if(places, [&](Point p) { return !isClear(slope, p, kept, staying); });
-  if (places.size() == kept.places.size() || !isOnePiece(kept.pattern)) return places;
-  return oddPiece(kept, std::move(places));
+  KeptDrift left = kept;
+  std::erase_if(left.places, [&](Point p) { return !isClear(slope, p, kept, staying); });
+  const bool whole = left.places.size() == kept.places.size();
+  if (whole || left.places.empty() || !isOnePiece(kept.pattern)) return left.places;
+  left.places = largestPiece(left.places, kept.spacing);
+  return fewerPlaces(left, oddCount(static_cast<int>(left.places.size())));
 }
 
 }  // namespace tussock

@@ -30,7 +30,9 @@ class HeightsUnseen : public testing::Test {
   [[nodiscard]] std::string told() {
     const Yard planted = builder_.build();
     result_.edit = difference(bare_, planted, "Fill Walk");
-    return heightsUnseen(planted, request_, result_);
+    const Catalogue none;
+    const CheckInput input{planted, none};
+    return heightsUnseen(FillOutcome(input, request_, result_));
   }
 
   test::YardBuilder builder_;
