@@ -36,6 +36,12 @@ class CliTest : public testing::Test {
     std::ofstream(path(name), std::ios::binary) << text;
   }
 
+  // A fresh one, on disk.
+  [[nodiscard]] std::string example() const {
+    EXPECT_EQ(run({"example", path("example.yard")}).code, ExitCode::Done);
+    return path("example.yard");
+  }
+
  private:
   QTemporaryDir folder_;
 };

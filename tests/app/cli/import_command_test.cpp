@@ -13,13 +13,7 @@ using test::Outcome;
 using test::run;
 using testing::HasSubstr;
 
-class ImportCommand : public test::CliTest {
- protected:
-  [[nodiscard]] std::string example() const {
-    EXPECT_EQ(run({"example", path("example.yard")}).code, ExitCode::Done);
-    return path("example.yard");
-  }
-};
+class ImportCommand : public test::CliTest {};
 
 TEST_F(ImportCommand, AnImportTellsHowManyPlantsCameIn) {
   ASSERT_EQ(run({"export", example(), path("site.geojson")}).code, ExitCode::Done);
