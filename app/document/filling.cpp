@@ -23,19 +23,19 @@ struct Filling::Outcome {
 struct Filling::Told {
   std::mutex guard;
   double share = 0.0;
-  std::optional<ChangeSet> best;
+  std::optional<ChangeSet> growing;
+  std::optional<FillResult> best;
   bool waits = false;  // the window has been asked to show it
 };
 
 namespace {
 
-// The yard with the best so far, or with the drifts as they grow; nothing while there are none.
-std::optional<ChangeSet> previewOf(const FillProgress& progress, const Yard& yard, IdSource ids,
+// The yard with the drifts as they grow; nothing while there are none.
+std::optional<ChangeSet> growingIn(const FillProgress& progress, const Yard& yard, IdSource ids,
                                    const FillRequest& request) {
-  const auto& drifts = progress.best.empty() ? progress.grown : progress.best;
-  if (drifts.empty()) return std::nullopt;
+  if (progress.grown.empty()) return std::nullopt;
   const auto instead = [&](const Drift& drift) { return takesOut(request, drift); };
-  return plantKept(yard, request.bed, drifts, instead, {}, ids);
+  return plantKept(yard, request.bed, progress.grown, instead, {}, ids);
 }
 
 Id<Bed> bedOf(const Object& object) {
@@ -90,16 +90,19 @@ void Filling::start(FillRequest request) {
   stop();
   request_ = std::move(request);
   share_ = 0.0;
+  best_.reset();
   const std::uint64_t run = ++run_;
   thread_ = std::jthread([this, run, yard = document_.yard(), facts = document_.facts(),
                           sun = document_.sunMap(), ids = document_.ids(),
                           asked = request_](const std::stop_token& asksToStop) mutable {
     const auto told = std::make_shared<Told>();
     const auto onProgress = [&, this](const FillProgress& progress) {
-      std::optional<ChangeSet> best = previewOf(progress, yard, ids, asked);
+      auto growing = growingIn(progress, yard, ids, asked);
+      auto best = plantedSoFar(yard, facts, asked, progress, ids);
       const std::lock_guard lock(told->guard);
       told->share = progress.share;
-      if (best) told->best = std::move(best);
+      if (growing) told->growing = std::move(growing);
+      if (best) told->best = std::move(best), told->growing.reset();
       if (std::exchange(told->waits, true)) return;
       QMetaObject::invokeMethod(this, [this, run, told] { showTold(run, *told); });
     };
@@ -128,6 +131,13 @@ void Filling::stop() {
   if (running()) end();
 }
 
+void Filling::keep() {
+  if (!canKeep()) return;
+  thread_.request_stop();
+  finish(*std::exchange(best_, std::nullopt));
+  end();
+}
+
 // What is being planted no longer fits the yard. Whoever made the edit may look elsewhere.
 void Filling::giveWay() {
   const Bed* bed = document_.yard().beds.find(request_.bed);
@@ -149,18 +159,21 @@ void Filling::end() {
 }
 
 void Filling::showTold(std::uint64_t run, Told& told) {
-  std::optional<ChangeSet> best;
+  std::optional<ChangeSet> growing;
+  std::optional<FillResult> best;
   double share = 0.0;
   {
     const std::lock_guard lock(told.guard);
+    growing = std::exchange(told.growing, std::nullopt);
     best = std::exchange(told.best, std::nullopt);
     share = told.share;
     told.waits = false;
   }
   if (run != run_) return;
   share_ = share;
+  if (best) best_ = std::move(best), growing = best_->edit;
+  if (growing) emit bestChanged(*growing);
   emit progressed(share_);
-  if (best) emit bestChanged(*best);
 }
 
 void Filling::hand(std::uint64_t run, Outcome outcome) {
@@ -191,6 +204,11 @@ std::vector<std::string> Filling::notesFrom(const FillResult& result) const {
   } else if (result.proposed && !result.edit.empty() && request_.what == FillWhat::WholeBed) {
     notes.insert(notes.begin(), proposalNote(result.edit));
   }
+  if (result.stopped)
+    notes.insert(notes.begin(),
+                 tr("Stopped early: the best by then was kept, before all was tried. "
+                    "To let it finish, undo and fill again.")
+                     .toStdString());
   return notes;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Filling a bed on a thread of its own: the drifts as they grow and the best so far are told, and
-// the finished filling is committed as one edit. An edit of the yard meanwhile stops it.
+// the finished filling, or the best shown when it is to be kept early, is committed as one edit. An
+// edit of the yard meanwhile stops it.
 #pragma once
 
 #include <map>
@@ -22,7 +23,9 @@ class Filling : public QObject {
   void start(FillRequest request);  // stops what is under way
   // All of the bed in the last arrangement asked for, with the bed selected.
   void fillWhole(Id<Bed> bed);
-  void stop();
+  void stop();  // leaves the bed as it was
+  void keep();  // stops, and plants the best that was told; nothing while there is none
+  [[nodiscard]] bool canKeep() const { return running() && best_.has_value(); }
   [[nodiscard]] bool running() const { return thread_.joinable(); }
   [[nodiscard]] std::optional<Id<Bed>> bed() const;      // that is being filled
   [[nodiscard]] double share() const { return share_; }  // of the work under way, 0 to 1
@@ -58,6 +61,7 @@ class Filling : public QObject {
   FillRequest request_;
   std::uint64_t run_ = 0;  // what a stopped thread still hands over is for nobody
   double share_ = 0.0;
+  std::optional<FillResult> best_;  // told last; the drifts as they grow are not yet by the rules
   bool committing_ = false;
   bool edited_ = false;  // the change about to be told is a new edit
   std::map<Id<Bed>, int> seeds_;

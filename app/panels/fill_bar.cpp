@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/panels/fill_bar.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QPainter>
@@ -13,6 +12,7 @@
 #include "app/look/theme.h"
 #include "app/panels/buttons.h"
 #include "app/panels/field_form.h"
+#include "app/panels/fill_stops.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/species_marks.h"
 #include "core/edit/draft.h"
@@ -110,17 +110,17 @@ QPushButton* FillBar::speciesButton() {
 
 QWidget* FillBar::makeRunning() {
   auto* box = new QWidget(this);
-  auto* line = new QHBoxLayout(box);
-  line->setContentsMargins(0, 0, 0, 0);
+  auto* column = new QVBoxLayout(box);
+  column->setContentsMargins(0, kSpace2, 0, 0);
+  column->setSpacing(kSpace3);
   progress_ = new QProgressBar(box);
   progress_->setObjectName(QStringLiteral("fill-progress"));
   progress_->setTextVisible(false);
   progress_->setFixedHeight(8);
-  line->addWidget(progress_, 1);
-  stop_ = pushButton(QStringLiteral("fill-stop"), tr("Stop"),
-                     tr("Leaves the bed as it was (Escape)"), box);
-  connect(stop_, &QPushButton::clicked, &filling_, &Filling::stop);
-  line->addWidget(stop_);
+  column->addWidget(progress_);
+  stops_ = new FillStops(filling_, QStringLiteral("fill-stop"), box);
+  column->addWidget(stops_);
+  column->addStretch(1);
   return box;
 }
 
@@ -213,20 +213,20 @@ void FillBar::showRunning() {
   if (here) progress_->setValue(qRound(filling_.share() * 100.0));
 }
 
-// What is hidden loses the focus: it goes to Stop, and back to the button pressed. The bar stays as
-// high as it was, so that nothing moves while the bed is filled.
+// What is hidden loses the focus: it goes to what leaves the bed as it was, and back to the button
+// pressed. The bar stays as high as it was, so that nothing moves while the bed is filled.
 void FillBar::swapButtons(bool running) {
   QWidget* focused = focusWidget();
   if (running) {
     const bool pressed = focused != nullptr && buttons_->isAncestorOf(focused);
     if (isVisible()) pages_->setMinimumHeight(pages_->height());
     pages_->setCurrentWidget(running_);
-    if (pressed) pressed_ = focused, stop_->setFocus();
+    if (pressed) pressed_ = focused, stops_->leave()->setFocus();
     return;
   }
   pages_->setMinimumHeight(0);
   pages_->setCurrentWidget(buttons_);
-  if (pressed_ != nullptr && focused == stop_) pressed_->setFocus();
+  if (pressed_ != nullptr && stops_->isAncestorOf(focused)) pressed_->setFocus();
   pressed_.clear();
 }
 

@@ -18,6 +18,7 @@ class QVBoxLayout;
 namespace tussock {
 
 class FieldForm;
+class FillStops;
 
 class FillBar : public QWidget {
   Q_OBJECT
@@ -63,7 +64,7 @@ class FillBar : public QWidget {
   QPushButton* species_ = nullptr;
   QWidget* running_ = nullptr;
   QProgressBar* progress_ = nullptr;
-  QPushButton* stop_ = nullptr;
+  FillStops* stops_ = nullptr;
   QPointer<QWidget> pressed_;  // the button that started the filling, if it had the focus
   QLabel* notes_ = nullptr;
   QPushButton* more_ = nullptr;  // notes than the first

@@ -4,9 +4,11 @@
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QProgressBar>
+#include <QVBoxLayout>
 
 #include "app/look/theme.h"
 #include "app/panels/buttons.h"
+#include "app/panels/fill_stops.h"
 #include "app/panels/species_marks.h"
 
 namespace tussock {
@@ -14,8 +16,10 @@ namespace tussock {
 FillRunning::FillRunning(Document& document, Filling& filling, QWidget* parent)
     : QWidget(parent), document_(document), filling_(filling) {
   setObjectName(QStringLiteral("fill-running"));
-  auto* line = new QHBoxLayout(this);
-  line->setContentsMargins(kSpace4 + kSpace1, kSpace2, kSpace4, kSpace2);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(kSpace4 + kSpace1, kSpace2, kSpace4, kSpace2);
+  column->setSpacing(kSpace2);
+  auto* line = new QHBoxLayout;
   line->setSpacing(kSpace3);
   bed_ = linkButton(QStringLiteral("fill-running-bed"), QString(), tr("Selects the bed"), this);
   connect(bed_, &QPushButton::clicked, this, [this] {
@@ -27,10 +31,8 @@ FillRunning::FillRunning(Document& document, Filling& filling, QWidget* parent)
   progress_->setTextVisible(false);
   progress_->setFixedHeight(8);
   line->addWidget(progress_, 1);
-  QPushButton* stop = pushButton(QStringLiteral("fill-running-stop"), tr("Stop"),
-                                 tr("Leaves the bed as it was (Escape)"), this);
-  connect(stop, &QPushButton::clicked, &filling_, &Filling::stop);
-  line->addWidget(stop);
+  column->addLayout(line);
+  column->addWidget(new FillStops(filling_, QStringLiteral("fill-running-stop"), this));
   connect(&filling_, &Filling::started, this, &FillRunning::follow);
   connect(&filling_, &Filling::ended, this, &FillRunning::follow);
   connect(&filling_, &Filling::progressed, this, &FillRunning::follow);

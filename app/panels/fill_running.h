@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A line that tells which bed is being filled and how far that has come, with a button that stops
-// it, for whenever the bed's own bar is not in sight.
+// A line that tells which bed is being filled and how far that has come, with buttons that
+// stop it, for whenever the bed's own bar is not in sight.
 #pragma once
 
 #include <QWidget>

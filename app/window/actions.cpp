@@ -30,6 +30,8 @@ Actions::Actions(QObject* parent)
       remove(make("actionDelete", tr("&Delete"), {}, "delete")),
       selectAll(make("actionSelectAll", tr("Select &all plants"), QKeySequence::SelectAll)),
       fillBed(make("actionFillBed", tr("&Fill the bed"), QKeySequence(tr("Ctrl+B")))),
+      keepFilling(make("actionKeepFilling", tr("Stop filling and &keep what stands"),
+                       QKeySequence(tr("Ctrl+Shift+B")))),
       merge(make("actionMerge", tr("&Merge two drifts"), QKeySequence(tr("Ctrl+J")))),
       setOut(make("actionSetOut", tr("Set out &anew"), QKeySequence(tr("Ctrl+D")))),
       settle(
@@ -62,7 +64,8 @@ Actions::Actions(QObject* parent)
       about(make("actionAbout", tr("&About Tussock"))) {
   for (const QKeySequence& known : {QKeySequence(tr("Ctrl+Shift+Z")), QKeySequence(tr("Ctrl+Y"))})
     if (!redo->shortcuts().contains(known)) redo->setShortcuts(redo->shortcuts() << known);
-  plantFaults->setEnabled(false);  // until there is something
+  keepFilling->setEnabled(false);  // until there is something
+  plantFaults->setEnabled(false);
   plantList->setCheckable(true);
   sun->setCheckable(true);
   shadows->setCheckable(true);
@@ -118,7 +121,7 @@ void Actions::fill(QMenuBar& bar, QActionGroup& tools) {
   yard->addSeparator();
   yard->addAction(quit);
   bar.addMenu(tr("&Edit"))->addActions({undo, redo, remove, selectAll});
-  bar.addMenu(tr("Dri&ft"))->addActions({fillBed, merge, setOut, settle, lock});
+  bar.addMenu(tr("Dri&ft"))->addActions({fillBed, keepFilling, merge, setOut, settle, lock});
   QMenu* plants = bar.addMenu(tr("&Plants"));
   plants->addActions({plantFacts, plantAdd, plantList});
   plants->addSeparator();

@@ -36,6 +36,7 @@ class Actions : public QObject {
   QAction* remove;
   QAction* selectAll;
   QAction* fillBed;
+  QAction* keepFilling;
   QAction* merge;
   QAction* setOut;
   QAction* settle;

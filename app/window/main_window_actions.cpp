@@ -163,6 +163,12 @@ void MainWindow::wirePlants() {
     if (const Bed* bed = bedOfSelection(document_.yard(), document_.selection()))
       margin_->filling().fillWhole(bed->id);
   });
+  Filling& filling = margin_->filling();
+  connect(actions_->keepFilling, &QAction::triggered, &filling, &Filling::keep);
+  const auto follow = [this, &filling] { actions_->keepFilling->setEnabled(filling.canKeep()); };
+  connect(&filling, &Filling::started, actions_->keepFilling, follow);
+  connect(&filling, &Filling::progressed, actions_->keepFilling, follow);
+  connect(&filling, &Filling::ended, actions_->keepFilling, follow);
   connect(actions_->plantAdd, &QAction::triggered, margin_, &MarginPanel::startPlant);
   connect(actions_->plantsIn, &QAction::triggered, plantCommands_, &PlantCommands::bringIn);
   connect(plantCommands_, &PlantCommands::faultsFound, margin_, &MarginPanel::takeFaults);

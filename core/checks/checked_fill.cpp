@@ -15,6 +15,8 @@
 #include "core/checks/share_excess.h"
 #include "core/checks/thresholds.h"
 #include "core/checks/wording.h"
+#include "core/planting/arrangements.h"
+#include "core/planting/fill_words.h"
 
 namespace tussock {
 
@@ -134,7 +136,11 @@ std::vector<std::string> namesPlanted(const ChangeSet& edit, const Catalogue& ca
 }
 
 // What goes between plants that were chosen otherwise is to be known for not chosen by anybody.
-void tellProposed(FillResult& result, const Catalogue& catalogue) {
+void tellProposed(FillResult& result, const Yard& before, const FillRequest& request,
+                  const Catalogue& catalogue) {
+  if (!result.proposed || result.edit.empty() || request.what != FillWhat::EmptyPart ||
+      driftsIn(before, request.bed).empty())
+    return;
   const std::vector<std::string> names = namesPlanted(result.edit, catalogue);
   result.notes.insert(
       result.notes.begin(),
@@ -162,6 +168,10 @@ void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& req
                          firstOf(names, kNamed))
            : fmt::format("Of the {} species proposed, {} found no place or gave way to others: {}.",
                          result.plants.size(), names.size(), firstOf(names, kNamed)));
+}
+
+void makeSentences(std::vector<std::string>& notes) {
+  for (std::string& note : notes) note = sentence(std::move(note));
 }
 
 // Bare ground and what was not planted come before what the checks find.
@@ -230,10 +240,24 @@ std::optional<FillResult> fillChecked(const Yard& yard, const Catalogue& catalog
     const Yard after = apply(yard, result->edit);
     tellWhatCame(*result, {after, catalogue, sun}, request);
   }
-  if (result->proposed && !result->edit.empty() && request.what == FillWhat::EmptyPart &&
-      !driftsIn(yard, request.bed).empty())
-    tellProposed(*result, catalogue);
-  for (std::string& note : result->notes) note = sentence(std::move(note));
+  tellProposed(*result, yard, request, catalogue);
+  makeSentences(result->notes);
+  return result;
+}
+
+std::optional<FillResult> plantedSoFar(const Yard& yard, const Catalogue& catalogue,
+                                       const FillRequest& request, const FillProgress& progress,
+                                       IdSource ids) {
+  const Bed* bed = yard.beds.find(request.bed);
+  if (bed == nullptr || progress.best.empty()) return std::nullopt;
+  FillResult result = progress.listed != nullptr ? *progress.listed : FillResult();
+  result.stopped = true;
+  const auto instead = [&](const Drift& drift) { return takesOut(request, drift); };
+  result.edit =
+      plantKept(yard, bed->id, progress.best, instead, labelOf(request, *bed, catalogue), ids);
+  result.unchanged = result.edit.empty();
+  tellProposed(result, yard, request, catalogue);
+  makeSentences(result.notes);
   return result;
 }
 

@@ -23,4 +23,10 @@ namespace tussock {
                                                     IdSource& ids, const std::stop_token& stop = {},
                                                     const FillProgressCall& progress = {});
 
+// What a fill has planted by the rules so far, as the result if it were stopped there and that
+// kept: without the score and what the checks find. Nothing while the drifts only grow.
+[[nodiscard]] std::optional<FillResult> plantedSoFar(const Yard& yard, const Catalogue& catalogue,
+                                                     const FillRequest& request,
+                                                     const FillProgress& progress, IdSource ids);
+
 }  // namespace tussock

@@ -118,7 +118,7 @@ class Filling {
             std::vector<KeptDrift> grown = {}) const {
     if (!progress_ || watch_.cancelled()) return;
     share_ = std::max({share_, share, kMainShare * std::min(1.0, watch_.timeUsed())});
-    progress_({share_, best, std::move(grown)});
+    progress_({share_, best, std::move(grown), &result_});
   }
   // Several tries, the best kept: as many as a small bed takes in a moment.
   std::vector<KeptDrift> bestMain() {

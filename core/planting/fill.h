@@ -53,6 +53,7 @@ struct FillResult {
   std::set<std::string> suiting;      // species of it that find a place they like in the bed
   bool proposed = false;              // that list came from the catalogue
   bool cutShort = false;  // the time limit ended the work: another machine may plant otherwise
+  bool stopped = false;   // somebody stopped the work and kept what stood by then
   bool untried = false;   // so large a bed that not every exchange between drifts was tried
   std::set<std::string> takers = {};  // species given drifts of others, so that less is found
   int planted = 0;                    // plants, in all layers
@@ -64,6 +65,8 @@ struct FillProgress {
   std::vector<KeptDrift> best;  // planted so far, and best; empty when nothing is new
   // Before anything is planted: the drifts as they grow, roughly and not yet by the rules.
   std::vector<KeptDrift> grown = {};
+  // The list that is planted from and what is said of it; for the call only.
+  const FillResult* listed = nullptr;
 };
 using FillProgressCall = std::function<void(const FillProgress&)>;
 
