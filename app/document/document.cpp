@@ -25,6 +25,8 @@ struct Document::State {
   std::vector<ObjectRef> selection;
   mutable Pictures pictures;
   QFileSystemWatcher watcher;
+  // The step that another may be joined to: its label and what it changed.
+  std::optional<std::pair<std::string, std::vector<ObjectRef>>> step;
   QTimer outside;  // lets a writer finish before the file is looked at
   Analysis analysis;
 };
@@ -98,6 +100,7 @@ void Document::letGo() {
   s.analysis.forget();
   s.pictures.clear();
   s.selection.clear();
+  s.step.reset();
   s.file.reset();
   s.readOnly = false;
 }
@@ -130,6 +133,7 @@ void Document::setPersonalPlants(std::vector<OwnSpecies> plants, std::vector<Spe
   state_->facts.setPersonal(std::move(plants), std::move(read));
   followFacts();
   if (!isOpen()) return;
+  state_->step.reset();
   state_->analysis.request(yard(), facts());
   emit changed({});
 }
@@ -148,11 +152,26 @@ bool Document::tell(const QString& message) {
 }
 
 bool Document::commit(const ChangeSet& edit) {
+  return commit(edit, Joined::No);
+}
+
+bool Document::commitStep(const ChangeSet& edit) {
+  std::pair<std::string, std::vector<ObjectRef>> step{edit.label, {}};
+  for (const Change& change : edit.changes) step.second.push_back(subjectOf(change));
+  const std::int64_t before = lastEdit();
+  if (!commit(edit, state_->step == step ? Joined::ToLast : Joined::No)) return false;
+  // Back where the run began there is nothing left to join to.
+  if (lastEdit() >= before && !edit.empty()) state_->step = std::move(step);
+  return true;
+}
+
+bool Document::commit(const ChangeSet& edit, Joined joined) {
   if (edit.empty()) return true;
   if (!isOpen()) return tell(tr("There is no yard open to change. Open one or start a new one."));
   const Yard before = yard();
   try {
-    state_->file->commit(carrying(state_->facts.layers(before), edit, ids()));
+    const ChangeSet whole = carrying(state_->facts.layers(before), edit, ids());
+    joined == Joined::ToLast ? state_->file->commitIntoLast(whole) : state_->file->commit(whole);
   } catch (const EditConflict&) {
     return tell(tr("“%1” no longer fits: what it changes is no longer as it was. Try it again on "
                    "the yard as it is shown now.")
@@ -191,6 +210,7 @@ bool Document::commitAgain(const ChangeSet& edit) {
 // Tells everyone how the yard shown differs from `before`, and has it analysed.
 void Document::show(const Yard& before, const std::string& label) {
   State& s = *state_;
+  s.step.reset();
   followFacts();
   s.analysis.request(yard(), facts());
   emit changed(difference(before, yard(), label));
@@ -276,6 +296,7 @@ const std::vector<ObjectRef>& Document::selection() const {
 void Document::select(std::vector<ObjectRef> refs) {
   if (refs == state_->selection) return;
   state_->selection = std::move(refs);
+  state_->step.reset();
   emit selectionChanged();
 }
 

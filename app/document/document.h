@@ -47,6 +47,10 @@ class Document : public QObject {
   // True once the edit is on disk. False when it could not be written: editFailed says why, and the
   // yard shown is that of the file.
   bool commit(const ChangeSet& edit);
+  // The same for the steps of a slider and the like: one edit in the history with the step before,
+  // where that has the same label and changed the same, and nothing was edited, undone or selected
+  // since.
+  bool commitStep(const ChangeSet& edit);
   void undo();
   void redo();
   // Takes in what another program has written to the file, if it has. Called on its own when the
@@ -93,6 +97,8 @@ class Document : public QObject {
   void letGo();
   void show(const Yard& before, const std::string& label);
   void followFacts();
+  enum class Joined { No, ToLast };
+  bool commit(const ChangeSet& edit, Joined joined);
   bool commitAgain(const ChangeSet& edit);
   bool tell(const QString& message);
   void step(std::optional<std::string> (YardFile::*move)());

@@ -44,7 +44,7 @@ class FieldForm : public QWidget {
                        std::function<int()> read, std::function<void(int)> write);
   QCheckBox* addTick(const QString& name, const QString& words, std::function<bool()> read,
                      std::function<void(bool)> write);
-  // 0 to 100; written once the handle is let go.
+  // 0 to 100; written once the handle is let go, and at each step of a key or a press beside it.
   QSlider* addSlider(const QString& name, const QString& label, std::function<int()> read,
                      std::function<void(int)> write);
   void addNote(const QString& words);

@@ -58,7 +58,7 @@ void FillBar::addManner(QVBoxLayout* column) {
         changed.wildness = value / 100.0;
         Draft draft(document_.yard());
         draft.put(std::move(changed));
-        document_.commit(draft.finish("Change manner of planting"));
+        document_.commitStep(draft.finish("Change manner of planting"));
       });
   slider->setToolTip(tr("Left: few species in large, even groups. Right: many, small and mixed."));
   column->addWidget(manner_);

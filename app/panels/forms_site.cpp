@@ -30,15 +30,16 @@ void addOutline(ObjectForm<T>& object, Document& document, const char* area, con
   });
 }
 
-void addFade(FieldForm& form, Document& document, Id<Photo> id, ObjectForm<Photo>& photo) {
+void addFade(FieldForm& form, Document& document, Id<Photo> id) {
   form.addSlider(
       QStringLiteral("photo-fade"), formTr("Fade"),
       [&document, id] {
         const Photo* p = objectIn(document.yard(), id);
         return p ? fadeOf(*p) : 0;
       },
-      [photo](int value) {
-        photo.edit(formTr("Fade photo"), [value](Photo& p) { setFade(p, value); });
+      [&document, id](int value) {
+        document.commitStep(
+            changeOf(document, id, formTr("Fade photo"), [value](Photo& p) { setFade(p, value); }));
       });
 }
 
@@ -107,7 +108,7 @@ void fillForm(FieldForm& form, Document& document, Id<Photo> id) {
   photo.field(
       "photo-turn", formTr("Turn"), [](const Photo& p) { return degreesText(p.turn); },
       [](Photo& p, const QString& typed) { return readDegrees(typed, p.turn); });
-  addFade(form, document, id, photo);
+  addFade(form, document, id);
   photo.tick("photo-locked", formTr("Locked in place"), &Photo::locked);
 }
 

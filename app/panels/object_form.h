@@ -20,16 +20,22 @@ template <class T>
   }
 }
 
-// One edit that changes one object; false when it was not made.
+// Changes one object; nothing when there is none such.
 template <class T, class Change>
-bool editObject(Document& document, Id<T> id, const QString& label, Change change) {
+ChangeSet changeOf(const Document& document, Id<T> id, const QString& label, Change change) {
   const T* object = objectIn(document.yard(), id);
-  if (!object) return false;
+  if (!object) return {};
   T after = *object;
   change(after);
   Draft draft(document.yard());
   draft.put(std::move(after));
-  return document.commit(draft.finish(label.toStdString()));
+  return draft.finish(label.toStdString());
+}
+
+// One edit that changes one object; false when it was not made.
+template <class T, class Change>
+bool editObject(Document& document, Id<T> id, const QString& label, Change change) {
+  return objectIn(document.yard(), id) && document.commit(changeOf(document, id, label, change));
 }
 
 template <class T>

@@ -125,7 +125,8 @@ void WaysBar::commitPhoto(const QString& label, const std::function<void(Photo&)
   change(after);
   Draft draft(canvas_.document().yard());
   draft.put(after);
-  canvas_.document().commit(draft.finish(label.toStdString()));
+  // Each step of the fade is one edit with the last; locking never follows on locking.
+  canvas_.document().commitStep(draft.finish(label.toStdString()));
 }
 
 }  // namespace tussock

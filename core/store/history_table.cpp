@@ -63,9 +63,7 @@ ChangeSet HistoryTable::edit(std::int64_t number) const {
 void HistoryTable::append(const std::string& label, const std::string& changeJson) {
   const auto done = lastDone();
   const std::int64_t last = done ? done->number : 0;
-  SQLite::Statement drop(database_, "DELETE FROM history WHERE number > ?");
-  drop.bind(1, last);
-  drop.exec();
+  drop(last + 1);
   SQLite::Statement insert(database_,
                            "INSERT INTO history (number, label, time_utc, state, change_json)"
                            " VALUES (?, ?, ?, 'done', ?)");
@@ -74,6 +72,12 @@ void HistoryTable::append(const std::string& label, const std::string& changeJso
   insert.bind(3, now());
   insert.bindNoCopy(4, changeJson);
   insert.exec();
+}
+
+void HistoryTable::drop(std::int64_t from) {
+  SQLite::Statement drop(database_, "DELETE FROM history WHERE number >= ?");
+  drop.bind(1, from);
+  drop.exec();
 }
 
 void HistoryTable::clear() {

@@ -28,6 +28,7 @@ class HistoryTable {
 
   // In place of everything undone.
   void append(const std::string& label, const std::string& changeJson);
+  void drop(std::int64_t from);  // that entry and all after it
   void clear();
   void mark(std::int64_t number, State state);
 

@@ -64,6 +64,7 @@ struct YardFile::State {
   PendingPictures pending;
 
   void load();
+  [[nodiscard]] std::string jsonOf(const ChangeSet& edit) const;
   void requireWritable() const;
   void requireCurrent();
   void advance(SQLite::Transaction& transaction, Yard next);
@@ -85,6 +86,14 @@ void YardFile::State::load() {
     foreignWritesSeen = version;
     ids.skipTo(std::max(nextId, largestId(yard) + 1));
   });
+}
+
+std::string YardFile::State::jsonOf(const ChangeSet& edit) const {
+  try {
+    return changeSetToJson(edit);
+  } catch (const FormatError& error) {
+    throw refused(path, error.what());
+  }
 }
 
 void YardFile::State::requireWritable() const {
@@ -182,17 +191,30 @@ IdSource& YardFile::ids() {
 void YardFile::commit(const ChangeSet& edit) {
   if (edit.empty()) return;
   state_->requireWritable();
-  std::string json;
-  try {
-    json = changeSetToJson(edit);
-  } catch (const FormatError& error) {
-    throw refused(state_->path, error.what());
-  }
+  const std::string json = state_->jsonOf(edit);
   guarded(state_->path, [&] {
     SQLite::Transaction transaction(state_->database, SQLite::TransactionBehavior::IMMEDIATE);
     state_->requireCurrent();
     HistoryTable(state_->database).append(edit.label, json);
     state_->advance(transaction, apply(state_->yard, edit));
+  });
+}
+
+void YardFile::commitIntoLast(const ChangeSet& edit) {
+  if (edit.empty()) return;
+  state_->requireWritable();
+  guarded(state_->path, [&] {
+    SQLite::Transaction transaction(state_->database, SQLite::TransactionBehavior::IMMEDIATE);
+    state_->requireCurrent();
+    HistoryTable history(state_->database);
+    Yard before = state_->yard, after = apply(state_->yard, edit);
+    if (const auto last = history.lastDone()) {
+      before = apply(before, inverse(history.edit(last->number)));
+      history.drop(last->number);
+    }
+    const ChangeSet both = difference(before, after, edit.label);
+    if (!both.empty()) history.append(both.label, state_->jsonOf(both));
+    state_->advance(transaction, std::move(after));
   });
 }
 

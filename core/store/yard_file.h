@@ -72,6 +72,9 @@ class YardFile {
   // edit again. EditConflict when the change set was not made for yard(). Whatever is thrown, file
   // and yard() are as they were.
   void commit(const ChangeSet& edit);
+  // The same, but one in the history with the last edit that could be undone: undo takes both back.
+  // Where the two come to nothing the history has neither.
+  void commitIntoLast(const ChangeSet& edit);
   // The label of the edit undone or redone; nothing when there is none. Durable on return. Plan
   // codes that the edit issued stay issued.
   std::optional<std::string> undo();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The slider from formal to natural, dragged as a person does.
+// The slider from formal to natural, dragged and stepped as a person does.
 #include <QSlider>
 #include <QStyle>
 #include <QStyleOptionSlider>
@@ -41,6 +41,65 @@ TEST_F(Wildness, IsWrittenOnceTheHandleIsLetGo) {
   trigger("actionUndo");
   EXPECT_EQ(inTheFile(), 0.5);
   EXPECT_TRUE(undoLabel().isEmpty()) << "one edit";
+}
+
+// Every step is on disk, and the run is one entry of the history.
+TEST_F(Wildness, ARunOfKeysAndPressesIsOneEdit) {
+  startBed();
+  auto* slider = part<QSlider>("bed-wildness");
+  ASSERT_TRUE(slider);
+  slider->setFocus();
+  for (int i = 1; i <= 3; ++i) {
+    QTest::keyClick(slider, Qt::Key_Right);
+    EXPECT_NEAR(inTheFile(), 0.5 + 0.01 * i, 1e-9);
+  }
+  QTest::mouseClick(slider, Qt::LeftButton, {}, {slider->width() - 4, slider->height() / 2});
+  EXPECT_GT(inTheFile(), 0.55);
+  EXPECT_EQ(slider->value(), qRound(100.0 * inTheFile()));
+  EXPECT_EQ(undoLabel(), QStringLiteral("Change manner of planting"));
+  const double last = inTheFile();
+  trigger("actionUndo");
+  EXPECT_EQ(inTheFile(), 0.5);
+  EXPECT_EQ(slider->value(), 50);
+  EXPECT_TRUE(undoLabel().isEmpty());
+  trigger("actionRedo");
+  EXPECT_EQ(inTheFile(), last);
+}
+
+TEST_F(Wildness, BackWhereItBeganThereIsNothingToUndo) {
+  startBed();
+  auto* slider = part<QSlider>("bed-wildness");
+  QTest::keyClick(slider, Qt::Key_Right);
+  QTest::keyClick(slider, Qt::Key_Left);
+  EXPECT_EQ(inTheFile(), 0.5);
+  EXPECT_TRUE(undoLabel().isEmpty());
+  QTest::keyClick(slider, Qt::Key_Left);
+  EXPECT_FALSE(undoLabel().isEmpty());
+}
+
+// What is done between is kept apart: an edit, an undo, another thing selected.
+TEST_F(Wildness, WhatComesBetweenEndsTheRun) {
+  startBed();
+  const auto step = [this](Qt::Key key) { QTest::keyClick(part<QSlider>("bed-wildness"), key); };
+  step(Qt::Key_Right);
+  list("Zizia aurea");
+  ASSERT_EQ(listInFile().size(), 1u);
+  step(Qt::Key_Right);
+  trigger("actionUndo");
+  EXPECT_NEAR(inTheFile(), 0.51, 1e-9);
+  EXPECT_EQ(listInFile().size(), 1u);
+  trigger("actionUndo");
+  EXPECT_TRUE(listInFile().empty());
+  step(Qt::Key_Right);
+  trigger("actionUndo");
+  EXPECT_NEAR(inTheFile(), 0.51, 1e-9) << "the step before was undone and done anew";
+  document.select({});
+  document.select({refTo(bed)});
+  step(Qt::Key_Right);
+  trigger("actionUndo");
+  EXPECT_NEAR(inTheFile(), 0.51, 1e-9);
+  trigger("actionUndo");
+  EXPECT_EQ(inTheFile(), 0.5);
 }
 
 // More species, in smaller drifts: what the slider's own words promise.

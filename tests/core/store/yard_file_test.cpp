@@ -126,6 +126,49 @@ void expectTakenBackTo(const Yard& yard, Yard found) {
 }
 
 // Rows written one by one must come to the same as the yard in memory, whatever the edit.
+TEST(YardFile, AnEditCanBecomeOneWithTheLast) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  const std::string first = file.yard().settings.name;
+  file.commit(renameTo(file.yard(), "Hill"));
+  for (const char* name : {"Vale", "Dale"}) {
+    file.commitIntoLast(renameTo(file.yard(), name));
+    EXPECT_EQ(YardFile::open(folder / "a.yard").yard().settings.name, name) << "at once";
+    EXPECT_EQ(file.history().size(), 1u);
+  }
+  EXPECT_EQ(file.lastEdit(), 1);
+  EXPECT_THAT(file.verify(), IsEmpty());
+  EXPECT_TRUE(file.undo().has_value());
+  EXPECT_EQ(file.yard().settings.name, first);
+  EXPECT_TRUE(file.redo().has_value());
+  EXPECT_EQ(YardFile::open(folder / "a.yard").yard().settings.name, "Dale");
+}
+
+TEST(YardFile, EditsThatComeToNothingLeaveNoEntry) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  const Yard first = file.yard();
+  file.commit(renameTo(file.yard(), "Hill"));
+  file.commitIntoLast(renameTo(file.yard(), first.settings.name));
+  EXPECT_EQ(file.yard(), first);
+  EXPECT_FALSE(file.undoLabel().has_value());
+  EXPECT_THAT(file.history(), IsEmpty());
+  EXPECT_THAT(file.verify(), IsEmpty());
+  file.commitIntoLast(renameTo(file.yard(), "Vale"));  // there is none to be one with
+  EXPECT_EQ(file.history().size(), 1u);
+}
+
+TEST(YardFile, AnEditOfTheLastIsRefusedWholeWhereAnotherProgramHasWritten) {
+  const test::TemporaryFolder folder;
+  YardFile file = YardFile::create(folder / "a.yard", twoDrifts());
+  file.commit(renameTo(file.yard(), "Hill"));
+  YardFile other = YardFile::open(folder / "a.yard");
+  other.commit(renameTo(other.yard(), "Vale"));
+  EXPECT_THROW(file.commitIntoLast(renameTo(file.yard(), "Dale")), StoreError);
+  EXPECT_EQ(file.yard().settings.name, "Hill");
+  EXPECT_EQ(YardFile::open(folder / "a.yard").history().size(), 2u);
+}
+
 TEST(YardFile, RandomEditsReadBackEqualAndUndo) {
   for (unsigned seed = 1; seed <= 12; ++seed) {
     SCOPED_TRACE(seed);
