@@ -36,13 +36,22 @@ QLabel* note(const QString& name, QWidget* parent) {
 
 QString words(const ArrangementFacts& facts) {
   return CompareDesk::tr(
-             "%1 plants · %2 drifts · %3 species · %4 % of the ground · score %5 · findings %6")
+             "%1 plants · %2 drifts · %3 species · %4 % of the ground · score %5 at %6 · "
+             "findings %7")
       .arg(facts.plants)
       .arg(facts.drifts)
       .arg(facts.species)
       .arg(qRound(100.0 * facts.taken))
-      .arg(shareText(facts.score.total))
+      .arg(shareText(facts.score.total), mannerText(facts.wildness))
       .arg(facts.findings);
+}
+
+// What is asked of drift sizes and of repeating depends on it.
+QString mannerTip(bool kept) {
+  return kept ? CompareDesk::tr(
+                    "Scored where the slider from formal to natural stood when this "
+                    "was kept, wherever it stands now")
+              : CompareDesk::tr("Scored where the slider from formal to natural stands now");
 }
 
 }  // namespace
@@ -88,8 +97,11 @@ QWidget* CompareDesk::makeMiddle() {
   same_->setAlignment(Qt::AlignCenter);
   same_->setWordWrap(true);
   scores_ = new ScorePairView(middle);
+  manner_ = note(QStringLiteral("compare-manner"), middle);
+  manner_->setWordWrap(true);
   rules->addWidget(same_);
   rules->addWidget(scores_);
+  rules->addWidget(manner_);
   rules->addStretch(1);
   QWidget* scores = scrolled(middle, QStringLiteral("compare-scores"));
   scores->setFixedWidth(kScores);
@@ -183,6 +195,7 @@ void CompareDesk::refresh() {
     draw(side);
     facts[i] = arrangementFacts({yardWith(side), document_.facts(), sun.get()}, *bed_);
     side.facts->setText(words(facts[i]));
+    side.facts->setToolTip(mannerTip(side.shown.has_value()));
     side.plant->setEnabled(side.shown && !document_.isReadOnly());
   }
   auto pairs = differingTerms(facts[0].score, facts[1].score);
@@ -192,6 +205,10 @@ void CompareDesk::refresh() {
   same_->setVisible(pairs.empty());
   scores_->setVisible(!pairs.empty());
   scores_->show(std::move(pairs));
+  manner_->setVisible(facts[0].wildness != facts[1].wildness);
+  manner_->setText(tr("Scored at %1 on the left, %2 on the right: more natural asks for smaller "
+                      "drifts, repeated more often.")
+                       .arg(mannerText(facts[0].wildness), mannerText(facts[1].wildness)));
 }
 
 void CompareDesk::offer(Side& side) {

@@ -61,6 +61,7 @@ class CompareDesk : public QWidget {
   QWidget* body_ = nullptr;
   QLabel* same_ = nullptr;
   ScorePairView* scores_ = nullptr;
+  QLabel* manner_ = nullptr;  // where the two are scored otherwise
 };
 
 }  // namespace tussock

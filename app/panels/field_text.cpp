@@ -55,6 +55,10 @@ QString shareText(double share) {
   return QStringLiteral("%1 %").arg(QLocale().toString(std::round(share * 1000.0) / 10.0, 'g', 4));
 }
 
+QString mannerText(double wildness) {
+  return fieldTr("%1 natural").arg(shareText(wildness));
+}
+
 QString readShare(const QString& typed, double& value) {
   const auto read = readNumber(withoutSign(typed, QLatin1Char('%')));
   if (!read || *read < 0.0 || *read > 100.0)

@@ -20,7 +20,8 @@ struct LengthBounds {
 [[nodiscard]] QString lengthText(Length length, UnitSystem units);
 [[nodiscard]] QString readLength(const QString& typed, UnitSystem units, LengthBounds bounds,
                                  Length& value);
-[[nodiscard]] QString shareText(double share);  // "15 %"
+[[nodiscard]] QString shareText(double share);      // "15 %"
+[[nodiscard]] QString mannerText(double wildness);  // "40 % natural"
 [[nodiscard]] QString readShare(const QString& typed, double& value);
 [[nodiscard]] QString dayText(MonthDay day);
 [[nodiscard]] QString readDay(const QString& typed, MonthDay& value);

@@ -174,7 +174,8 @@ void FillPanel::showScore() {
   score_->show(scoreBed(document_.yard(), document_.facts(), sun.get(), bed_, found->wildness,
                         fillLimits(document_.yard().settings)));
   published_->setText(publishedText(publishedFigures(document_.yard(), document_.facts(), bed_)));
-  scoreHead_->setText(tr("Score %1 · hide").arg(shareText(score_->score().total)));
+  scoreHead_->setText(tr("Score %1 at %2 · hide")
+                          .arg(shareText(score_->score().total), mannerText(found->wildness)));
 }
 
 }  // namespace tussock

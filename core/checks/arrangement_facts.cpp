@@ -37,7 +37,8 @@ ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> id) {
   }
   facts.species = static_cast<int>(species.size());
   facts.taken = totalsOf(input.yard, *bed).share();
-  facts.score = scoreBed(input.yard, input.facts, input.sun, id, bed->wildness,
+  facts.wildness = bed->wildness;
+  facts.score = scoreBed(input.yard, input.facts, input.sun, id, facts.wildness,
                          fillLimits(input.yard.settings));
   for (const Finding& finding : runChecks(input).value_or(std::vector<Finding>()))
     if (acceptanceOf(input.yard, finding) == nullptr && liesIn(finding, input.yard, id, own))

@@ -11,11 +11,13 @@ struct ArrangementFacts {
   int plants = 0, drifts = 0, species = 0;  // of the bed, in all layers
   double taken = 0.0;                       // of the bed's ground, by the main layer, as a share
   FillScore score;
-  int findings = 0;  // about the bed or plants in it, those not accepted
+  double wildness = 0.5;  // that it is scored at: the bed's own in that yard
+  int findings = 0;       // about the bed or plants in it, those not accepted
 };
 // Of the bed as it is planted in the yard.
 [[nodiscard]] ArrangementFacts arrangementFacts(const CheckInput& input, Id<Bed> bed);
-// The yard with the arrangement planted; as it is when there is no such arrangement.
+// The yard with the arrangement planted, the bed at the wildness kept with it, which is what it is
+// scored at; as it is when there is no such arrangement.
 [[nodiscard]] Yard withArrangement(const Yard& yard, Id<Arrangement> arrangement);
 
 // Whether the bed is planted as the arrangement says, where it may be.

@@ -116,6 +116,25 @@ TEST_F(CompareDeskTest, TellsTheSpeciesUnderThePointer) {
     EXPECT_TRUE(all.contains(QLatin1String(words))) << all.toStdString();
 }
 
+// Kept at the middle of the slider, which has been moved since.
+TEST_F(CompareDeskTest, SaysWhereOnTheSliderEachIsScored) {
+  EXPECT_TRUE(facts("compare-facts-left").contains(QStringLiteral("at 50 % natural")));
+  EXPECT_FALSE(part<QLabel>("compare-manner")->isVisible());
+  const QString kept = facts("compare-facts-right"), before = facts("compare-facts-left");
+  Bed wilder = *document.yard().beds.find(bed);
+  wilder.wildness = 1.0;
+  Draft draft(document.yard());
+  draft.put(wilder);
+  ASSERT_TRUE(document.commit(draft.finish("Change manner of planting")));
+  EXPECT_EQ(facts("compare-facts-right"), kept) << "its own";
+  EXPECT_TRUE(facts("compare-facts-left").contains(QStringLiteral("at 100 % natural")));
+  EXPECT_NE(facts("compare-facts-left"), before);
+  ASSERT_TRUE(part<QLabel>("compare-manner")->isVisible());
+  EXPECT_TRUE(part<QLabel>("compare-manner")
+                  ->text()
+                  .startsWith(QStringLiteral("Scored at 100 % natural on the left, 50 % natural")));
+}
+
 TEST_F(CompareDeskTest, BringsTheCardsBack) {
   QTest::mouseClick(part<QPushButton>("compare-back"), Qt::LeftButton);
   EXPECT_TRUE(panel.cards()->isVisible());

@@ -72,5 +72,32 @@ TEST_F(ArrangementFactsTest, KnowsWhatIsPlanted) {
   EXPECT_FALSE(isPlantedAs(yard, Id<Arrangement>(12345)));
 }
 
+// The wildness kept with it, wherever the bed's own stands by then.
+TEST_F(ArrangementFactsTest, AKeptArrangementIsScoredWhereItWasKept) {
+  const Yard yard = builder_.build();
+  IdSource ids(largestId(yard) + 1);
+  const ChangeSet keeping = keepArrangement(yard, other_, "Kept", 1, 0.2, ids);
+  const auto at = [&](double wildness) {
+    Yard moved = apply(yard, keeping);
+    Bed bed = *moved.beds.find(other_);
+    bed.wildness = wildness;
+    moved.beds = moved.beds.with(bed);
+    return moved;
+  };
+  const auto kept = [&](double wildness) {
+    const Yard moved = at(wildness);
+    const Yard planted = withArrangement(moved, moved.arrangements.begin()->id);
+    return arrangementFacts({planted, facts_}, other_);
+  };
+  const auto ground = [&](double wildness) {
+    return arrangementFacts({at(wildness), facts_}, other_);
+  };
+  EXPECT_EQ(kept(0.0).wildness, 0.2);
+  EXPECT_EQ(kept(1.0).wildness, 0.2);
+  EXPECT_EQ(kept(0.0).score.total, kept(1.0).score.total);
+  EXPECT_EQ(kept(1.0).score.total, ground(0.2).score.total);
+  EXPECT_EQ(ground(1.0).wildness, 1.0);
+}
+
 }  // namespace
 }  // namespace tussock
