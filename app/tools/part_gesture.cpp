@@ -24,6 +24,13 @@ bool DriftPart::holds(const PlantAt& plant) const {
          std::find(plants.begin(), plants.end(), plant.plant) != plants.end();
 }
 
+void DriftPart::keepOnlyOf(const Drift& now) {
+  std::erase_if(plants, [&](Id<Plant> id) {
+    return std::none_of(now.plants.begin(), now.plants.end(),
+                        [&](const Plant& plant) { return plant.id == id; });
+  });
+}
+
 void DriftPart::paint(QPainter& painter, Canvas& canvas) const {
   const Drift* found = canvas.document().yard().drifts.find(drift);
   if (!found || plants.empty()) return;

@@ -13,6 +13,7 @@ struct DriftPart {
   std::vector<Id<Plant>> plants;
 
   [[nodiscard]] bool holds(const PlantAt& plant) const;
+  void keepOnlyOf(const Drift& now);                    // the plants that it still has
   void paint(QPainter& painter, Canvas& canvas) const;  // rings around them
 };
 

@@ -57,7 +57,16 @@ Qt::CursorShape cursorOf(Handles::Kind kind) {
 }  // namespace
 
 SelectTool::SelectTool(Canvas& canvas)
-    : canvas_(canvas), handles_(canvas), nudge_(canvas), count_(canvas) {}
+    : canvas_(canvas), handles_(canvas), nudge_(canvas), count_(canvas) {
+  Document& document = canvas.document();
+  QObject::connect(&document, &Document::committed, &nudge_, [this] { edited_ = true; });
+  QObject::connect(&document, &Document::changed, &nudge_,
+                   [this](const ChangeSet& edit) { followEdit(edit); });
+  QObject::connect(&document, &Document::opened, &nudge_, [this] {
+    part_ = {};
+    active_.reset();
+  });
+}
 
 SelectTool::~SelectTool() = default;
 
@@ -149,6 +158,19 @@ bool SelectTool::pressPlant(const PointerAt& at) {
   canvas_.document().select({refTo(plant->drift)});
   gesture_ = std::make_unique<NudgeGesture>(canvas_, *plant);
   return true;
+}
+
+// Of the plants marked those stay that are still there. What is taken back or made again was
+// another state of the drift: its marks, and a corner in hand, do not outlast that.
+void SelectTool::followEdit(const ChangeSet& edit) {
+  const bool made = std::exchange(edited_, false);
+  for (const Change& change : edit.changes) {
+    const ObjectRef subject = subjectOf(change);
+    if (!made && handles_.subject() == subject) active_.reset();
+    if (subject != refTo(part_.drift)) continue;
+    const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
+    made&& drift ? part_.keepOnlyOf(*drift) : part_.plants.clear();
+  }
 }
 
 // Anywhere between the plants of a drift its nearest is meant.

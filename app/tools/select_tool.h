@@ -43,6 +43,7 @@ class SelectTool : public Tool {
   [[nodiscard]] const Item* pick(const PointerAt& at) const;
   // False when there is no plant near, nor any of the selected drift around.
   bool pressPlant(const PointerAt& at);
+  void followEdit(const ChangeSet& edit);
   [[nodiscard]] std::optional<PlantAt> plantInside(Id<Drift> drift, Point p) const;
   void pressHandle(const Handles::Handle& handle, const PointerAt& at);
   void pressItem(const Item& item, const PointerAt& at);
@@ -64,6 +65,7 @@ class SelectTool : public Tool {
   bool again_ = false;              // it is pressed there once more
   std::optional<CornerAt> active_;
   DriftPart part_;
+  bool edited_ = false;  // the change about to be told is a new edit
   Qt::CursorShape cursor_ = Qt::ArrowCursor;
 };
 
