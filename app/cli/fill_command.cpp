@@ -63,14 +63,7 @@ void printScore(const FillScore& score, std::ostream& out) {
 void printPublished(const Yard& yard, const Catalogue& facts, Id<Bed> bed, std::ostream& out) {
   out << "\nBeside published figures\n";
   for (const PublishedFigure& figure : publishedFigures(yard, facts, bed))
-    out << fmt::format("{:<40}{:>6.1f} {:<5}  {} ({}){}{}\n", figure.title, figure.measured,
-                       figure.below()   ? "below"
-                       : figure.above() ? "above"
-                                        : "",
-                       figure.high > figure.low
-                           ? fmt::format("{:.3g} to {:.3g}", figure.low, figure.high)
-                           : fmt::format("{:.3g} and more", figure.low),
-                       figure.source, figure.reason.empty() ? "" : "; here ", figure.reason);
+    out << fmt::format("{}: {} ({})\n", figure.title, besidePublished(figure), figure.source);
 }
 
 void print(const std::vector<std::string>& notes, std::ostream& out) {

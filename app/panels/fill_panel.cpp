@@ -3,7 +3,6 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QVBoxLayout>
 
 #include "app/look/theme.h"
@@ -33,15 +32,9 @@ QLabel* heading(const QString& words, QWidget* parent) {
 // What others have written of such figures; nobody wrote of this very bed.
 QString publishedText(const std::vector<PublishedFigure>& figures) {
   QStringList lines{FillPanel::tr("Beside published figures")};
-  const auto number = [](double value) { return QLocale().toString(value, 'f', 1); };
-  for (const PublishedFigure& figure : figures) {
-    const QString asked =
-        figure.high > figure.low
-            ? FillPanel::tr("%1 to %2").arg(number(figure.low), number(figure.high))
-            : FillPanel::tr("%1 and more").arg(number(figure.low));
-    lines << FillPanel::tr("%1: %2. Published: %3 (%4)")
-                 .arg(text(figure.title), number(figure.measured), asked, text(figure.source));
-  }
+  for (const PublishedFigure& figure : figures)
+    lines << QStringLiteral("%1: %2 (%3)")
+                 .arg(text(figure.title), text(besidePublished(figure)), text(figure.source));
   return lines.join(QLatin1Char('\n'));
 }
 

@@ -117,6 +117,21 @@ std::string whyFew(const PublishedFigure& figure, const FigureTally& tally) {
 
 }  // namespace
 
+std::string_view PublishedFigure::outside() const {
+  return below() ? "below" : above() ? "above" : "";
+}
+
+std::string PublishedFigure::range() const {
+  return high > low ? fmt::format("{:.3g} to {:.3g}", low, high)
+                    : fmt::format("{:.3g} and more", low);
+}
+
+std::string besidePublished(const PublishedFigure& figure) {
+  return fmt::format("{:.1f}, {} the published {}{}{}", figure.measured,
+                     figure.within() ? "within" : figure.outside(), figure.range(),
+                     figure.reason.empty() ? "" : "; here ", figure.reason);
+}
+
 std::vector<PublishedFigure> publishedFigures(const Yard& yard, const Catalogue& catalogue,
                                               Id<Bed> id) {
   std::vector<PublishedFigure> figures;

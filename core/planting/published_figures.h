@@ -23,7 +23,15 @@ struct PublishedFigure {
   [[nodiscard]] bool below() const { return measured < low - 1e-9; }
   [[nodiscard]] bool above() const { return high > low && measured > high + 1e-9; }
   [[nodiscard]] bool within() const { return !below() && !above(); }
+  // "below" or "above", empty within.
+  [[nodiscard]] std::string_view outside() const;
+  // "4 to 9", or "8 and more".
+  [[nodiscard]] std::string range() const;
 };
+
+// "2.8, below the published 4 to 9; here its plants stand 60 cm apart on average": without title
+// and source.
+[[nodiscard]] std::string besidePublished(const PublishedFigure& figure);
 
 // Of a bed with plants: density by layer in plants a square metre or square yard, share of small
 // drifts that are odd, width of the drifts that show flowers in metres or feet, plants of each such

@@ -268,8 +268,7 @@ TEST_F(FillCommand, MarksPublishedFiguresThatAreNotMet) {
   std::istringstream lines(outcome.out);
   std::string line;
   while (std::getline(lines, line) && !line.starts_with("Plants a square metre, ground")) continue;
-  EXPECT_THAT(line, HasSubstr(" below  15 to 20 ("));
-  EXPECT_THAT(line, HasSubstr("; here its plants cover "));
+  EXPECT_THAT(line, HasSubstr(", below the published 15 to 20; here its plants cover "));
 }
 
 TEST_F(FillCommand, ASpeciesThatDoesNotStandThereIsWrongUsage) {

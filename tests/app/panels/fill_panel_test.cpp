@@ -14,6 +14,7 @@
 #include "app/panels/margin_panel.h"
 #include "core/edit/draft.h"
 #include "core/planting/arrangements.h"
+#include "core/planting/published_figures.h"
 #include "tests/app/open_yard.h"
 
 namespace tussock {
@@ -307,8 +308,12 @@ TEST_F(FillPanelTest, TheScoreStandsBesidePublishedFigures) {
   click("fill-score-head");
   const QString words = shown<QLabel>("fill-published")->text();
   EXPECT_TRUE(words.contains(QStringLiteral("Plants a square yard, main layer")));
-  EXPECT_TRUE(words.contains(QStringLiteral("3.3 to 7.5 (Kingsbury")));
-  EXPECT_TRUE(words.contains(QStringLiteral("4.0 and more")));
+  EXPECT_TRUE(words.contains(QStringLiteral("the published 3.34 to 7.53")));
+  EXPECT_TRUE(words.contains(QStringLiteral("the published 4 and more")));
+  const auto figures = publishedFigures(document.yard(), document.facts(), bed);
+  for (const PublishedFigure& figure : figures)
+    EXPECT_TRUE(words.contains(QString::fromStdString(besidePublished(figure))))
+        << besidePublished(figure);
 }
 
 TEST_F(FillPanelTest, TheWheelScrollsAndChangesNothing) {

@@ -74,6 +74,20 @@ TEST(PublishedFigures, SayWhyTheyAreOutsideWhereTheBedItselfDoes) {
   EXPECT_EQ(of("Plants a square metre, main").reason, "");
 }
 
+TEST(PublishedFigures, AreToldAsBelowWithinOrAbove) {
+  PublishedFigure figure{"Plants", 2.84, 4.0, 9.0, "a source", "they stand far apart"};
+  EXPECT_EQ(besidePublished(figure), "2.8, below the published 4 to 9; here they stand far apart");
+  EXPECT_EQ(figure.outside(), "below");
+  figure.reason.clear();
+  figure.measured = 9.5;
+  EXPECT_EQ(besidePublished(figure), "9.5, above the published 4 to 9");
+  figure.measured = 6.0;
+  EXPECT_EQ(besidePublished(figure), "6.0, within the published 4 to 9");
+  EXPECT_EQ(figure.outside(), "");
+  figure.high = figure.low;
+  EXPECT_EQ(besidePublished(figure), "6.0, within the published 4 and more");
+}
+
 TEST(PublishedFigures, OfAnEmptyBedThereAreNone) {
   test::YardBuilder builder;
   builder.bed("Bed", "POLYGON ((0 0, 2 0, 2 2, 0 2, 0 0))");
