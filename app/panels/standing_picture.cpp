@@ -70,7 +70,7 @@ void StandingPicture::refresh() {
       tallest_ = std::max(tallest_, species->height().metres());
   setVisible(!view_.plants.empty());
   updateGeometry();
-  setAccessibleName(tr("The bed seen from %1").arg(text(describeViewing({false, {view_.from}}))));
+  setAccessibleName(tr("The bed from its side. %1").arg(caption()));
   update();
 }
 
@@ -142,9 +142,18 @@ void StandingPicture::paintScale(QPainter& painter) const {
     painter.drawText(QRectF(0, y - 8, kScaleWidth - 6, 16), Qt::AlignRight | Qt::AlignVCenter,
                      heightMark(up, units));
   }
-  painter.drawText(QRectF(kScaleWidth, ground + 3, width() - kScaleWidth, kCaption - 3),
-                   Qt::AlignLeft | Qt::AlignVCenter,
-                   tr("Seen from %1").arg(text(describeViewing({false, {view_.from}}))));
+  painter.drawText(
+      QRectF(kScaleWidth, ground + 3, width() - kScaleWidth, kCaption - 3),
+      Qt::AlignLeft | Qt::AlignVCenter,
+      painter.fontMetrics().elidedText(caption(), Qt::ElideRight, int(width() - kScaleWidth)));
+}
+
+QString StandingPicture::caption() const {
+  const QString side = text(describeViewing({false, {view_.from}}));
+  const Bed* bed = document_.yard().beds.find(bed_);
+  if (!bed || !bed->viewing.known()) return tr("No viewing side set: drawn from %1").arg(side);
+  return bed->viewing.allRound ? tr("Seen all round: drawn from %1").arg(side)
+                               : tr("Seen from %1").arg(side);
 }
 
 void StandingPicture::paintEvent(QPaintEvent*) {

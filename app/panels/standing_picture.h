@@ -29,6 +29,8 @@ class StandingPicture : public QWidget {
   // Where a plant's foot is drawn.
   [[nodiscard]] std::optional<QPointF> footOf(Id<Plant> plant) const;
   [[nodiscard]] double pixelsPerMetre() const;
+  // From where the bed is seen; or, where no one side is set, from where it is drawn.
+  [[nodiscard]] QString caption() const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -49,6 +49,25 @@ TEST_F(StandingPictureTest, PlantsAreDrawnAtTheScaleOfTheBed) {
   EXPECT_NEAR(foot(right).x() - foot(left).x(), (b.x - a.x) * picture.pixelsPerMetre(), 0.5);
 }
 
+// The bed says whether anybody looks at it from there.
+TEST_F(StandingPictureTest, SaysFromWhereItIsDrawn) {
+  plant("Echinacea purpurea", 7, {4, 2});
+  const auto captionWith = [this](const char* viewing) {
+    Bed changed = *document.yard().beds.find(bed);
+    changed.viewing = parseViewing(viewing).value();
+    Draft draft(document.yard());
+    draft.put(std::move(changed));
+    document.commit(draft.finish("Change seen from"));
+    picture.refresh();
+    EXPECT_TRUE(picture.accessibleName().endsWith(picture.caption()));
+    return picture.caption();
+  };
+  EXPECT_EQ(captionWith("E"), QStringLiteral("Seen from the east"));
+  EXPECT_EQ(captionWith("W;E"), QStringLiteral("Seen from the west"));
+  EXPECT_EQ(captionWith("all"), QStringLiteral("Seen all round: drawn from the south"));
+  EXPECT_EQ(captionWith(""), QStringLiteral("No viewing side set: drawn from the south"));
+}
+
 TEST_F(StandingPictureTest, ShowsFlowersInTheWeekThatIsShown) {
   plant("Echinacea purpurea", 7, {4, 2});
   picture.refresh();
