@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Arrangements kept under names, compared across the bench, and the one chosen planted.
-#include <set>
-
 #include <QComboBox>
 #include <QLabel>
+#include <set>
 
 #include "core/planting/arrangements.h"
 #include "tests/app/window/fill_window.h"
@@ -55,6 +54,32 @@ TEST_F(NamedArrangements, KeepingAsksForTheName) {
   QTest::keyClick(line, Qt::Key_Return);
   EXPECT_EQ(inFile().arrangements.begin()->name, "Low and calm");
   EXPECT_EQ(part<QLineEdit>("arrangement-name"), line) << "its picture is as it was";
+}
+
+// By the mouse or a key, at the bar or at the picture, the first or another: no button keeps the
+// keys.
+TEST_F(NamedArrangements, WhoeverKeepsOneGoesOnAtItsName) {
+  startBed(sunnyList());
+  fillWith("fill-bed");
+  window->activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+  std::size_t kept = 0;
+  for (const char* button : {"fill-keep", "arrangement-keep"})
+    for (const bool byKey : {false, true}) {
+      auto* keep = part<QPushButton>(button);
+      ASSERT_TRUE(keep);
+      keep->setFocus();
+      byKey ? QTest::keyClick(keep, Qt::Key_Space) : QTest::mouseClick(keep, Qt::LeftButton);
+      QTest::qWait(20);
+      ASSERT_EQ(inFile().arrangements.size(), ++kept);
+      auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+      ASSERT_TRUE(line) << button << byKey;
+      EXPECT_EQ(line->objectName(), QStringLiteral("arrangement-name"));
+      EXPECT_TRUE(comesIntoSight(line)) << button << byKey;
+      QTest::keyClicks(line, QStringLiteral("Number %1").arg(kept));
+      QTest::keyClick(line, Qt::Key_Return);
+      EXPECT_EQ(std::prev(inFile().arrangements.end())->name, "Number " + std::to_string(kept));
+    }
 }
 
 TEST_F(NamedArrangements, NoTwoAreGivenOneName) {
