@@ -190,9 +190,12 @@ class Leftovers {
     if (species < 2)
       return "with one species no arrangement differs in it. Add species that suit those places.";
     const bool vast = outcome_.mainPlants() > kVast;
-    if (vast && (result.cutShort || result.untried))
-      return "in so large a bed few exchanges between drifts are tried in any time that one would "
-             "wait. Draw it as several beds, one beside the other, to have each filled well.";
+    if (vast && result.cutShort)
+      return "in so large a bed few exchanges between drifts are tried in the time. Allow more "
+             "(tussock fill --time), or draw it as several beds, one beside the other.";
+    if (vast && result.untried)
+      return "in so large a bed not every exchange between drifts is tried, however long. Draw it "
+             "as several beds, one beside the other, to have each filled well.";
     if (result.cutShort) return "the time was up before they were mended. Allow more time.";
     if (result.untried)
       return "in so large a bed not every exchange between drifts was tried. Another arrangement "

@@ -261,5 +261,35 @@ TEST(LeftFindings, WhereNothingElseFitsNothingIsAskedFor) {
   }
 }
 
+// 20,001 plants and more: time helps where it was up, smaller beds always do.
+TEST(LeftFindings, OfAVastBedMoreTimeAndSeveralBedsAreBothAdvised) {
+  constexpr int kEach = 10'001;
+  test::YardBuilder builder;
+  builder.bed("Field", "POLYGON ((0 0, 200 0, 200 100, 0 100, 0 0))");
+  const Yard bare = builder.build();
+  std::vector<Point> left, right;
+  for (int i = 0; i < kEach; ++i) {
+    const double x = 1.0 + 0.9 * (i % 100), y = 1.0 + 0.9 * (i / 100);
+    left.push_back({x, y}), right.push_back({x + 95.0, y});
+  }
+  left.back() = left.front() + Point{0.1, 0.0};  // too near
+  const std::vector<std::string> species = mixedSpecies();
+  builder.drift(species[0], left).drift(species[1], right);
+  FillRequest request;
+  request.bed = builder.lastBed();
+  const Yard field = builder.build();
+  FillResult result;
+  result.edit = difference(bare, field, "Fill Field");
+  for (const std::size_t i : {0u, 1u}) result.plants.push_back({species[i], 0.0});
+  result.cutShort = true;
+  EXPECT_THAT(whatIsLeft({field, shippedSpecies(), nullptr}, request, result),
+              Contains(AllOf(StartsWith("Too close together"), HasSubstr("Allow more (tussock"),
+                             HasSubstr("several beds"))));
+  result.cutShort = false, result.untried = true;
+  EXPECT_THAT(whatIsLeft({field, shippedSpecies(), nullptr}, request, result),
+              Contains(AllOf(StartsWith("Too close together"), Not(HasSubstr("Allow more")),
+                             HasSubstr("several beds"))));
+}
+
 }  // namespace
 }  // namespace tussock
