@@ -31,11 +31,16 @@ QLabel* heading(const QString& words, QWidget* parent) {
 
 // What others have written of such figures; nobody wrote of this very bed.
 QString publishedText(const std::vector<PublishedFigure>& figures) {
-  QStringList lines{FillPanel::tr("Beside published figures")};
-  for (const PublishedFigure& figure : figures)
-    lines << QStringLiteral("%1: %2 (%3)")
-                 .arg(text(figure.title), text(besidePublished(figure)), text(figure.source));
-  return lines.join(QLatin1Char('\n'));
+  QString words = QStringLiteral("<b>%1</b>").arg(FillPanel::tr("Beside published figures"));
+  for (const PublishedFigure& figure : figures) {
+    const QString line =
+        QStringLiteral("%1: %2 (%3)")
+            .arg(text(figure.title), text(besidePublished(figure)), text(figure.source));
+    words += QStringLiteral("<p style=\"margin-top:%1px; margin-bottom:0\">%2</p>")
+                 .arg(kSpace1)
+                 .arg(line.toHtmlEscaped());
+  }
+  return words;
 }
 
 }  // namespace
@@ -90,7 +95,7 @@ void FillPanel::addResults(QVBoxLayout* column) {
   published_->setObjectName(QStringLiteral("fill-published"));
   published_->setProperty("look", QStringLiteral("note"));
   published_->setWordWrap(true);
-  published_->setTextFormat(Qt::PlainText);
+  published_->setTextFormat(Qt::RichText);  // so that each figure stands apart
   column->addWidget(published_);
   column->addWidget(makeArrangementsHead());
   arrangements_ = new ArrangementsView(document_, filling_, bed_, this);
