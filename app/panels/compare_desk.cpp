@@ -98,6 +98,7 @@ QWidget* CompareDesk::makeMiddle() {
   same_->setWordWrap(true);
   scores_ = new ScorePairView(middle);
   manner_ = note(QStringLiteral("compare-manner"), middle);
+  manner_->setAlignment(Qt::AlignCenter);
   manner_->setWordWrap(true);
   rules->addWidget(same_);
   rules->addWidget(scores_);
