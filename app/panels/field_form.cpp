@@ -20,6 +20,8 @@ namespace tussock {
 namespace {
 
 constexpr int kLabelWidth = 80;
+constexpr int kSliderHeight = 22;
+constexpr int kBesideSlider = 3;  // pixels over a label, so that it stands level with the groove
 
 // Turning the wheel scrolls the form; it changes a value only where one is being set.
 class WheelGuard : public QObject {
@@ -55,7 +57,8 @@ void FieldForm::addValue(QWidget* label, QWidget* value) {
   const int row = grid_->rowCount();
   const bool tall = qobject_cast<InlineField*>(value) || qobject_cast<InlineTable*>(value) ||
                     qobject_cast<QComboBox*>(value);
-  label->setContentsMargins(0, tall ? kSpace1 + 2 : 0, 0, 0);
+  const bool slides = qobject_cast<QSlider*>(value) != nullptr;
+  label->setContentsMargins(0, tall ? kSpace1 + 2 : slides ? kBesideSlider : 0, 0, 0);
   grid_->addWidget(label, row, 0, Qt::AlignTop | Qt::AlignLeft);
   grid_->addWidget(value, row, 1);
 }
@@ -135,7 +138,7 @@ QSlider* FieldForm::addSlider(const QString& name, const QString& label, std::fu
   slider->setPageStep(10);
   slider->setTracking(false);
   slider->setAccessibleName(label);
-  slider->setMinimumHeight(22);
+  slider->setMinimumHeight(kSliderHeight);
   slider->setFocusPolicy(Qt::StrongFocus);
   slider->installEventFilter(new WheelGuard(slider));
   connect(slider, &QSlider::valueChanged, this, [read, write = std::move(write)](int value) {

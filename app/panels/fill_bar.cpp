@@ -12,6 +12,7 @@
 #include "app/look/theme.h"
 #include "app/panels/buttons.h"
 #include "app/panels/field_form.h"
+#include "app/panels/field_text.h"
 #include "app/panels/fill_stops.h"
 #include "app/panels/flow_layout.h"
 #include "app/panels/species_marks.h"
@@ -49,7 +50,7 @@ const Bed* FillBar::bed() const {
 
 void FillBar::addManner(QVBoxLayout* column) {
   manner_ = new FieldForm(this);
-  QSlider* slider = manner_->addSlider(
+  slider_ = manner_->addSlider(
       QStringLiteral("bed-wildness"), tr("Formal to natural"),
       [this] { return bed() ? qRound(bed()->wildness * 100.0) : 50; },
       [this](int value) {
@@ -60,7 +61,6 @@ void FillBar::addManner(QVBoxLayout* column) {
         draft.put(std::move(changed));
         document_.commitStep(draft.finish("Change manner of planting"));
       });
-  slider->setToolTip(tr("Left: few species in large, even groups. Right: many, small and mixed."));
   column->addWidget(manner_);
 }
 
@@ -197,6 +197,9 @@ void FillBar::addAfter(QVBoxLayout* column) {
 void FillBar::refresh() {
   manner_->setEnabled(!document_.isReadOnly());
   manner_->refresh();
+  slider_->setToolTip(
+      tr("%1. Left: few species in large, even groups. Right: many, small and mixed.")
+          .arg(mannerText(bed() ? bed()->wildness : 0.5)));
   const Yard& yard = document_.yard();
   keep_->setEnabled(!document_.isReadOnly());
   compare_->setVisible(!arrangementsOf(yard, bed_).empty());

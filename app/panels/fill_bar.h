@@ -12,6 +12,7 @@
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QSlider;
 class QStackedWidget;
 class QVBoxLayout;
 
@@ -59,6 +60,7 @@ class FillBar : public QWidget {
   Filling& filling_;
   Id<Bed> bed_;
   FieldForm* manner_ = nullptr;
+  QSlider* slider_ = nullptr;        // from formal to natural
   QStackedWidget* pages_ = nullptr;  // the buttons, or how far the filling has come
   QWidget* buttons_ = nullptr;
   QPushButton* species_ = nullptr;

@@ -61,6 +61,7 @@ TEST_F(Wildness, ARunOfKeysAndPressesIsOneEdit) {
   trigger("actionUndo");
   EXPECT_EQ(inTheFile(), 0.5);
   EXPECT_EQ(slider->value(), 50);
+  EXPECT_TRUE(slider->toolTip().startsWith(QStringLiteral("50 % natural")));
   EXPECT_TRUE(undoLabel().isEmpty());
   trigger("actionRedo");
   EXPECT_EQ(inTheFile(), last);
