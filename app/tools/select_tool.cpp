@@ -54,6 +54,15 @@ Qt::CursorShape cursorOf(Handles::Kind kind) {
   return Qt::SizeAllCursor;
 }
 
+// How many each ring has.
+std::vector<std::size_t> cornersIn(const std::optional<Object>& object) {
+  std::vector<std::size_t> corners;
+  const auto outline = object ? outlineOf(*object) : std::nullopt;
+  if (!outline) return corners;
+  for (const Ring& ring : outline->rings) corners.push_back(ring.size());
+  return corners;
+}
+
 }  // namespace
 
 SelectTool::SelectTool(Canvas& canvas)
@@ -161,12 +170,14 @@ bool SelectTool::pressPlant(const PointerAt& at) {
 }
 
 // Of the plants marked those stay that are still there. What is taken back or made again was
-// another state of the drift: its marks, and a corner in hand, do not outlast that.
+// another state of the drift: its marks do not outlast that. Nor does a corner in hand where others
+// came or went, for its number may be that of another then.
 void SelectTool::followEdit(const ChangeSet& edit) {
   const bool made = std::exchange(edited_, false);
   for (const Change& change : edit.changes) {
     const ObjectRef subject = subjectOf(change);
-    if (!made && handles_.subject() == subject) active_.reset();
+    if (handles_.subject() == subject && cornersIn(change.before) != cornersIn(change.after))
+      active_.reset();
     if (subject != refTo(part_.drift)) continue;
     const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
     made&& drift ? part_.keepOnlyOf(*drift) : part_.plants.clear();

@@ -75,14 +75,26 @@ TEST_F(MarkedPlants, OfThoseMarkedTheOnesLeftStayMarked) {
   EXPECT_EQ(undoLabel(), QStringLiteral("Move 3 plants"));
 }
 
-TEST_F(MarkedPlants, ACornerThatIsUndoneIsNotDeletedInstead) {
+// Corners are numbered: with one fewer the number in hand is no corner, or another.
+TEST_F(MarkedPlants, ACornerInHandLastsWhileNoneComeOrGo) {
   startPlanted();
   click({7.5, 4.5});
   const Id<Bed> bed = inFile().beds.begin()->id;
+  const auto corners = [&] { return inFile().beds.find(bed)->outline.outer; };
   ASSERT_EQ(document.selection(), std::vector{refTo(bed)});
   drag({8.0, 2.5}, {7.6, 2.5});  // a side, which takes a new corner
-  ASSERT_EQ(inFile().beds.find(bed)->outline.outer.size(), 5u);
+  drag({0.0, 5.0}, {0.3, 4.8});
+  ASSERT_EQ(corners().size(), 5u);
   trigger("actionUndo");
+  trigger("actionDelete");
+  EXPECT_EQ(corners().size(), 4u) << "the corner dragged, which is back where it was";
+  const Ring fewer = corners();
+  EXPECT_EQ(std::count(fewer.begin(), fewer.end(), Point{0.0, 5.0}), 0);
+  trigger("actionUndo");
+  drag({0.0, 5.0}, {0.3, 4.8});
+  trigger("actionUndo");
+  trigger("actionUndo");
+  ASSERT_EQ(corners().size(), 4u);
   trigger("actionDelete");
   EXPECT_TRUE(inFile().beds.empty()) << "what is selected, not a corner of it";
 }
