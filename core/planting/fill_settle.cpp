@@ -56,21 +56,7 @@ bool FreeGround::holds(Point p) const {
 }
 
 Point FreeGround::inside(Point p) const {
-  if (holds(p)) return p;
-  constexpr int kTries = 8;
-  Point q = p;
-  for (int i = 0; i < kTries; ++i) {
-    bool pushed = false;
-    for (const Border& border : ground_.borders()) {
-      const Point foot = nearestOnSegment(q, border.from, border.to);
-      const double away = distance(q, foot);
-      if (away >= border.least || away < 1e-9) continue;
-      q = foot + (q - foot) * ((border.least + kSettledRounding) / away);
-      pushed = true;
-    }
-    if (!pushed) break;
-  }
-  return q;
+  return holds(p) ? p : ground_.inside(p);
 }
 
 Point FreeGround::pushFromKept(Point p, double share) const {

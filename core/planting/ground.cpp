@@ -49,13 +49,31 @@ Ground::Ground(const Yard& yard, const GrowRequest& request, double reach)
   addPlants(yard, request);
 }
 
-bool Ground::holds(Point p) const {
+bool Ground::isClear(Point p, double nearer) const {
   if (!box_.contains(p)) return false;
+  const double less = nearer + kGroundRounding;
   for (const Border& border : borders_)
-    if (distanceToSegment(p, border.from, border.to) < border.least - kGroundRounding) return false;
+    if (distanceToSegment(p, border.from, border.to) < border.least - less) return false;
   if (!contains(bed_, p)) return false;
   return std::none_of(solids_.begin(), solids_.end(),
                       [p](const Polygon& solid) { return contains(solid, p); });
+}
+
+Point Ground::inside(Point p) const {
+  constexpr int kTries = 8;
+  constexpr double kOver = 1e-7;  // metres
+  for (int i = 0; i < kTries; ++i) {
+    bool pushed = false;
+    for (const Border& border : borders_) {
+      const Point foot = nearestOnSegment(p, border.from, border.to);
+      const double away = distance(p, foot);
+      if (away >= border.least || away < 1e-9) continue;
+      p = foot + (p - foot) * ((border.least + kOver) / away);
+      pushed = true;
+    }
+    if (!pushed) break;
+  }
+  return p;
 }
 
 void Ground::addBarriers(const Yard& yard) {

@@ -32,7 +32,11 @@ class Ground {
   Ground(const Yard& yard, const GrowRequest& request, double reach);
 
   // Inside the bed and far enough from every border; other plants are not asked.
-  [[nodiscard]] bool holds(Point p) const;
+  [[nodiscard]] bool holds(Point p) const { return isClear(p, 0.0); }
+  // Whether a plant's own half spacing of ground may lie there, where its centre may not yet.
+  [[nodiscard]] bool isOpen(Point p) const { return isClear(p, half_); }
+  // Pushed off the borders as far as `holds` asks, if that can be done.
+  [[nodiscard]] Point inside(Point p) const;
   [[nodiscard]] const std::vector<Neighbour>& neighbours() const { return neighbours_; }
   [[nodiscard]] const std::vector<Border>& borders() const { return borders_; }
   [[nodiscard]] const Box& box() const { return box_; }  // where plants may stand at all
@@ -40,6 +44,7 @@ class Ground {
   [[nodiscard]] const Slope& slope() const { return slope_; }
 
  private:
+  [[nodiscard]] bool isClear(Point p, double nearer) const;  // metres nearer to borders
   void addBarriers(const Yard& yard);
   void addRound(const Yard& yard);
   void addPlants(const Yard& yard, const GrowRequest& request);
