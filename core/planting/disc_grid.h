@@ -52,6 +52,20 @@ class DiscGrid {
         }
     return true;
   }
+  // The item nearest to p, looked for within `metres` first, then in wider and wider rounds. There
+  // must be one.
+  [[nodiscard]] std::size_t nearest(Point p, double metres) const {
+    std::size_t found = at_.size();
+    for (double reach = metres; found == at_.size(); reach *= 2.0) {
+      double best = reach * reach;
+      near(p, reach, [&](std::size_t item) {
+        const double d = squaredDistance(p, at_[item]);
+        if (d < best) best = d, found = item;
+        return true;
+      });
+    }
+    return found;
+  }
 
  private:
   static constexpr int kNone = -1;

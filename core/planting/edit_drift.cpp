@@ -7,6 +7,7 @@
 
 #include "core/geometry/overlay.h"
 #include "core/planting/drift_plants.h"
+#include "core/planting/set_out.h"
 
 namespace tussock {
 
@@ -100,7 +101,8 @@ DriftEdit turnDrift(const Yard& yard, Id<Drift> id, Angle turn) {
 DriftEdit regrowDrift(const Yard& yard, Id<Drift> id, IdSource& ids) {
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked) return nothing(id);
-  const Growth growth = growDrift(yard, requestFor(*found, static_cast<int>(found->plants.size())));
+  const Growth growth =
+      setOut(yard, *found, requestFor(*found, static_cast<int>(found->plants.size())));
   if (growth.places.empty()) return nothing(id, growth.asked);
   Drift drift = *found;
   drift.plants = withIds(found->plants, growth.places, ids);

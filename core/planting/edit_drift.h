@@ -29,7 +29,7 @@ struct DriftEdit {
 [[nodiscard]] DriftEdit resizeDrift(const Yard& yard, Id<Drift> drift, int count, IdSource& ids);
 // Turns the plants about the drift's middle, as drawn by hand.
 [[nodiscard]] DriftEdit turnDrift(const Yard& yard, Id<Drift> drift, Angle turn);
-// Finds places that obey the rules for the drift where it stands, ids kept.
+// Finds places that obey the rules for the drift on the ground that it has, see setOut; ids kept.
 [[nodiscard]] DriftEdit regrowDrift(const Yard& yard, Id<Drift> drift, IdSource& ids);
 // Moves some of the drift's plants by the step, as drawn by hand.
 [[nodiscard]] DriftEdit movePlants(const Yard& yard, Id<Drift> drift,

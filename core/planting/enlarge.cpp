@@ -12,10 +12,6 @@ namespace tussock {
 
 namespace {
 
-DriftFigure figureAsked(const GrowRequest& request) {
-  return {request.at, request.axis.value_or(Angle()), request.stretch};
-}
-
 std::vector<Point> placesOf(const std::vector<std::size_t>& kept,
                             const std::vector<Point>& standing, std::size_t without) {
   std::vector<Point> places;
@@ -37,9 +33,9 @@ std::vector<Point> morePlaces(const Ground& ground, const GrowRequest& request,
   switch (request.pattern) {
     case Pattern::Triangular:
     case Pattern::Square:
-      return strictPlaces(ground, request, standing);
+      return strictPlaces(ground, request, standing, figureAsked(request));
     case Pattern::Single:
-      return singlePlaces(ground, request, standing);
+      return singlePlaces(ground, request, standing, figureAsked(request));
     case Pattern::Matrix:
       return matrixPlaces(ground, request, standing);
     case Pattern::Staggered:

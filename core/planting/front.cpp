@@ -37,12 +37,17 @@ Packing packingFor(int count) {
 // A figure between a rhombus and an ellipse, so that the ends taper.
 double DriftFigure::distanceTo(Point p) const {
   if (corridor != nullptr) return corridor->along(p);
+  if (form != nullptr) return form->distanceTo(p);
   constexpr double kTaper = 1.6;  // 2 is an ellipse, 1 a rhombus
   const Point local = rotated(p - middle, -axis);
   const double root = std::sqrt(stretch);
   const double sum =
       std::pow(std::abs(local.x) / root, kTaper) + std::pow(std::abs(local.y) * root, kTaper);
   return std::pow(sum, 1.0 / kTaper);
+}
+
+DriftFigure figureAsked(const GrowRequest& request) {
+  return {request.at, request.axis.value_or(Angle()), request.stretch};
 }
 
 Front::Front(const Ground& ground, Length spacing, DriftFigure figure, Packing packing)

@@ -11,6 +11,7 @@
 #include "core/planting/corridor.h"
 #include "core/planting/disc_grid.h"
 #include "core/planting/ground.h"
+#include "core/planting/own_form.h"
 
 namespace tussock {
 
@@ -20,10 +21,13 @@ struct DriftFigure {
   Angle axis;
   double stretch = 3.0;
   const Corridor* corridor = nullptr;  // the drift follows a line instead, from its beginning on
+  const OwnForm* form = nullptr;       // or keeps the ground that it has
 
   // Grows from 0 at the middle; equal on the outline of one size of the figure. Metres.
   [[nodiscard]] double distanceTo(Point p) const;
 };
+// About the request's drop, along its axis.
+[[nodiscard]] DriftFigure figureAsked(const GrowRequest& request);
 
 inline constexpr std::size_t kUsualDrift = 60;  // plants; more is a whole bed of one species
 [[nodiscard]] constexpr bool isUsual(int count) {

@@ -154,9 +154,9 @@ std::vector<Point> placesIn(const Ground& ground, const GrowRequest& request) {
   switch (request.pattern) {
     case Pattern::Triangular:
     case Pattern::Square:
-      return odd(strictPlaces(ground, request, {}));
+      return odd(strictPlaces(ground, request, {}, figureAsked(request)));
     case Pattern::Single:
-      return odd(singlePlaces(ground, request, {}));
+      return odd(singlePlaces(ground, request, {}, figureAsked(request)));
     case Pattern::Matrix:
       return relaxed(ground, request.spacing, odd(matrixPlaces(ground, request, {})));
     case Pattern::Staggered:

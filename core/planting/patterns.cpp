@@ -5,21 +5,13 @@
 
 namespace tussock {
 
-namespace {
-
-DriftFigure figureOf(const GrowRequest& request) {
-  return {request.at, request.axis.value_or(Angle()), request.stretch};
-}
-
-}  // namespace
-
 std::vector<Point> singlePlaces(const Ground& ground, const GrowRequest& request,
-                                const std::vector<Point>& standing) {
+                                const std::vector<Point>& standing, const DriftFigure& figure) {
   const double s = request.spacing.metres();
   FreeSpots spots(ground, kAccentsApart * s * 1.1);
   for (const Point p : standing) spots.take(p);
   std::vector<Point> offered{request.at};
-  const std::vector<Point> grid = gridOver(ground, s / 3.0, figureOf(request));
+  const std::vector<Point> grid = gridOver(ground, s / 3.0, figure);
   offered.insert(offered.end(), grid.begin(), grid.end());
   for (const Point p : offered) {
     if (static_cast<int>(spots.places().size()) >= request.count) break;
@@ -32,10 +24,11 @@ std::vector<Point> singlePlaces(const Ground& ground, const GrowRequest& request
 
 std::vector<Point> matrixPlaces(const Ground& ground, const GrowRequest& request,
                                 const std::vector<Point>& standing) {
-  Front front(ground, request.spacing, figureOf(request), {});
+  const DriftFigure figure = figureAsked(request);
+  Front front(ground, request.spacing, figure, {});
   for (const Point p : standing) front.take(p);
   front.growTo(request.count);
-  for (const Point p : gridOver(ground, request.spacing.metres() / 3.0, figureOf(request))) {
+  for (const Point p : gridOver(ground, request.spacing.metres() / 3.0, figure)) {
     if (static_cast<int>(front.places().size()) >= request.count) break;
     if (!front.fits(p)) continue;
     front.begin(p);

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 // Where plants go in the patterns other than the loose staggered one. Each returns `standing`,
-// which keeps its places, and more up to request.count. Request and places are measured on the
-// ground, see Ground; the request has its axis.
+// which keeps its places, and more up to request.count, the nearest in the figure's distance first.
+// Request, figure and places are measured on the ground, see Ground; the request has its axis.
 #pragma once
 
 #include <vector>
 
-#include "core/planting/ground.h"
+#include "core/planting/front.h"
 
 namespace tussock {
 
@@ -24,10 +24,12 @@ inline constexpr double kAccentsApart = 3.0;
 
 // A strict lattice along the axis, in one piece: a whole spacing between plants, none missing.
 [[nodiscard]] std::vector<Point> strictPlaces(const Ground& ground, const GrowRequest& request,
-                                              const std::vector<Point>& standing);
-// Plants each by itself, the nearest to the drop first in its stretched distance.
+                                              const std::vector<Point>& standing,
+                                              const DriftFigure& figure);
+// Plants each by itself.
 [[nodiscard]] std::vector<Point> singlePlaces(const Ground& ground, const GrowRequest& request,
-                                              const std::vector<Point>& standing);
+                                              const std::vector<Point>& standing,
+                                              const DriftFigure& figure);
 // What is left free between the drifts of the bed, in as many pieces as it has.
 [[nodiscard]] std::vector<Point> matrixPlaces(const Ground& ground, const GrowRequest& request,
                                               const std::vector<Point>& standing);

@@ -5,16 +5,16 @@
 
 #include "core/planting/drift_plants.h"
 #include "core/planting/own_ground.h"
+#include "core/planting/set_out.h"
 
 namespace tussock {
 
 namespace {
 
-std::vector<Point> placesFor(const Yard& yard, const GrowRequest& request,
-                             const std::vector<Point>& old) {
-  std::vector<Point> places = growDrift(yard, request).places;
+std::vector<Point> placesFor(const Yard& yard, const GrowRequest& request, const Drift& old) {
+  std::vector<Point> places = setOut(yard, old, request).places;
   if (static_cast<int>(places.size()) == request.count) return places;
-  std::vector<Point> own = placesOnOwnGround(yard, request, old);
+  std::vector<Point> own = placesOnOwnGround(yard, request, positionsOf(old));
   return own.size() > places.size() ? own : places;
 }
 
@@ -30,7 +30,7 @@ DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int 
   drift.species = with.botanicalName;
   drift.layer = with.usualLayer();
   drift.spacing = with.spacing;
-  const auto places = placesFor(yard, requestFor(drift, asked), positionsOf(*found));
+  const auto places = placesFor(yard, requestFor(drift, asked), *found);
   if (places.empty()) return nothing;
   drift.plants = withIds(found->plants, places, ids);
   const int fitted = static_cast<int>(drift.plants.size());

@@ -8,6 +8,7 @@
 
 #include "core/catalog/bloom.h"
 #include "core/planting/drift_plants.h"
+#include "core/planting/set_out.h"
 
 namespace tussock {
 
@@ -47,7 +48,9 @@ DriftEdit reshapeDrift(const Yard& yard, Id<Drift> id, const DriftShape& wanted,
   drift.spacing = shape.spacing;
   drift.axis = shape.axis;
   drift.stretch = shape.stretch;
-  const Growth growth = growDrift(yard, requestFor(drift, shape.count));
+  const GrowRequest request = requestFor(drift, shape.count);
+  const bool drawn = shape.axis != before.axis || shape.stretch != before.stretch;
+  const Growth growth = drawn ? growDrift(yard, request) : setOut(yard, *found, request);
   if (growth.places.empty()) return nothing;
   drift.plants = withIds(found->plants, growth.places, ids);
   const int fitted = static_cast<int>(drift.plants.size());

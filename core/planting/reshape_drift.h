@@ -18,9 +18,10 @@ struct DriftShape {
 };
 [[nodiscard]] DriftShape shapeOf(const Drift& drift);
 
-// Plants the drift anew about its middle in this shape; ids that stay are kept. A change of count
-// alone leaves the standing plants where they are, see resizeDrift. No edit for locked drifts, for
-// plants that stand there already, and where the shape is the drift's own.
+// Plants the drift anew in this shape: about its middle where axis or stretch is another, else on
+// the ground that it has, see setOut; ids that stay are kept. A change of count alone leaves the
+// standing plants where they are, see resizeDrift. No edit for locked drifts, for plants that stand
+// there already, and where the shape is the drift's own.
 [[nodiscard]] DriftEdit reshapeDrift(const Yard& yard, Id<Drift> drift, const DriftShape& shape,
                                      IdSource& ids);
 

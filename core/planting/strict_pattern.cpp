@@ -56,10 +56,9 @@ class Lattice {
 // Takes cells side by side, the nearest in the figure's distance first.
 class LatticeGrowth {
  public:
-  LatticeGrowth(const Ground& ground, const GrowRequest& request, Point origin)
-      : lattice_(request, origin),
-        figure_{request.at, request.axis.value_or(Angle()), request.stretch},
-        spots_(ground, request.spacing.metres()) {}
+  LatticeGrowth(const Ground& ground, const GrowRequest& request, Point origin,
+                const DriftFigure& figure)
+      : lattice_(request, origin), figure_(figure), spots_(ground, request.spacing.metres()) {}
 
   void stand(Point p) {
     spots_.take(p);
@@ -136,12 +135,12 @@ std::vector<Point> originsFor(const Ground& ground, const GrowRequest& request) 
 }  // namespace
 
 std::vector<Point> strictPlaces(const Ground& ground, const GrowRequest& request,
-                                const std::vector<Point>& standing) {
+                                const std::vector<Point>& standing, const DriftFigure& figure) {
   if (!standing.empty()) {
     const Point origin = *std::min_element(standing.begin(), standing.end(), [&](Point a, Point b) {
       return squaredDistance(a, request.at) < squaredDistance(b, request.at);
     });
-    LatticeGrowth growth(ground, request, origin);
+    LatticeGrowth growth(ground, request, origin, figure);
     for (const Point p : standing) growth.stand(p);
     growth.growTo(request.count);
     return growth.places();
@@ -149,7 +148,7 @@ std::vector<Point> strictPlaces(const Ground& ground, const GrowRequest& request
   std::vector<Point> best;
   double cost = std::numeric_limits<double>::infinity();
   for (const Point origin : originsFor(ground, request)) {
-    LatticeGrowth growth(ground, request, origin);
+    LatticeGrowth growth(ground, request, origin, figure);
     growth.begin(request.at);
     growth.growTo(request.count);
     const std::size_t count = growth.places().size();

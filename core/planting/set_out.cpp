@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "core/planting/set_out.h"
+
+#include <array>
+#include <cmath>
+#include <numbers>
+#include <optional>
+
+#include "core/planting/even_spread.h"
+#include "core/planting/one_piece.h"
+#include "core/planting/patterns.h"
+#include "core/planting/relax.h"
+
+namespace tussock {
+
+namespace {
+
+std::vector<Point> laidOnGround(const Slope& slope, std::vector<Point> places) {
+  for (Point& p : places) p = slope.onGround(p);
+  return places;
+}
+
+Ground groundAround(const Yard& yard, GrowRequest request, const OwnForm& form,
+                    const Slope& slope) {
+  const Box box = boundsOf(form.places());
+  request.at = slope.onPlan(box.centre());
+  const double around = form.spacing() + 10.0 * request.spacing.metres();
+  return {yard, request, distance(box.low, box.high) / 2.0 + around};
+}
+
+// The nearest free place, half a spacing away at most.
+std::optional<Point> freeNear(const Front& front, Point p, double spacing) {
+  if (front.fits(p)) return p;
+  constexpr int kSteps = 6, kTurns = 24;
+  for (int step = 1; step <= kSteps; ++step)
+    for (int i = 0; i < kTurns; ++i) {
+      const double turn = 2.0 * std::numbers::pi * i / kTurns;
+      const Point q = p + Point{std::cos(turn), std::sin(turn)} * (0.5 * spacing * step / kSteps);
+      if (front.fits(q)) return q;
+    }
+  return std::nullopt;
+}
+
+std::vector<Point> oddOf(std::vector<Point> places) {
+  if (!places.empty() && places.size() % 2 == 0) places.pop_back();
+  return places;
+}
+
+// Spread over the form; what finds no place there nestles beside the others.
+std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, const OwnForm& form) {
+  DriftFigure figure = figureAsked(request);
+  figure.form = &form;
+  Front front(ground, request.spacing, figure, packingFor(request.count));
+  for (const Point p : spreadOver(ground, form, request.spacing, request.count))
+    if (const auto free = freeNear(front, p, request.spacing.metres())) front.take(*free);
+  front.growTo(request.count);
+  std::vector<Point> places = oddOf(front.places());
+  std::vector<Point> even = relaxed(ground, request.spacing, places);
+  return inOnePiece(even, request.spacing) ? even : places;
+}
+
+// A narrow band of plants that come to stand wider cannot reach from end to end without a gap: then
+// it is as much shorter, at both ends, as it takes. None where half would not do.
+std::vector<Point> staggeredIn(const Ground& ground, const GrowRequest& request,
+                               const OwnForm& form) {
+  constexpr std::array kShares{1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5};
+  for (const double share : kShares) {
+    const OwnForm part = share < 1.0 ? form.shortened(share) : form;
+    std::vector<Point> places = spreadIn(ground, request, part);
+    if (inOnePiece(places, request.spacing)) return places;
+  }
+  return {};
+}
+
+std::vector<Point> placesIn(const Ground& ground, GrowRequest request, const OwnForm& form) {
+  request.at = form.heart();
+  DriftFigure figure = figureAsked(request);
+  figure.form = &form;
+  switch (request.pattern) {
+    case Pattern::Triangular:
+    case Pattern::Square:
+      return oddOf(strictPlaces(ground, request, {}, figure));
+    case Pattern::Single:
+      return oddOf(singlePlaces(ground, request, {}, figure));
+    case Pattern::Matrix:
+      return {};
+    case Pattern::Staggered:
+      break;
+  }
+  return staggeredIn(ground, request, form);
+}
+
+}  // namespace
+
+Growth setOut(const Yard& yard, const Drift& stood, const GrowRequest& request) {
+  Growth grown = growDrift(yard, request);
+  const Slope slope(yard.settings);
+  const std::vector<Point> places = laidOnGround(slope, positionsOf(stood));
+  // A matrix is whatever the others leave.
+  if (request.pattern == Pattern::Matrix || places.empty() || !inOnePiece(places, stood.spacing))
+    return grown;
+  const OwnForm form(places, stood.spacing);
+  const bool all = static_cast<int>(grown.places.size()) == grown.asked;
+  if (all && form.isKeptBy(laidOnGround(slope, grown.places), request.spacing)) return grown;
+  const Ground ground = groundAround(yard, request, form, slope);
+  if (ground.empty()) return grown;
+  GrowRequest asked = onGround(request, slope);
+  asked.count = grown.asked;
+  std::vector<Point> own = placesIn(ground, asked, form);
+  if (own.empty() || own.size() < grown.places.size()) return grown;
+  for (Point& p : own) p = slope.onPlan(p);
+  grown.places = std::move(own);
+  return grown;
+}
+
+}  // namespace tussock
