@@ -102,16 +102,14 @@ QString readPlants(Document& document, Id<Drift> id, const QString& typed) {
   const int count = QLocale().toInt(typed.trimmed(), &read);
   if (!read || count < 1 || count > kMostPlants)
     return formTr("Write a number of plants from 1 to %1.").arg(kMostPlants);
-  int odd = count;
   const QString said = reshape(document, id, [&](DriftShape& shape) {
     shape = withCount(shape, count);
-    odd = shape.count;
     const bool fits = shape.spacing >= kSpacings.least && shape.spacing <= kSpacings.most;
     return fits ? QString() : tooNearOrFar(document, shape);
   });
-  if (odd == count) return said;
-  const QString made = formTr("A drift has an odd count: %1, not %2.").arg(odd).arg(count);
-  return said.isEmpty() ? made : made + QLatin1Char(' ') + said;
+  const Drift* drift = document.yard().drifts.find(id);
+  if (!said.isEmpty() || count % 2 != 0 || !drift || !isCounted(*drift)) return said;
+  return formTr("%1 as asked; drifts of odd count look less set out.").arg(count);
 }
 
 QString readGround(Document& document, Id<Drift> id, const QString& typed) {

@@ -6,8 +6,8 @@
 #include <fmt/format.h>
 
 #include "core/checks/checked_fill.h"
-#include "core/planting/drift_plants.h"
 #include "core/planting/fill_quota.h"
+#include "core/planting/plant_count.h"
 
 namespace tussock {
 

@@ -1,24 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "core/checks/checks.h"
+#include "core/planting/plant_count.h"
 
 namespace tussock {
-
-namespace {
-
-// Plants of the ground layer and bulbs are read as a carpet, set by the square metre; nobody counts
-// them. What stands there already was counted by someone else.
-bool counted(const Drift& drift) {
-  return drift.layer == Layer::Main && !drift.existing();
-}
-
-}  // namespace
 
 std::vector<Finding> checkOddCount(const Survey& survey, const SurveyedBed& bed) {
   const double shows = survey.limit("odd_up_to");
   std::vector<Finding> findings;
   for (const SurveyedDrift& surveyed : bed.drifts) {
     const std::size_t count = surveyed.drift->plants.size();
-    if (!counted(*surveyed.drift) || count % 2 == 1) continue;
+    if (!isCounted(*surveyed.drift) || count % 2 == 1) continue;
     Finding finding;
     finding.check = CheckId::OddCount;
     finding.measured = static_cast<double>(count);

@@ -31,8 +31,7 @@ bool canChange(const Drift& drift) {
 
 // So many of the other species as the drift's ground comes to.
 int countOnGround(const Drift& drift, const Species& with) {
-  return countFor(drift.pattern, with.spacing,
-                  areaFor(drift.pattern, drift.spacing, sizeOf(drift)));
+  return withSpacing(shapeOf(drift), with.spacing).count;
 }
 
 void renameInLists(Draft& draft, std::string_view species, const Species& with) {
@@ -184,7 +183,7 @@ Substitution substitute(const Yard& yard, std::string_view species, const Specie
       continue;
     }
     const int wanted = countOnGround(drift, with);
-    const DriftEdit made = replantDrift(after, drift.id, with, wanted, ids);
+    const DriftEdit made = replantDrift(after, drift.id, with, wanted, ids, CountAs::Asked);
     if (made.fitted == 0) {
       ++result.withoutPlace;
       result.groundWithoutPlace += groundOf(drift);

@@ -31,9 +31,10 @@ struct Substitution {
   Area groundWithoutPlace;         // what those in which none finds a place cover
 };
 // Each drift of the species keeps its ground: so many of the other species as that takes at its own
-// spacing, an odd number, or as many as find a place by the placement rules. One in which not one
-// does stays as it is. Ids that stay are kept; the species takes a plan code if needed, and the
-// one replaced keeps its own. Bed plant lists name the other species instead, unless a drift stays.
+// spacing, an odd number or just the even one that stands, or as many as find a place by the
+// placement rules. One in which not one does stays as it is. Ids that stay are kept; the species
+// takes a plan code if needed, and the one replaced keeps its own. Bed plant lists name the other
+// species instead, unless a drift stays.
 [[nodiscard]] Substitution substitute(const Yard& yard, std::string_view species,
                                       const Species& with, IdSource& ids);
 // In the drifts that change.

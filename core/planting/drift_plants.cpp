@@ -2,7 +2,6 @@
 #include "core/planting/drift_plants.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/planting/edit_drift.h"
 #include "core/planting/enlarge.h"
@@ -13,13 +12,14 @@ void sortById(std::vector<Plant>& plants) {
   std::sort(plants.begin(), plants.end(), [](auto& a, auto& b) { return a.id < b.id; });
 }
 
-GrowRequest requestFor(const Drift& drift, int count) {
+GrowRequest requestFor(const Drift& drift, int count, CountAs as) {
   GrowRequest request;
   request.bed = drift.bed;
   request.layer = drift.layer;
   request.pattern = drift.pattern;
   request.spacing = drift.spacing;
   request.count = count;
+  request.countAs = as;
   request.at = middleOf(drift);
   request.axis = drift.axis;
   request.stretch = drift.stretch;
@@ -56,18 +56,10 @@ std::vector<Plant> fewerPlants(const Drift& drift, int count) {
 
 std::vector<Plant> morePlants(const Yard& yard, const Drift& drift, int count, IdSource& ids) {
   std::vector<Plant> result = drift.plants;
-  const auto places = enlarged(yard, requestFor(drift, count), positionsOf(drift));
+  const auto places = enlarged(yard, requestFor(drift, count, CountAs::Asked), positionsOf(drift));
   for (std::size_t i = result.size(); i < places.size(); ++i)
     result.push_back({ids.take<Plant>(), places[i]});
   return result;
-}
-
-int oddNear(double count) {
-  return std::max(1, 2 * static_cast<int>(std::floor(count / 2.0)) + 1);
-}
-
-int oddCount(int count) {
-  return std::max(1, count % 2 == 0 ? count - 1 : count);
 }
 
 }  // namespace tussock

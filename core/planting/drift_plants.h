@@ -10,17 +10,16 @@ namespace tussock {
 
 void sortById(std::vector<Plant>& plants);  // ascending
 // What growing `count` plants of the drift where it stands asks for.
-[[nodiscard]] GrowRequest requestFor(const Drift& drift, int count);
+[[nodiscard]] GrowRequest requestFor(const Drift& drift, int count, CountAs as = CountAs::Odd);
 // Plants at the new places, each with the id of the old plant nearest to it, new ids for the rest.
 // Ids ascending.
 [[nodiscard]] std::vector<Plant> withIds(std::vector<Plant> old, const std::vector<Point>& places,
                                          IdSource& ids);
 // `count` of its plants: those nearest the middle, in one piece if it was. Ids ascending.
 [[nodiscard]] std::vector<Plant> fewerPlants(const Drift& drift, int count);
-// Its plants where they are, and more beside them up to `count`, as many as fit, an odd number.
+// Its plants where they are, and more beside them up to `count`, even too; where not all fit, the
+// largest odd number that does.
 [[nodiscard]] std::vector<Plant> morePlants(const Yard& yard, const Drift& drift, int count,
                                             IdSource& ids);
-[[nodiscard]] int oddCount(int count);    // the odd number at or below, 1 at least
-[[nodiscard]] int oddNear(double count);  // the nearest odd number, 1 at least
 
 }  // namespace tussock

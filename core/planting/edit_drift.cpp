@@ -75,10 +75,10 @@ DriftEdit moveDrift(const Yard& yard, Id<Drift> id, Point step) {
   return finish(yard, std::move(drift), "Move drift", count);
 }
 
-DriftEdit resizeDrift(const Yard& yard, Id<Drift> id, int count, IdSource& ids) {
+DriftEdit resizeDrift(const Yard& yard, Id<Drift> id, int count, IdSource& ids, CountAs as) {
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked) return nothing(id, count);
-  const int asked = oddCount(count);
+  const int asked = countTaken(count, as);
   const int now = static_cast<int>(found->plants.size());
   Drift drift = *found;
   drift.plants = asked < now ? fewerPlants(drift, asked) : morePlants(yard, drift, asked, ids);
@@ -101,8 +101,8 @@ DriftEdit turnDrift(const Yard& yard, Id<Drift> id, Angle turn) {
 DriftEdit regrowDrift(const Yard& yard, Id<Drift> id, IdSource& ids) {
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked) return nothing(id);
-  const Growth growth =
-      setOut(yard, *found, requestFor(*found, static_cast<int>(found->plants.size())));
+  const int count = static_cast<int>(found->plants.size());
+  const Growth growth = setOut(yard, *found, requestFor(*found, count, CountAs::Asked));
   if (growth.places.empty()) return nothing(id, growth.asked);
   Drift drift = *found;
   drift.plants = withIds(found->plants, growth.places, ids);

@@ -26,10 +26,12 @@ struct DriftEdit {
 // Never refused: what it breaks becomes a finding.
 [[nodiscard]] DriftEdit moveDrift(const Yard& yard, Id<Drift> drift, Point step);
 // Grows or shrinks to `count`: ids that stay are kept, the plants nearest the middle stay.
-[[nodiscard]] DriftEdit resizeDrift(const Yard& yard, Id<Drift> drift, int count, IdSource& ids);
+[[nodiscard]] DriftEdit resizeDrift(const Yard& yard, Id<Drift> drift, int count, IdSource& ids,
+                                    CountAs as = CountAs::Odd);
 // Turns the plants about the drift's middle, as drawn by hand.
 [[nodiscard]] DriftEdit turnDrift(const Yard& yard, Id<Drift> drift, Angle turn);
 // Finds places that obey the rules for the drift on the ground that it has, see setOut; ids kept.
+// An even count stays: somebody asked for it.
 [[nodiscard]] DriftEdit regrowDrift(const Yard& yard, Id<Drift> drift, IdSource& ids);
 // Moves some of the drift's plants by the step, as drawn by hand.
 [[nodiscard]] DriftEdit movePlants(const Yard& yard, Id<Drift> drift,

@@ -46,8 +46,10 @@ std::vector<Point> morePlaces(const Ground& ground, const GrowRequest& request,
 
 }  // namespace
 
-std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
+std::vector<Point> enlarged(const Yard& yard, const GrowRequest& wanted,
                             std::vector<Point> standing) {
+  GrowRequest request = wanted;
+  request.count = countTaken(wanted.count, wanted.countAs);
   const Ground ground(yard, request, reachOf(request));
   if (ground.empty()) return standing;
   std::vector<Point> onGroundStanding;
@@ -57,7 +59,7 @@ std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
   const std::size_t stood = standing.size();
   for (std::size_t i = stood; i < places.size(); ++i)
     standing.push_back(ground.slope().onPlan(places[i]));
-  if (standing.size() % 2 == 0 && standing.size() > stood) standing.pop_back();
+  if (standing.size() > stood) keepCount(standing, request.count);
   return standing;
 }
 

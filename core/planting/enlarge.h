@@ -9,7 +9,7 @@
 namespace tussock {
 
 // `standing` and more beside them until there are `request.count`, or the largest odd number that
-// fits. The standing ones keep their places, fit or not; set `request.inPlaceOf`.
+// fits: see CountAs. The standing ones keep their places, fit or not; set `request.inPlaceOf`.
 [[nodiscard]] std::vector<Point> enlarged(const Yard& yard, const GrowRequest& request,
                                           std::vector<Point> standing);
 // The positions in `standing` of the `count` plants to keep: nearest the middle in the drift's

@@ -7,7 +7,6 @@
 #include <numeric>
 
 #include "core/planting/bed_grain.h"
-#include "core/planting/drift_plants.h"
 #include "core/planting/fill_anneal.h"
 #include "core/planting/fill_caps.h"
 #include "core/planting/fill_knit.h"
@@ -15,6 +14,7 @@
 #include "core/planting/fill_quota.h"
 #include "core/planting/fill_spots.h"
 #include "core/planting/fill_standing.h"
+#include "core/planting/plant_count.h"
 #include "core/units/date.h"
 
 namespace tussock {

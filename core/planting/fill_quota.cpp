@@ -7,9 +7,9 @@
 #include <map>
 #include <numeric>
 
-#include "core/planting/drift_plants.h"
 #include "core/planting/fill_balance.h"
 #include "core/planting/fill_caps.h"
+#include "core/planting/plant_count.h"
 
 namespace tussock {
 

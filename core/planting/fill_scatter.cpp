@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
-#include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
+#include "core/planting/plant_count.h"
 
 namespace tussock {
 

@@ -101,7 +101,7 @@ std::vector<Point> attempt(const Ground& ground, const GrowRequest& request, Poi
   front.take(beginning);
   front.growTo(request.count);
   std::vector<Point> places = front.places();
-  if (places.size() % 2 == 0) places.pop_back();
+  keepCount(places, request.count);
   return places;
 }
 
@@ -135,30 +135,25 @@ std::vector<Point> bestOf(const Ground& ground, const GrowRequest& request, Angl
   return best.places;
 }
 
-int oddBelow(int count) {
-  return count % 2 == 0 ? count - 1 : count;
-}
-
 std::vector<Point> staggeredPlaces(const Ground& ground, const GrowRequest& request) {
   std::vector<Point> places = bestOf(ground, request, *request.axis);
   std::vector<Point> even = relaxed(ground, request.spacing, places);
   return inOnePiece(even, request.spacing) ? even : places;
 }
 
-std::vector<Point> odd(std::vector<Point> places) {
-  if (!places.empty() && places.size() % 2 == 0) places.pop_back();
-  return places;
-}
-
 std::vector<Point> placesIn(const Ground& ground, const GrowRequest& request) {
+  const auto counted = [&](std::vector<Point> places) {
+    keepCount(places, request.count);
+    return places;
+  };
   switch (request.pattern) {
     case Pattern::Triangular:
     case Pattern::Square:
-      return odd(strictPlaces(ground, request, {}, figureAsked(request)));
+      return counted(strictPlaces(ground, request, {}, figureAsked(request)));
     case Pattern::Single:
-      return odd(singlePlaces(ground, request, {}, figureAsked(request)));
+      return counted(singlePlaces(ground, request, {}, figureAsked(request)));
     case Pattern::Matrix:
-      return relaxed(ground, request.spacing, odd(matrixPlaces(ground, request, {})));
+      return relaxed(ground, request.spacing, counted(matrixPlaces(ground, request, {})));
     case Pattern::Staggered:
       break;
   }
@@ -172,25 +167,17 @@ Growth growDrift(const Yard& yard, const GrowRequest& request) {
   const Bed* bed = yard.beds.find(request.bed);
   if (bed == nullptr) return growth;
   growth.axis = request.axis.value_or(usualAxis(*bed, request.pattern));
-  growth.asked = oddBelow(std::max(request.count, 1));
+  growth.asked = countTaken(request.count, request.countAs);
   if (request.spacing < Length::centimetres(1) || !isFinite(request.at)) return growth;
-  GrowRequest odd = request;
-  odd.count = growth.asked;
-  odd.axis = growth.axis;
-  odd.stretch = std::clamp(request.stretch, 1.0, 10.0);
-  const Ground ground(yard, odd, reachOf(odd));
+  GrowRequest asked = request;
+  asked.count = growth.asked;
+  asked.axis = growth.axis;
+  asked.stretch = std::clamp(request.stretch, 1.0, 10.0);
+  const Ground ground(yard, asked, reachOf(asked));
   if (ground.empty()) return growth;
-  growth.places = placesIn(ground, onGround(odd, ground.slope()));
+  growth.places = placesIn(ground, onGround(asked, ground.slope()));
   for (Point& place : growth.places) place = ground.slope().onPlan(place);
   return growth;
-}
-
-int nextCount(int count) {
-  return count < 1 ? 1 : oddBelow(count + 1) + (count % 2 == 0 ? 0 : 2);
-}
-
-int previousCount(int count) {
-  return std::max(1, oddBelow(count - 1));
 }
 
 const Bed* bedAt(const Yard& yard, Point p) {

@@ -7,6 +7,7 @@
 
 #include "core/edit/change.h"
 #include "core/model/yard.h"
+#include "core/planting/plant_count.h"
 
 namespace tussock {
 
@@ -19,7 +20,8 @@ struct GrowRequest {
   Layer layer = Layer::Main;
   Pattern pattern = Pattern::Staggered;
   Length spacing;
-  int count = 7;                       // odd; an even one is taken as the odd below it
+  int count = 7;  // 1 at least
+  CountAs countAs = CountAs::Odd;
   Point at;                            // where the drift is dropped
   std::optional<Angle> axis;           // anticlockwise from east; from the viewing side when absent
   double stretch = 3.0;                // length over width asked for
@@ -27,21 +29,18 @@ struct GrowRequest {
 };
 
 struct Growth {
-  std::vector<Point> places;  // an odd number or none; in one piece, except singles and a matrix
-  int asked = 0;
+  std::vector<Point> places;  // as keepCount leaves them; in one piece, except singles and a matrix
+  int asked = 0;              // the count as taken
   Angle axis;
 };
 
 // Obeys the placement rules always: inside by the set-back, clear of paving, trunks, buildings,
-// stepping places and other plants, in one piece, odd. Empty when nothing is free within eight
-// spacings of the drop. The same drop gives the same drift. With a count larger than the bed takes,
-// the bed is filled as far as it hangs together. Strict patterns keep a whole spacing within the
-// drift; single plants stand apart; a matrix takes all that is free in the bed, up to the count.
+// stepping places and other plants, in one piece, odd unless asked. Empty when nothing is free
+// within eight spacings of the drop. The same drop gives the same drift. With a count larger than
+// the bed takes, the bed is filled as far as it hangs together. Strict patterns keep a whole
+// spacing within the drift; single plants stand apart; a matrix takes all that is free in the bed,
+// up to the count.
 [[nodiscard]] Growth growDrift(const Yard& yard, const GrowRequest& request);
-
-// The counts a drift steps through: 1, 3, 5, 7, ...
-[[nodiscard]] int nextCount(int count);
-[[nodiscard]] int previousCount(int count);
 
 // The bed under a point, if any; of overlapping ones the smallest.
 [[nodiscard]] const Bed* bedAt(const Yard& yard, Point p);

@@ -86,7 +86,7 @@ std::vector<Point> packedFrom(Point start, const std::vector<Point>& places, con
     if (next == free.end()) break;
     taken.push_back(*next);
   }
-  if (taken.size() % 2 == 0) taken.pop_back();
+  keepCount(taken, static_cast<int>(count));
   return taken;
 }
 
@@ -104,7 +104,7 @@ std::vector<Point> placesOnOwnGround(const Yard& yard, const GrowRequest& reques
   std::vector<Point> stood;
   for (const Point p : old) stood.push_back(ground.slope().onGround(p));
   const std::vector<Point> free = freePlaces(ground, stood, s);
-  const auto count = static_cast<std::size_t>(request.count);
+  const auto count = static_cast<std::size_t>(countTaken(request.count, request.countAs));
   std::vector<Point> best;
   const std::size_t step = std::max<std::size_t>(1, free.size() / kStarts);
   for (std::size_t i = 0; i < free.size() && best.size() < count; i += step) {

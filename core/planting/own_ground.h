@@ -9,7 +9,7 @@
 
 namespace tussock {
 
-// Up to `request.count` places within half a spacing of the old ones, an odd number or none: old
+// Up to `request.count` places within half a spacing of the old ones, as keepCount leaves them: old
 // places, and between them those on a grid of a twelfth of the spacing. They keep the placement
 // rules, and are in one piece unless the pattern is of singles or a matrix. All in the plan's
 // coordinates; the request's drop and axis are not asked.

@@ -21,8 +21,8 @@ std::vector<Point> placesFor(const Yard& yard, const GrowRequest& request, const
 }  // namespace
 
 DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int count,
-                       IdSource& ids) {
-  const int asked = oddCount(count);
+                       IdSource& ids, CountAs as) {
+  const int asked = countTaken(count, as);
   const DriftEdit nothing{{}, id, asked, 0};
   const Drift* found = yard.drifts.find(id);
   if (found == nullptr || found->locked || found->existing()) return nothing;
@@ -30,7 +30,7 @@ DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int 
   drift.species = with.botanicalName;
   drift.layer = with.usualLayer();
   drift.spacing = with.spacing;
-  const auto places = placesFor(yard, requestFor(drift, asked), *found);
+  const auto places = placesFor(yard, requestFor(drift, asked, as), *found);
   if (places.empty()) return nothing;
   drift.plants = withIds(found->plants, places, ids);
   const int fitted = static_cast<int>(drift.plants.size());

@@ -7,12 +7,11 @@
 namespace tussock {
 
 // Sets the drift out anew on the ground that it has, see setOut, as `count` plants of the species,
-// at its spacing and in its layer; an even count is taken as the odd below it. Ids that stay are
-// kept. Where that finds few places, as in a bed that is full, the drift's ground is searched
-// closely, its own places first, by the same rules. `fitted` is an odd number, or 0 with no edit
-// when not one plant finds a place. No edit for locked drifts and for plants that stand there
-// already.
+// at its spacing and in its layer. Ids that stay are kept. Where that finds few places, as in a bed
+// that is full, the drift's ground is searched closely, its own places first, by the same rules.
+// `fitted` is all, an odd number, or 0 with no edit when not one plant finds a place. No edit for
+// locked drifts and for plants that stand there already.
 [[nodiscard]] DriftEdit replantDrift(const Yard& yard, Id<Drift> drift, const Species& with,
-                                     int count, IdSource& ids);
+                                     int count, IdSource& ids, CountAs as = CountAs::Odd);
 
 }  // namespace tussock

@@ -42,13 +42,13 @@ DriftEdit reshapeDrift(const Yard& yard, Id<Drift> id, const DriftShape& wanted,
   if (shape == before) return nothing;
   DriftShape counted = before;
   counted.count = shape.count;
-  if (counted == shape) return resizeDrift(yard, id, shape.count, ids);
+  if (counted == shape) return resizeDrift(yard, id, shape.count, ids, CountAs::Asked);
   Drift drift = *found;
   drift.pattern = shape.pattern;
   drift.spacing = shape.spacing;
   drift.axis = shape.axis;
   drift.stretch = shape.stretch;
-  const GrowRequest request = requestFor(drift, shape.count);
+  const GrowRequest request = requestFor(drift, shape.count, CountAs::Asked);
   const bool drawn = shape.axis != before.axis || shape.stretch != before.stretch;
   const Growth growth = drawn ? growDrift(yard, request) : setOut(yard, *found, request);
   if (growth.places.empty()) return nothing;
@@ -84,15 +84,18 @@ DriftShape withSpacing(DriftShape shape, Length spacing) {
 
 DriftShape withCount(DriftShape shape, int count) {
   const Area ground = areaFor(shape.pattern, shape.spacing, shape.count);
-  const int odd = oddCount(count);
-  if (odd == shape.count) return shape;
-  shape.count = odd;
-  shape.spacing = spacingFor(shape.pattern, odd, ground);
+  const int asked = countTaken(count, CountAs::Asked);
+  if (asked == shape.count) return shape;
+  shape.count = asked;
+  shape.spacing = spacingFor(shape.pattern, asked, ground);
   return shape;
 }
 
 DriftShape onGround(DriftShape shape, Area ground) {
-  shape.count = countFor(shape.pattern, shape.spacing, ground);
+  const Area own = areaFor(shape.pattern, shape.spacing, shape.count);
+  const Area each = groundPerPlant(shape.pattern, shape.spacing);
+  const bool same = std::abs((ground - own).squareMetres()) < 0.5 * each.squareMetres();
+  if (!same) shape.count = countFor(shape.pattern, shape.spacing, ground);
   return shape;
 }
 

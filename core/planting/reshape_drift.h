@@ -10,7 +10,7 @@ namespace tussock {
 struct DriftShape {
   Pattern pattern = Pattern::Staggered;
   Length spacing;
-  int count = 1;
+  int count = 1;  // even only where asked, see CountAs::Asked
   Angle axis;
   double stretch = 3.0;  // length over width, 1 to 10
 
@@ -33,8 +33,9 @@ struct DriftShape {
 [[nodiscard]] Length spacingFor(Pattern pattern, int count, Area area);
 
 // The shape when one of the three is given another value, so that the others answer: on the same
-// ground another spacing takes another count, and another count (made odd) another spacing; other
-// ground at the same spacing takes another count.
+// ground another spacing takes another count, and another count (as asked, even too) another
+// spacing; other ground at the same spacing takes another count. A count that answers is odd,
+// unless it comes to the even one that was there.
 [[nodiscard]] DriftShape withSpacing(DriftShape shape, Length spacing);
 [[nodiscard]] DriftShape withCount(DriftShape shape, int count);
 [[nodiscard]] DriftShape onGround(DriftShape shape, Area ground);

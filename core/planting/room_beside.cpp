@@ -3,10 +3,10 @@
 
 #include <algorithm>
 
-#include "core/planting/drift_plants.h"
 #include "core/planting/enlarge.h"
 #include "core/planting/one_piece.h"
 #include "core/planting/patterns.h"
+#include "core/planting/plant_count.h"
 #include "core/planting/slope.h"
 
 namespace tussock {

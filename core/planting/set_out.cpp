@@ -41,8 +41,8 @@ std::optional<Point> freeNear(const Front& front, Point p, double spacing) {
   return std::nullopt;
 }
 
-std::vector<Point> oddOf(std::vector<Point> places) {
-  if (!places.empty() && places.size() % 2 == 0) places.pop_back();
+std::vector<Point> counted(std::vector<Point> places, int count) {
+  keepCount(places, count);
   return places;
 }
 
@@ -54,7 +54,7 @@ std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, co
   for (const Point p : spreadOver(ground, form, request.spacing, request.count))
     if (const auto free = freeNear(front, p, request.spacing.metres())) front.take(*free);
   front.growTo(request.count);
-  std::vector<Point> places = oddOf(front.places());
+  std::vector<Point> places = counted(front.places(), request.count);
   std::vector<Point> even = relaxed(ground, request.spacing, places);
   return inOnePiece(even, request.spacing) ? even : places;
 }
@@ -79,9 +79,9 @@ std::vector<Point> placesIn(const Ground& ground, GrowRequest request, const Own
   switch (request.pattern) {
     case Pattern::Triangular:
     case Pattern::Square:
-      return oddOf(strictPlaces(ground, request, {}, figure));
+      return counted(strictPlaces(ground, request, {}, figure), request.count);
     case Pattern::Single:
-      return oddOf(singlePlaces(ground, request, {}, figure));
+      return counted(singlePlaces(ground, request, {}, figure), request.count);
     case Pattern::Matrix:
       return {};
     case Pattern::Staggered:

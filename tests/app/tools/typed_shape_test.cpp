@@ -3,6 +3,7 @@
 // told.
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 
 #include "app/panels/margin_panel.h"
 #include "tests/app/tools/margin_field.h"
@@ -43,15 +44,37 @@ TEST_F(TypedShape, ABareSpacingIsInTheUnitThatTheFieldShows) {
   EXPECT_TRUE(saidUnder(QStringLiteral("drift-spacing")).contains(QStringLiteral("2 in")));
 }
 
-TEST_F(TypedShape, AnEvenCountBecomesOddAndIsTold) {
+// Who has eight plants in the tray gets eight, and is told what the check will say.
+TEST_F(TypedShape, AnEvenCountIsPlantedAsAskedAndIsTold) {
   startIn(UnitSystem::Metres);
-  enter("drift-plants", QStringLiteral("6"));
-  EXPECT_EQ(now().plants.size(), 5u);
-  EXPECT_EQ(field("drift-plants")->text(), QStringLiteral("5"));
+  enter("drift-plants", QStringLiteral("8"));
+  EXPECT_EQ(now().plants.size(), 8u);
+  EXPECT_EQ(field("drift-plants")->text(), QStringLiteral("8"));
   const QString said = saidUnder(QStringLiteral("drift-plants"));
-  EXPECT_TRUE(said.contains(QStringLiteral("odd"))) << said.toStdString();
+  EXPECT_EQ(said, QStringLiteral("8 as asked; drifts of odd count look less set out."));
+  EXPECT_FALSE(field("drift-plants")->property("wrong").toBool());
   enter("drift-plants", QStringLiteral("7"));
+  EXPECT_EQ(now().plants.size(), 7u);
   EXPECT_EQ(saidUnder(QStringLiteral("drift-plants")), QString());
+}
+
+TEST_F(TypedShape, AnEvenCountStaysUntilTheStepperOrAnotherSpacing) {
+  startIn(UnitSystem::Metres);
+  enter("drift-plants", QStringLiteral("8"));
+  enter("drift-stretch", QStringLiteral("4"));
+  EXPECT_EQ(now().plants.size(), 8u);
+  trigger("actionSetOut");
+  EXPECT_EQ(now().plants.size(), 8u);
+  auto* fewer = window->findChild<QPushButton*>(QStringLiteral("drift-fewer"));
+  auto* more = window->findChild<QPushButton*>(QStringLiteral("drift-more"));
+  QTest::mouseClick(more, Qt::LeftButton);
+  EXPECT_EQ(now().plants.size(), 9u);
+  enter("drift-plants", QStringLiteral("8"));
+  QTest::mouseClick(fewer, Qt::LeftButton);
+  EXPECT_EQ(now().plants.size(), 7u);
+  enter("drift-plants", QStringLiteral("8"));
+  enter("drift-spacing", QStringLiteral("0.3"));
+  EXPECT_EQ(now().plants.size() % 2, 1u);
 }
 
 }  // namespace

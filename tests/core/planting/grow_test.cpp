@@ -154,21 +154,14 @@ TEST(GrowDrift, ClosesUpWithANeighbourOfAnotherSpacing) {
 
 // 3 Counts and axis
 
-TEST(Counts, StepThroughTheOddNumbers) {
-  EXPECT_EQ(nextCount(0), 1);
-  EXPECT_EQ(nextCount(1), 3);
-  EXPECT_EQ(nextCount(6), 7);
-  EXPECT_EQ(nextCount(7), 9);
-  EXPECT_EQ(previousCount(9), 7);
-  EXPECT_EQ(previousCount(8), 7);
-  EXPECT_EQ(previousCount(1), 1);
-}
-
-TEST(GrowDrift, TakesAnEvenCountAsTheOddBelow) {
+TEST(GrowDrift, TakesAnEvenCountAsTheOddBelowUnlessAsked) {
   YardBuilder builder;
   builder.bed("Lawn", "POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0))");
   EXPECT_EQ(growDrift(builder.build(), requestIn(builder, {4, 4}, 8)).places.size(), 7U);
   EXPECT_EQ(growDrift(builder.build(), requestIn(builder, {4, 4}, 0)).places.size(), 1U);
+  GrowRequest asked = requestIn(builder, {4, 4}, 8);
+  asked.countAs = CountAs::Asked;
+  EXPECT_EQ(growDrift(builder.build(), asked).places.size(), 8U);
 }
 
 TEST(GrowDrift, GivesTheLargestOddNumberThatFits) {

@@ -99,6 +99,32 @@ TEST_F(Reshape, ACountAloneLeavesStandingPlants) {
   EXPECT_EQ(drift().plants.size(), 17U);
 }
 
+TEST_F(Reshape, AnEvenCountIsPlantedWhereAskedFor) {
+  for (const Pattern pattern : {Pattern::Staggered, Pattern::Square, Pattern::Single}) {
+    DriftShape shape = withCount(shapeOf(drift()), 8);
+    shape.pattern = pattern;
+    const DriftEdit edit = reshapeDrift(yard_, id_, shape, ids_);
+    apply(edit);
+    EXPECT_EQ(edit.asked, 8);
+    EXPECT_EQ(drift().plants.size(), 8U);
+    shape.axis = shape.axis + Angle::degrees(20);
+    apply(reshapeDrift(yard_, id_, shape, ids_));
+    EXPECT_EQ(drift().plants.size(), 8U);
+    apply(regrowDrift(yard_, id_, ids_));
+    EXPECT_EQ(drift().plants.size(), 8U);
+    yard_ = tussock::apply(yard_, resizeDrift(yard_, id_, 8, ids_).edit);
+    EXPECT_EQ(drift().plants.size(), 7U) << "not asked for";
+  }
+}
+
+// Where not all fit there is nothing to keep to: an odd number does.
+TEST_F(Reshape, OfAnEvenCountThatDoesNotFitAnOddOneIsPlanted) {
+  const DriftEdit edit = resizeDrift(yard_, id_, 2000, ids_, CountAs::Asked);
+  EXPECT_EQ(edit.asked, 2000);
+  EXPECT_LT(edit.fitted, 2000);
+  EXPECT_EQ(edit.fitted % 2, 1);
+}
+
 TEST_F(Reshape, AStrictDriftGrowsOnItsLattice) {
   DriftShape shape = shapeOf(drift());
   shape.pattern = Pattern::Square;
@@ -147,7 +173,18 @@ TEST(ThirdFromTwo, CountAndSpacingAnswerEachOtherOnTheSameGround) {
   EXPECT_EQ(less.count, 9);
   EXPECT_EQ(less.spacing, shape.spacing);
   EXPECT_EQ(withCount(shape, 25), shape);
-  EXPECT_EQ(withCount(shape, 8).count, 7);
+  EXPECT_EQ(withCount(shape, 8).count, 8) << "as asked";
+}
+
+// An even count was asked for: it stays where the answer is the same, and is odd where it is not.
+TEST(ThirdFromTwo, AnEvenCountStaysWhereNothingElseAnswers) {
+  DriftShape shape;
+  shape.spacing = Length::metres(0.4);
+  shape.count = 8;
+  EXPECT_EQ(withSpacing(shape, Length::metres(0.41)).count, 8);   // 7.6
+  EXPECT_EQ(withSpacing(shape, Length::metres(0.43)).count, 7);   // 6.9
+  EXPECT_EQ(withSpacing(shape, Length::metres(0.37)).count, 9);   // 9.3
+  EXPECT_EQ(withSpacing(shape, Length::metres(0.358)).count, 9);  // 9.99: of 9 and 11 the nearer
 }
 
 // Mississippi State University Extension, "Ground Covers": 100 sq ft take 100 plants at 12 in and
