@@ -59,6 +59,12 @@ QString spacingText(const Document& document, Length length) {
   return QString::fromStdString(formatPlantSize(length, document.yard().settings.units));
 }
 
+// Beside the stretch asked for, where the drift stands otherwise.
+QString standsText(const Document& document, const Drift& drift) {
+  const auto stands = stretchIfOther(document.yard().settings, drift);
+  return stands ? formTr("asked, stands %1").arg(QLocale().toString(*stands, 'f', 1)) : QString();
+}
+
 QString tooNearOrFar(const Document& document, const DriftShape& shape) {
   return formTr(
              "%1 on this ground would stand %2 apart; a spacing goes from %3 to %4. Change the "
@@ -169,10 +175,13 @@ void addShapeFields(FieldForm& form, Document& document, Id<Drift> id) {
           },
           [&document, id](const QString& typed) { return readGround(document, id, typed); })
       ->setToolTip(formTr("The spacing stays; the count answers"));
-  form.addField(
+  QLineEdit* stretch = form.addField(
       QStringLiteral("drift-stretch"), formTr("Length to width"),
       [drift] { return drift() ? QLocale().toString(drift()->stretch, 'g', 2) : QString(); },
       [&document, id](const QString& typed) { return readStretch(document, id, typed); });
+  form.addAside(*stretch, QStringLiteral("drift-stands"), [drift, &document] {
+    return drift() ? standsText(document, *drift()) : QString();
+  });
 }
 
 }  // namespace tussock

@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -87,6 +88,23 @@ QLineEdit* FieldForm::addField(const QString& name, const QString& label, Read r
   refreshers_.push_back([field] { field->refresh(); });
   fields_.push_back(field);
   return field->line();
+}
+
+void FieldForm::addAside(QLineEdit& field, const QString& name, Read read) {
+  auto* aside = new QLabel(&field);
+  aside->setObjectName(name);
+  aside->setProperty("look", QStringLiteral("quiet"));
+  aside->setTextFormat(Qt::PlainText);
+  aside->setAttribute(Qt::WA_TransparentForMouseEvents);
+  auto* row = new QHBoxLayout(&field);
+  row->setContentsMargins(0, 0, kSpace2, 0);
+  row->addWidget(aside, 0, Qt::AlignRight | Qt::AlignVCenter);
+  refreshers_.push_back([aside, &field, read = std::move(read)] {
+    aside->setText(read());
+    const int taken = aside->text().isEmpty() ? 0 : aside->sizeHint().width() + kSpace2;
+    field.setTextMargins(0, 0, taken, 0);
+  });
+  refreshers_.back()();
 }
 
 QPlainTextEdit* FieldForm::addTable(const QString& name, const QString& label, Read read,

@@ -37,6 +37,8 @@ class FieldForm : public QWidget {
   // `name` becomes the object name of the widget that shows or takes the value.
   QLabel* addFact(const QString& name, const QString& label, Read read);
   QLineEdit* addField(const QString& name, const QString& label, Read read, Write write);
+  // Quiet words at the right end of a field, beside its value; nothing where there are none.
+  void addAside(QLineEdit& field, const QString& name, Read read);
   // Several lines of text; written on leaving it or with Ctrl and Enter.
   QPlainTextEdit* addTable(const QString& name, const QString& label, Read read, Write write,
                            const QString& whenEmpty);

@@ -8,7 +8,9 @@
 
 #include "core/catalog/bloom.h"
 #include "core/planting/drift_plants.h"
+#include "core/planting/measures.h"
 #include "core/planting/set_out.h"
+#include "core/planting/slope.h"
 
 namespace tussock {
 
@@ -30,6 +32,24 @@ std::string labelFor(const DriftShape& before, const DriftShape& after, int coun
 DriftShape shapeOf(const Drift& drift) {
   return {drift.pattern, drift.spacing, static_cast<int>(drift.plants.size()), drift.axis,
           drift.stretch};
+}
+
+std::optional<double> standingStretch(const Settings& settings, const Drift& drift) {
+  if (drift.pattern == Pattern::Matrix) return std::nullopt;
+  const Slope slope(settings);
+  Drift laid = drift;
+  for (Plant& plant : laid.plants) plant.at = slope.onGround(plant.at);
+  const auto rectangle = rectangleOf(laid);
+  if (!rectangle || rectangle->width <= 0.0) return std::nullopt;
+  return rectangle->length / rectangle->width;
+}
+
+std::optional<double> stretchIfOther(const Settings& settings, const Drift& drift) {
+  constexpr double kOther = 1.25;
+  const auto stands = standingStretch(settings, drift);
+  if (!stands || drift.stretch <= 0.0) return std::nullopt;
+  const double ratio = *stands / drift.stretch;
+  return std::max(ratio, 1.0 / ratio) > kOther ? stands : std::nullopt;
 }
 
 DriftEdit reshapeDrift(const Yard& yard, Id<Drift> id, const DriftShape& wanted, IdSource& ids) {

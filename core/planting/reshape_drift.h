@@ -3,6 +3,8 @@
 // each follows from the other two.
 #pragma once
 
+#include <optional>
+
 #include "core/planting/edit_drift.h"
 
 namespace tussock {
@@ -17,6 +19,13 @@ struct DriftShape {
   bool operator==(const DriftShape&) const = default;
 };
 [[nodiscard]] DriftShape shapeOf(const Drift& drift);
+
+// Length over width as the drift stands, along the ground: see rectangleOf. Nothing under 5 plants
+// and for a matrix, which runs around others.
+[[nodiscard]] std::optional<double> standingStretch(const Settings& settings, const Drift& drift);
+// That, where it is more than a quarter away from the stretch asked for (our own judgement: drifts
+// of few plants come out up to so much otherwise, and look as asked).
+[[nodiscard]] std::optional<double> stretchIfOther(const Settings& settings, const Drift& drift);
 
 // Plants the drift anew in this shape: about its middle where axis or stretch is another, else on
 // the ground that it has, see setOut; ids that stay are kept. A change of count alone leaves the

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 
 #include "app/panels/margin_panel.h"
+#include "core/geometry/overlay.h"
 #include "tests/app/tools/margin_field.h"
 #include "tests/app/tools/planted_drifts.h"
 
@@ -91,6 +92,32 @@ TEST_F(ShapeFields, LengthToWidthIsReadAndItsBoundsAreSaid) {
   EXPECT_EQ(drifted().stretch, 6.0);
   enter("drift-stretch", QStringLiteral("60"));
   EXPECT_EQ(drifted().stretch, 6.0);
+}
+
+// Thirteen plants asked to be ten times as long as wide come to some five times.
+TEST_F(ShapeFields, WhereItStandsOtherwiseThanAskedBothAreShown) {
+  startSelected();
+  auto* stands = window->findChild<QLabel*>(QStringLiteral("drift-stands"));
+  ASSERT_NE(stands, nullptr);
+  EXPECT_EQ(stands->text(), QString());
+  const double most = 10.0;
+  enter("drift-stretch", QString::number(most));
+  ASSERT_EQ(drifted().stretch, most);
+  EXPECT_EQ(field("drift-stretch")->text(), QStringLiteral("10"));
+  const OrientedRectangle box = smallestRectangle(positionsOf(drifted()), drifted().spacing / 2.0);
+  ASSERT_LT(box.length / box.width, 0.8 * most);
+  EXPECT_EQ(
+      stands->text(),
+      QStringLiteral("asked, stands %1").arg(QLocale().toString(box.length / box.width, 'f', 1)));
+  QCoreApplication::processEvents();
+  EXPECT_TRUE(stands->isVisible());
+  EXPECT_GE(stands->width(), stands->sizeHint().width()) << "nothing is cut off";
+  EXPECT_LT(stands->geometry().right(), field("drift-stretch")->width());
+  EXPECT_GT(
+      stands->geometry().left(),
+      field("drift-stretch")->fontMetrics().horizontalAdvance(field("drift-stretch")->text()));
+  enter("drift-stretch", QStringLiteral("3"));
+  EXPECT_EQ(stands->text(), QString());
 }
 
 // A refused value goes with Escape, wherever the focus has gone meanwhile.

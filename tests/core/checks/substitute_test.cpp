@@ -57,6 +57,17 @@ TEST_F(SubstituteTest, TheGroundStaysAndTheCountFollows) {
   EXPECT_FALSE(codeOf(after, kJoePye).empty());
 }
 
+// An even count was asked for: where the ground takes just as many it stays.
+TEST_F(SubstituteTest, AnEvenCountStaysWhereTheGroundTakesIt) {
+  Drift even = *yard_.drifts.find(drift_);
+  even.plants.pop_back();
+  even.spacing = of(kJoePye).spacing;
+  yard_.drifts = yard_.drifts.with(even);
+  const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);
+  ASSERT_EQ(done.drifts.size(), 1u);
+  EXPECT_EQ(done.drifts.front(), (CountChange{drift_, 8, 8}));
+}
+
 // By hand: 9 x 0.5² √3/2 = 1.949 m² before, 3 x 0.8² √3/2 = 1.663 m² after.
 TEST_F(SubstituteTest, TellsTheGroundBeforeAndAfter) {
   const Substitution done = substitute(yard_, kBergamot, of(kJoePye), ids_);

@@ -141,6 +141,38 @@ TEST_F(Reshape, AStrictDriftGrowsOnItsLattice) {
   }
 }
 
+// By hand: five in a row, 0.4 m apart, are 2.0 m long and 0.4 m wide with their discs of 0.2 m. On
+// ground that rises at 60 degrees along the row they are 1.6 / cos 60° + 0.4 = 3.6 m long.
+TEST(Standing, LengthToWidthIsMeasuredAlongTheGround) {
+  test::YardBuilder builder;
+  builder.bed("Front", "POLYGON ((0 0, 12 0, 12 7, 0 7, 0 0))");
+  builder.drift("Carex", test::row(5, 0.4, {1.0, 1.0}));
+  const Yard yard = builder.build();
+  Drift drift = *yard.drifts.find(builder.lastDrift());
+  Settings settings = yard.settings;
+  EXPECT_NEAR(standingStretch(settings, drift).value_or(0.0), 5.0, 1e-6);
+  settings.slope = Angle::degrees(60);
+  settings.aspect = Angle::degrees(90);
+  EXPECT_NEAR(standingStretch(settings, drift).value_or(0.0), 9.0, 1e-6);
+  drift.plants.pop_back();
+  EXPECT_FALSE(standingStretch(settings, drift).has_value()) << "too few to speak of length";
+}
+
+TEST(Standing, IsToldWhereItIsFarFromWhatIsAsked) {
+  test::YardBuilder builder;
+  builder.bed("Front", "POLYGON ((0 0, 12 0, 12 7, 0 7, 0 0))");
+  builder.drift("Carex", test::row(5, 0.4, {1.0, 1.0}));
+  const Yard yard = builder.build();
+  Drift drift = *yard.drifts.find(builder.lastDrift());
+  for (const auto& [asked, told] :
+       {std::pair{3.9, true}, {4.1, false}, {5.0, false}, {6.2, false}, {6.3, true}}) {
+    drift.stretch = asked;
+    EXPECT_EQ(stretchIfOther(yard.settings, drift).has_value(), told) << asked;
+  }
+  drift.pattern = Pattern::Matrix;
+  EXPECT_FALSE(stretchIfOther(yard.settings, drift).has_value());
+}
+
 TEST_F(Reshape, ItsOwnShapeIsNoEdit) {
   EXPECT_TRUE(reshapeDrift(yard_, id_, shapeOf(drift()), ids_).edit.empty());
 }
