@@ -46,15 +46,29 @@ std::vector<Point> counted(std::vector<Point> places, int count) {
   return places;
 }
 
-// Spread over the form; what finds no place there nestles beside the others.
-std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, const OwnForm& form) {
+// At these places and, up to the count, beside them; as near the form as may be.
+std::vector<Point> grownFrom(const std::vector<Point>& places, const Ground& ground,
+                             const GrowRequest& request, const OwnForm& form) {
   DriftFigure figure = figureAsked(request);
   figure.form = &form;
   Front front(ground, request.spacing, figure, packingFor(request.count));
-  for (const Point p : spreadOver(ground, form, request.spacing, request.count))
+  for (const Point p : places)
     if (const auto free = freeNear(front, p, request.spacing.metres())) front.take(*free);
   front.growTo(request.count);
-  std::vector<Point> places = counted(front.places(), request.count);
+  return counted(front.places(), request.count);
+}
+
+// Spread over the form; what finds no place there nestles beside the others, and so do a few that
+// stray from a large drift.
+std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, const OwnForm& form) {
+  constexpr double kMost = 0.97;
+  const auto spread = spreadOver(ground, form, request.spacing, request.count);
+  std::vector<Point> places = grownFrom(spread, ground, request, form);
+  const auto whole = largestPiece(places, request.spacing);
+  const bool strays =
+      whole.size() < places.size() &&
+      static_cast<double>(whole.size()) > kMost * static_cast<double>(places.size());
+  if (strays) places = grownFrom(whole, ground, request, form);
   std::vector<Point> even = relaxed(ground, request.spacing, places);
   return inOnePiece(even, request.spacing) ? even : places;
 }

@@ -59,7 +59,7 @@ double shareOnGround(const Drift& before, const Drift& after) {
 
 // Of the old outline's ground what is within one new spacing of a plant.
 double shareTaken(const Slope& slope, const Drift& before, const Drift& after) {
-  constexpr double kStep = 0.05;
+  constexpr double kStep = 0.1;
   double all = 0.0, taken = 0.0;
   for (const Polygon& piece : outlineOf(before)) {
     const Box box = boundsOf(piece);
@@ -275,6 +275,24 @@ TEST_F(Formed, AMergedDriftKeepsItsCorner) {
   expectGroundKept(regrowDrift(yard_, id_, ids_));
   expectGroundKept(
       reshapeDrift(yard_, id_, withSpacing(shapeOf(drift()), Length::metres(0.3)), ids_));
+}
+
+// Of thousands a few come to stand apart when they are spread: they are taken back to the rest.
+TEST_F(Formed, ALargeDriftInACornerStaysWholeThere) {
+  test::YardBuilder builder;
+  builder.bed("Front", "POLYGON ((0 0, 40 0, 40 6, 6 6, 6 40, 0 40, 0 0))");
+  GrowRequest request;
+  request.bed = builder.lastBed();
+  request.spacing = Length::metres(0.3);
+  request.count = 4001;
+  request.at = {3.0, 3.0};
+  const Growth corner = growDrift(builder.build(), request);
+  yard_ = test::withDrift(builder.build(), request, corner.places, ids_);
+  id_ = (--yard_.drifts.end())->id;
+  const DriftShape shape = withSpacing(shapeOf(drift()), Length::metres(0.4));
+  expectGroundKept(reshapeDrift(yard_, id_, shape, ids_));
+  EXPECT_EQ(drift().plants.size(), static_cast<std::size_t>(shape.count));
+  EXPECT_TRUE(inOnePiece(positionsOf(drift()), drift().spacing));
 }
 
 // A drift in two pieces has no ground of its own to keep: it becomes one again.
