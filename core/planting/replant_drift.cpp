@@ -4,21 +4,9 @@
 #include <fmt/format.h>
 
 #include "core/planting/drift_plants.h"
-#include "core/planting/own_ground.h"
 #include "core/planting/set_out.h"
 
 namespace tussock {
-
-namespace {
-
-std::vector<Point> placesFor(const Yard& yard, const GrowRequest& request, const Drift& old) {
-  std::vector<Point> places = setOut(yard, old, request).places;
-  if (static_cast<int>(places.size()) == request.count) return places;
-  std::vector<Point> own = placesOnOwnGround(yard, request, positionsOf(old));
-  return own.size() > places.size() ? own : places;
-}
-
-}  // namespace
 
 DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int count,
                        IdSource& ids, CountAs as) {
@@ -30,7 +18,7 @@ DriftEdit replantDrift(const Yard& yard, Id<Drift> id, const Species& with, int 
   drift.species = with.botanicalName;
   drift.layer = with.usualLayer();
   drift.spacing = with.spacing;
-  const auto places = placesFor(yard, requestFor(drift, asked, as), *found);
+  const auto places = setOut(yard, *found, requestFor(drift, asked, as)).places;
   if (places.empty()) return nothing;
   drift.plants = withIds(found->plants, places, ids);
   const int fitted = static_cast<int>(drift.plants.size());

@@ -7,10 +7,9 @@
 namespace tussock {
 
 // Sets the drift out anew on the ground that it has, see setOut, as `count` plants of the species,
-// at its spacing and in its layer. Ids that stay are kept. Where that finds few places, as in a bed
-// that is full, the drift's ground is searched closely, its own places first, by the same rules.
-// `fitted` is all, an odd number, or 0 with no edit when not one plant finds a place. No edit for
-// locked drifts and for plants that stand there already.
+// at its spacing and in its layer. Ids that stay are kept. `fitted` is all, an odd number, or 0
+// with no edit when not one plant finds a place. No edit for locked drifts and for plants that
+// stand there already.
 [[nodiscard]] DriftEdit replantDrift(const Yard& yard, Id<Drift> drift, const Species& with,
                                      int count, IdSource& ids, CountAs as = CountAs::Odd);
 

@@ -8,6 +8,7 @@
 
 #include "core/planting/even_spread.h"
 #include "core/planting/one_piece.h"
+#include "core/planting/own_ground.h"
 #include "core/planting/patterns.h"
 #include "core/planting/relax.h"
 
@@ -58,11 +59,9 @@ std::vector<Point> grownFrom(const std::vector<Point>& places, const Ground& gro
   return counted(front.places(), request.count);
 }
 
-// Spread over the form; what finds no place there nestles beside the others, and so do a few that
-// stray from a large drift.
-std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, const OwnForm& form) {
+std::vector<Point> wholeFrom(const std::vector<Point>& spread, const Ground& ground,
+                             const GrowRequest& request, const OwnForm& form) {
   constexpr double kMost = 0.97;
-  const auto spread = spreadOver(ground, form, request.spacing, request.count);
   std::vector<Point> places = grownFrom(spread, ground, request, form);
   const auto whole = largestPiece(places, request.spacing);
   const bool strays =
@@ -71,6 +70,17 @@ std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, co
   if (strays) places = grownFrom(whole, ground, request, form);
   std::vector<Point> even = relaxed(ground, request.spacing, places);
   return inOnePiece(even, request.spacing) ? even : places;
+}
+
+// Spread over the form; what finds no place there nestles beside the others, and so do a few that
+// stray from a large drift. Where that is not all, as between plants that leave no room about them,
+// the old places may take more.
+std::vector<Point> spreadIn(const Ground& ground, const GrowRequest& request, const OwnForm& form) {
+  const auto spread = spreadOver(ground, form, request.spacing, request.count);
+  std::vector<Point> places = wholeFrom(spread, ground, request, form);
+  if (static_cast<int>(places.size()) == request.count) return places;
+  std::vector<Point> old = wholeFrom(form.places(), ground, request, form);
+  return old.size() > places.size() && inOnePiece(old, request.spacing) ? old : places;
 }
 
 // A narrow band of plants that come to stand wider cannot reach from end to end without a gap: then
@@ -104,26 +114,41 @@ std::vector<Point> placesIn(const Ground& ground, GrowRequest request, const Own
   return staggeredIn(ground, request, form);
 }
 
+// Places on the plan, spread over the ground the drift has; none where it has no such ground.
+std::vector<Point> placesOnForm(const Yard& yard, const GrowRequest& request, const OwnForm& form,
+                                const Slope& slope) {
+  const Ground ground = groundAround(yard, request, form, slope);
+  if (ground.empty()) return {};
+  std::vector<Point> places = placesIn(ground, onGround(request, slope), form);
+  for (Point& p : places) p = slope.onPlan(p);
+  return places;
+}
+
+// The close search takes too long for more, and rows that are searched for are none.
+bool isSearchedClosely(const GrowRequest& request) {
+  return isUsual(request.count) && !isStrict(request.pattern);
+}
+
 }  // namespace
 
 Growth setOut(const Yard& yard, const Drift& stood, const GrowRequest& request) {
   Growth grown = growDrift(yard, request);
-  const Slope slope(yard.settings);
-  const std::vector<Point> places = laidOnGround(slope, positionsOf(stood));
-  // A matrix is whatever the others leave.
-  if (request.pattern == Pattern::Matrix || places.empty() || !inOnePiece(places, stood.spacing))
-    return grown;
-  const OwnForm form(places, stood.spacing);
-  const bool all = static_cast<int>(grown.places.size()) == grown.asked;
-  if (all && form.isKeptBy(laidOnGround(slope, grown.places), request.spacing)) return grown;
-  const Ground ground = groundAround(yard, request, form, slope);
-  if (ground.empty()) return grown;
-  GrowRequest asked = onGround(request, slope);
+  if (stood.plants.empty()) return grown;
+  GrowRequest asked = request;
   asked.count = grown.asked;
-  std::vector<Point> own = placesIn(ground, asked, form);
-  if (own.empty() || own.size() < grown.places.size()) return grown;
-  for (Point& p : own) p = slope.onPlan(p);
-  grown.places = std::move(own);
+  const Slope slope(yard.settings);
+  const std::vector<Point> old = laidOnGround(slope, positionsOf(stood));
+  const auto isAll = [&] { return static_cast<int>(grown.places.size()) == grown.asked; };
+  // A matrix is whatever the others leave.
+  if (request.pattern != Pattern::Matrix && inOnePiece(old, stood.spacing)) {
+    const OwnForm form(old, stood.spacing);
+    if (isAll() && form.isKeptBy(laidOnGround(slope, grown.places), request.spacing)) return grown;
+    std::vector<Point> own = placesOnForm(yard, asked, form, slope);
+    if (!own.empty() && own.size() >= grown.places.size()) grown.places = std::move(own);
+  }
+  if (isAll() || !isSearchedClosely(asked)) return grown;
+  std::vector<Point> close = placesOnOwnGround(yard, asked, positionsOf(stood));
+  if (close.size() > grown.places.size()) grown.places = std::move(close);
   return grown;
 }
 

@@ -19,6 +19,7 @@
 #include "core/planting/reshape_drift.h"
 #include "core/planting/slope.h"
 #include "core/planting/stroke.h"
+#include "tests/core/planting/filled_bed.h"
 #include "tests/core/planting/random_ground.h"
 #include "tests/support/yard_builder.h"
 
@@ -306,6 +307,33 @@ TEST_F(Formed, ADriftInPiecesBecomesOne) {
   yard_ = apply(builder.build(), regrowDrift(builder.build(), builder.lastDrift(), ids_).edit);
   EXPECT_TRUE(inOnePiece(positionsOf(drift()), drift().spacing));
   EXPECT_LT(distance(middleOf(drift()), {4.0, 3.0}), 1.0);
+}
+
+// In a full bed each drift has the ground that the others left it.
+TEST(FilledBed, ItsDriftsKeepTheirGroundAmongTheOthers) {
+  const test::Filled bed = test::filledBed("POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))");
+  double plants = 0.0, fitted = 0.0, kept = 0.0, taken = 0.0, drifts = 0.0;
+  for (const Drift& drift : bed.after.drifts) {
+    if (drift.layer != Layer::Main || drift.plants.size() < 5) continue;
+    for (const double share : {0.9, 1.0, 1.1}) {
+      DriftShape shape = withSpacing(shapeOf(drift), drift.spacing * share);
+      IdSource ids(largestId(bed.after) + 1);
+      const DriftEdit edit = share == 1.0 ? regrowDrift(bed.after, drift.id, ids)
+                                          : reshapeDrift(bed.after, drift.id, shape, ids);
+      test::Filled with = bed;
+      with.after = apply(bed.after, edit.edit);
+      EXPECT_EQ(with.broken(), 0) << drift.species << " " << share;
+      const Drift& now = *with.after.drifts.find(drift.id);
+      EXPECT_TRUE(share != 1.0 || edit.fitted == edit.asked) << drift.species;
+      plants += edit.asked, fitted += edit.fitted, drifts += 1.0;
+      kept += shareOnGround(drift, now);
+      taken += shareTaken(Slope(bed.after.settings), drift, now);
+    }
+  }
+  ASSERT_GT(drifts, 0.0);
+  EXPECT_GE(fitted, 0.9 * plants);
+  EXPECT_GE(kept, 0.95 * drifts);
+  EXPECT_GE(taken, 0.95 * drifts);
 }
 
 // 3 Ovals
