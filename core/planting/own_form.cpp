@@ -51,7 +51,7 @@ std::vector<double> waysFrom(std::size_t start, const std::vector<Point>& places
   return ways;
 }
 
-std::size_t farthest(const std::vector<double>& ways) {
+std::size_t farthestOf(const std::vector<double>& ways) {
   return static_cast<std::size_t>(std::max_element(ways.begin(), ways.end()) - ways.begin());
 }
 
@@ -98,9 +98,9 @@ bool OwnForm::isKeptBy(const std::vector<Point>& places, Length spacing) const {
 
 OwnForm OwnForm::shortened(double share) const {
   const double reach = kTouch * spacing_;
-  const std::size_t one = farthest(waysFrom(0, places_, grid_, reach));
+  const std::size_t one = farthestOf(waysFrom(0, places_, grid_, reach));
   const std::vector<double> fromOne = waysFrom(one, places_, grid_, reach);
-  const std::vector<double> fromOther = waysFrom(farthest(fromOne), places_, grid_, reach);
+  const std::vector<double> fromOther = waysFrom(farthestOf(fromOne), places_, grid_, reach);
   std::vector<std::size_t> order(places_.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {

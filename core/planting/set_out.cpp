@@ -42,7 +42,7 @@ std::optional<Point> freeNear(const Front& front, Point p, double spacing) {
   return std::nullopt;
 }
 
-std::vector<Point> counted(std::vector<Point> places, int count) {
+std::vector<Point> asCounted(std::vector<Point> places, int count) {
   keepCount(places, count);
   return places;
 }
@@ -56,7 +56,7 @@ std::vector<Point> grownFrom(const std::vector<Point>& places, const Ground& gro
   for (const Point p : places)
     if (const auto free = freeNear(front, p, request.spacing.metres())) front.take(*free);
   front.growTo(request.count);
-  return counted(front.places(), request.count);
+  return asCounted(front.places(), request.count);
 }
 
 std::vector<Point> wholeFrom(const std::vector<Point>& spread, const Ground& ground,
@@ -96,16 +96,16 @@ std::vector<Point> staggeredIn(const Ground& ground, const GrowRequest& request,
   return {};
 }
 
-std::vector<Point> placesIn(const Ground& ground, GrowRequest request, const OwnForm& form) {
+std::vector<Point> placesByPattern(const Ground& ground, GrowRequest request, const OwnForm& form) {
   request.at = form.heart();
   DriftFigure figure = figureAsked(request);
   figure.form = &form;
   switch (request.pattern) {
     case Pattern::Triangular:
     case Pattern::Square:
-      return counted(strictPlaces(ground, request, {}, figure), request.count);
+      return asCounted(strictPlaces(ground, request, {}, figure), request.count);
     case Pattern::Single:
-      return counted(singlePlaces(ground, request, {}, figure), request.count);
+      return asCounted(singlePlaces(ground, request, {}, figure), request.count);
     case Pattern::Matrix:
       return {};
     case Pattern::Staggered:
@@ -119,7 +119,7 @@ std::vector<Point> placesOnForm(const Yard& yard, const GrowRequest& request, co
                                 const Slope& slope) {
   const Ground ground = groundAround(yard, request, form, slope);
   if (ground.empty()) return {};
-  std::vector<Point> places = placesIn(ground, onGround(request, slope), form);
+  std::vector<Point> places = placesByPattern(ground, onGround(request, slope), form);
   for (Point& p : places) p = slope.onPlan(p);
   return places;
 }
