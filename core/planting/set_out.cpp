@@ -124,9 +124,11 @@ std::vector<Point> placesOnForm(const Yard& yard, const GrowRequest& request, co
   return places;
 }
 
-// The close search takes too long for more, and rows that are searched for are none.
-bool isSearchedClosely(const GrowRequest& request) {
-  return isUsual(request.count) && !isStrict(request.pattern);
+// The close search takes too long for more, and rows that are searched for are none. Nor are
+// accents of plants that stood in a group.
+bool isSearchedClosely(const Drift& stood, const GrowRequest& request) {
+  const bool toAccents = request.pattern == Pattern::Single && stood.pattern != Pattern::Single;
+  return isUsual(request.count) && !isStrict(request.pattern) && !toAccents;
 }
 
 }  // namespace
@@ -146,7 +148,7 @@ Growth setOut(const Yard& yard, const Drift& stood, const GrowRequest& request) 
     std::vector<Point> own = placesOnForm(yard, asked, form, slope);
     if (!own.empty() && own.size() >= grown.places.size()) grown.places = std::move(own);
   }
-  if (isAll() || !isSearchedClosely(asked)) return grown;
+  if (isAll() || !isSearchedClosely(stood, asked)) return grown;
   std::vector<Point> close = placesOnOwnGround(yard, asked, positionsOf(stood));
   if (close.size() > grown.places.size()) grown.places = std::move(close);
   return grown;
