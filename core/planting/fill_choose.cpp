@@ -63,6 +63,8 @@ class Choosing {
     const FillKind& kind = kinds_[i];
     double worth = 1.2 * suits_[i] + 0.9 * luck_[i] + (kind.share > 0.0 ? 5.0 : 0.0);
     worth += bloomWorth(kind) + bandWorth(kind) - crowding(kind);
+    // What grows there comes again, rather than one more species.
+    if (request_.standing.contains(kind.species->botanicalName)) worth += 3.0;
     if (kind.vigour == Vigour::High) worth -= 0.5;
     if (kind.leans) worth -= 0.2;
     // An odd plant of a giant among small ones takes a whole group's room.

@@ -3,6 +3,7 @@
 // low edge to the height of its back, and keep genera, families and grasses in proportion.
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,7 @@ struct ChooseRequest {
   double area = 10.0;   // square metres
   double wildness = 0.5;
   FillLimits limits;
+  std::set<std::string> standing = {};  // species that grow beside them already, and go before
 };
 // Numbers of the chosen kinds, ascending.
 [[nodiscard]] std::vector<std::size_t> chooseKinds(const std::vector<FillKind>& kinds,

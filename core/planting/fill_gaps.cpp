@@ -64,4 +64,11 @@ std::optional<double> takenWithoutGaps(const Yard& yard, const Yard& flat, Id<Be
   return share;
 }
 
+std::set<std::string> speciesIn(const Yard& yard, Id<Bed> bed) {
+  std::set<std::string> species;
+  for (const Drift* drift : driftsIn(yard, bed))
+    if (drift->layer == Layer::Main && !drift->plants.empty()) species.insert(drift->species);
+  return species;
+}
+
 }  // namespace tussock

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <optional>
+#include <set>
+#include <string>
 
 #include "core/model/yard.h"
 
@@ -14,5 +16,8 @@ namespace tussock {
 // no gap.
 [[nodiscard]] std::optional<double> takenWithoutGaps(const Yard& yard, const Yard& flat,
                                                      Id<Bed> bed, double spacing);
+
+// Of the bed's main layer.
+[[nodiscard]] std::set<std::string> speciesIn(const Yard& yard, Id<Bed> bed);
 
 }  // namespace tussock

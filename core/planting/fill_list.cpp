@@ -11,6 +11,7 @@
 #include "core/catalog/season_weeks.h"
 #include "core/geometry/lattice.h"
 #include "core/planting/fill_choose.h"
+#include "core/planting/fill_gaps.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_propose.h"
 #include "core/planting/fill_quota.h"
@@ -187,6 +188,7 @@ class ListMaker {
     request.area = ground_.area();
     request.wildness = request_.wildness;
     request.limits = request_.fill.limits;
+    if (inGaps()) request.standing = speciesIn(request_.yard, request_.bed.id);
     return request;
   }
 
