@@ -31,15 +31,22 @@ AskedShares::AskedShares(const std::vector<ListedSpecies>& list, const Yard& pla
     if (same == entries_.end())
       entries_.push_back({listed.species, share, 0.0, listed.matrix});
     else
-      same->asked += share, same->matrix = same->matrix || listed.matrix;
+      same->asked += share, same->main = same->main || listed.matrix;
     any_ = any_ || share > 0.0;
   }
+  std::vector<const Drift*> drifts = driftsIn(planted, bed);
+  std::erase_if(drifts, [&](const Drift* drift) { return !counts(*drift); });
+  const auto entryOf = [&](const Drift& drift) {
+    return std::find_if(entries_.begin(), entries_.end(),
+                        [&](const Entry& entry) { return entry.species == drift.species; });
+  };
+  // A ground cover that is the main layer, for want of another, counts as that.
+  for (const Drift* drift : drifts)
+    if (const auto at = entryOf(*drift); at != entries_.end() && drift->layer == Layer::Main)
+      at->main = true;
   takeWhole(facts);
-  for (const Drift* drift : driftsIn(planted, bed)) {
-    if (!counts(*drift)) continue;
-    const auto at = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& entry) {
-      return entry.species == drift->species;
-    });
+  for (const Drift* drift : drifts) {
+    const auto at = entryOf(*drift);
     if (at == entries_.end() || (drift->layer != Layer::Main && at->asked <= 0.0)) continue;
     at->plants += static_cast<double>(drift->plants.size());
     plants_ += static_cast<double>(drift->plants.size());
@@ -50,7 +57,7 @@ void AskedShares::takeWhole(const Catalogue& facts) {
   std::vector<WrittenShare> written;
   for (const Entry& entry : entries_) {
     const Species* known = facts.find(entry.species);
-    const bool main = entry.matrix || known == nullptr || known->usualLayer() == Layer::Main;
+    const bool main = entry.main || known == nullptr || known->usualLayer() == Layer::Main;
     written.push_back({entry.asked, !main});
   }
   const WholeShares whole = wholeShares(written);

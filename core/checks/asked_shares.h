@@ -45,7 +45,7 @@ class AskedShares {
     std::string species;
     double asked = 0.0;  // 0 where left open
     double plants = 0.0;
-    bool matrix = false;
+    bool main = false;  // planted in the main layer, whatever its usual one
   };
   void takeWhole(const Catalogue& facts);
   [[nodiscard]] const Entry* find(const std::string& species) const;

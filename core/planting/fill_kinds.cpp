@@ -78,6 +78,18 @@ std::vector<FillKind> kindsOf(const std::vector<const Species*>& species,
   return kinds;
 }
 
+Layer layerOf(const FillKind& kind) {
+  return kind.matrix ? Layer::Main : kind.species->usualLayer();
+}
+
+bool areCovers(const std::vector<FillKind>& kinds) {
+  const auto count = [&](Layer layer) {
+    return std::count_if(kinds.begin(), kinds.end(),
+                         [layer](const FillKind& kind) { return layerOf(kind) == layer; });
+  };
+  return count(Layer::Main) == 0 && count(Layer::Ground) > 0;
+}
+
 std::vector<FillKind> withMatrixShares(std::vector<FillKind> kinds) {
   constexpr double kShare = 0.4;
   double free = 1.0, matrices = 0.0;

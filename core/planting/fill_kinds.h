@@ -44,6 +44,11 @@ struct FillKind {
 [[nodiscard]] std::vector<FillKind> kindsOf(const std::vector<const Species*>& species,
                                             const Settings& settings);
 
+// The layer it is planted in, where there are others beside it.
+[[nodiscard]] Layer layerOf(const FillKind& kind);
+// Nothing of the main layer, and some ground cover.
+[[nodiscard]] bool areCovers(const std::vector<FillKind>& kinds);
+
 // Matrix plants without a share get what drifts leave them: two fifths, between the third and the
 // half or more that books on matrix planting ask for (our own judgement).
 [[nodiscard]] std::vector<FillKind> withMatrixShares(std::vector<FillKind> kinds);

@@ -264,8 +264,7 @@ class ListMaker {
     if (good.empty() && !kinds.empty())
       note(
           "Nothing on the list suits this bed's sun and moisture. Choose plants that ask for what "
-          "the "
-          "bed has.");
+          "the bed has.");
     else if (!out.empty())
       note(fmt::format("{} {} left out: no part of the bed has the sun and moisture {}.",
                        joined(out), out.size() == 1 ? "is" : "are",
@@ -286,9 +285,9 @@ class ListMaker {
 
   // `all`: none of the list was left out.
   std::vector<FillKind> withSharesOf(std::vector<FillKind> kinds, bool all) {
+    const Layer main = isLawn(kinds) ? Layer::Ground : Layer::Main;
     std::vector<WrittenShare> written;
-    for (const FillKind& kind : kinds)
-      written.push_back({kind.share, !kind.matrix && kind.species->usualLayer() != Layer::Main});
+    for (const FillKind& kind : kinds) written.push_back({kind.share, layerOf(kind) != main});
     const WholeShares whole = wholeShares(written);
     for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i].share = whole.shares[i];
     if (!whole.proportioned) return kinds;
@@ -301,11 +300,14 @@ class ListMaker {
     return kinds;
   }
 
+  // A lawn of sedges, say, is the main layer.
+  [[nodiscard]] bool isLawn(const std::vector<FillKind>& kinds) const {
+    return !list_.proposed && request_.fill.what == FillWhat::WholeBed && areCovers(kinds);
+  }
   void takeKinds(const std::vector<FillKind>& kinds) {
     std::vector<FillKind> main;
     for (const FillKind& kind : kinds) list_.suiting.insert(kind.species->botanicalName);
-    for (const FillKind& kind : kinds)
-      switch (kind.matrix ? Layer::Main : kind.species->usualLayer()) {
+    for (const FillKind& kind : kinds) switch (layerOf(kind)) {
         case Layer::Main:
           main.push_back(kind);
           break;
@@ -316,8 +318,7 @@ class ListMaker {
           list_.bulbs.push_back(kind);
           break;
       }
-    if (main.empty() && !list_.proposed && request_.fill.what == FillWhat::WholeBed)
-      std::swap(main, list_.ground);  // a lawn of sedges is asked for
+    if (isLawn(kinds)) std::swap(main, list_.ground);
     // A list of our own is as long as the bed takes.
     list_.main = list_.proposed ? std::move(main) : asManyAsTheBedHolds(std::move(main));
   }
@@ -360,11 +361,10 @@ class ListMaker {
     if (inGaps() || each >= kDrift ||
         species <= speciesFor(plants, standing(), 1.0, request_.fill.limits))
       return;
-    note(
-        fmt::format("The bed is small for {} species of the main layer: with some {:.0f} plants of "
-                    "each they come in "
-                    "small groups. For larger drifts list about {}.",
-                    species, std::max(1.0, each), speciesAdvised(plants)));
+    note(fmt::format(
+        "The bed is small for {} species of the main layer: with some {:.0f} plants of each "
+        "they come in small groups. For larger drifts list about {}.",
+        species, std::max(1.0, each), speciesAdvised(plants)));
   }
 
   const ListRequest& request_;

@@ -140,6 +140,21 @@ TEST(CheckedFill, NamesWhatItProposesForTheGapsOfABedWithoutAList) {
   EXPECT_THAT(listed->notes, Not(Contains(HasSubstr("proposed"))));
 }
 
+// A lawn of sedge: nothing else is on the list, so it is all of the bed, whatever share it has.
+TEST(CheckedFill, TakesTheShareOfCoversAloneInProportion) {
+  test::YardBuilder builder;
+  builder.bed("Lawn", "POLYGON ((0 0, 5 0, 5 4, 0 4, 0 0))").viewing("S");
+  const Yard yard = builder.build();
+  IdSource ids(largestId(yard) + 1);
+  FillRequest request;
+  request.bed = builder.lastBed();
+  request.plants = {{"Carex pensylvanica", 0.3}};
+  const auto lawn = fillChecked(yard, facts(), nullptr, request, ids);
+  ASSERT_TRUE(lawn && !lawn->edit.empty());
+  EXPECT_THAT(lawn->notes, Contains(HasSubstr("come to 30 %; they were taken in proportion")));
+  EXPECT_THAT(lawn->notes, Not(Contains(HasSubstr("asked"))));
+}
+
 TEST(CheckedFill, OfWhatItDidNotPlantItSaysNothing) {
   test::YardBuilder builder;
   builder.bed("Meadow", "POLYGON ((0 0, 8 0, 8 5, 0 5, 0 0))").viewing("S");
