@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/geometry/lattice.h"
+#include "core/planting/fill_quota.h"
 
 namespace tussock {
 
@@ -15,7 +16,8 @@ HeldPlanting::HeldPlanting(const std::vector<FillKind>& kinds, const std::vector
       mine_(mine),
       leastGround_(groundOf(yard) - spareGround),
       keepAll_(keepAll),
-      counts_(countsIn(yard)) {}
+      counts_(countsIn(yard)),
+      mostShares_(mostSharesOf(kinds)) {}
 
 bool HeldPlanting::keptBy(const Yard& next) const {
   return keepsShares(next) && groundOf(next) >= leastGround_ - 1e-9;
@@ -52,7 +54,8 @@ bool HeldPlanting::keepsShares(const Yard& next) const {
   const double most = std::max(kLeastOff, kMostOff * counts_.back());
   const auto kept = [&](std::size_t i) {
     if (kinds_[i].share > 0.0) return std::abs(counts[i] - counts_[i]) <= most;
-    return !keepAll_ || counts[i] >= kLeastKept * counts_[i];
+    const bool many = counts[i] > std::max(counts_[i], mostShares_[i] * counts_.back() + kLeastOff);
+    return !many && (!keepAll_ || counts[i] >= kLeastKept * counts_[i]);
   };
   for (std::size_t i = 0; i < kinds_.size(); ++i)
     if (!kept(i)) return false;

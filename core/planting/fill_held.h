@@ -18,7 +18,8 @@ class HeldPlanting {
                const Yard& yard, double spareGround, bool keepAll);
 
   // Whether a change leaves the ground taken, and, of each kind whose share was asked for, as many
-  // plants, give or take two in a hundred of all; of the others half as many, where all are kept.
+  // plants, give or take two in a hundred of all; of the others half as many, where all are kept,
+  // and no more of a wide one than mostSharesOf.
   [[nodiscard]] bool keptBy(const Yard& next) const;
 
  private:
@@ -31,6 +32,7 @@ class HeldPlanting {
   double leastGround_;  // square metres
   bool keepAll_;
   std::vector<double> counts_;  // plants of each kind, then all
+  std::vector<double> mostShares_;
 };
 
 }  // namespace tussock

@@ -26,23 +26,30 @@ double medianSpacing(const std::vector<FillKind>& kinds) {
 // What is left open is shared out evenly, but for plants that stand wide: as many shrubs as others
 // would take the bed, so those take no more ground than one at the limit would (our own judgement,
 // tried on drawn beds).
+std::vector<double> partsOf(const std::vector<FillKind>& kinds) {
+  constexpr double kWide = 1.6;  // times the spacing in the middle
+  const double wide = kWide * medianSpacing(kinds);
+  std::vector<double> parts;
+  parts.reserve(kinds.size());
+  for (const FillKind& kind : kinds)
+    parts.push_back(kind.share > 0.0 ? 0.0 : std::pow(std::min(1.0, wide / kind.spacing), 2.0));
+  return parts;
+}
+
 std::vector<double> wishes(const std::vector<FillKind>& kinds) {
   constexpr double kLeastOpen = 0.02;  // of the plants, for each
-  constexpr double kWide = 1.6;        // times the spacing in the middle
-  const double wide = kWide * medianSpacing(kinds);
-  const auto part = [wide](const FillKind& kind) {
-    return std::pow(std::min(1.0, wide / kind.spacing), 2.0);
-  };
-  double listed = 0.0, open = 0.0, parts = 0.0;
+  const std::vector<double> parts = partsOf(kinds);
+  const double sum = std::accumulate(parts.begin(), parts.end(), 0.0);
+  double listed = 0.0, open = 0.0;
   for (const FillKind& kind : kinds) {
     listed += std::max(0.0, kind.share);
-    if (kind.share <= 0.0) open += 1.0, parts += part(kind);
+    if (kind.share <= 0.0) open += 1.0;
   }
   const double all = std::max(kLeastOpen * open, 1.0 - std::min(listed, 1.0));
   std::vector<double> result;
   result.reserve(kinds.size());
-  for (const FillKind& kind : kinds)
-    result.push_back(kind.share > 0.0 ? kind.share : all * part(kind) / parts);
+  for (std::size_t i = 0; i < kinds.size(); ++i)
+    result.push_back(kinds[i].share > 0.0 ? kinds[i].share : all * parts[i] / sum);
   return result;
 }
 
@@ -59,11 +66,14 @@ class Limiter {
           const FillLimits& limits)
       : kinds_(kinds),
         standing_(standing),
-        limits_{limits.speciesShare, limits.genusShare, limits.familyShare} {}
+        limits_{limits.speciesShare, limits.genusShare, limits.familyShare},
+        most_(mostSharesOf(kinds)) {}
 
   void limit(std::vector<double>& plants, int rank) const {
     constexpr double kRoom = 0.93;  // odd counts come out a little above
     const double all = std::accumulate(plants.begin(), plants.end(), standing_.all);
+    for (std::size_t i = 0; rank == 0 && i < kinds_.size(); ++i)
+      plants[i] = std::min(plants[i], most_[i] * all);
     std::vector<double> sums(standingOf(rank));
     std::vector<double> own(sums.size(), 0.0);
     for (std::size_t i = 0; i < kinds_.size(); ++i)
@@ -82,6 +92,7 @@ class Limiter {
   const std::vector<FillKind>& kinds_;
   const StandingPlants& standing_;
   double limits_[3];
+  std::vector<double> most_;
 };
 
 void scaleTo(const std::vector<FillKind>& kinds, double area, std::vector<double>& plants) {
@@ -151,7 +162,9 @@ double driftSizeFor(const DriftsRequest& request) {
 // over its limit.
 double reachable(const std::vector<FillKind>& kinds, const FillLimits& limits) {
   std::map<std::size_t, std::map<std::size_t, double>> families;
-  for (const FillKind& kind : kinds) families[kind.family][kind.genus] += limits.speciesShare;
+  const std::vector<double> most = mostSharesOf(kinds);
+  for (std::size_t i = 0; i < kinds.size(); ++i)
+    families[kinds[i].family][kinds[i].genus] += std::min(limits.speciesShare, most[i]);
   double sum = 0.0;
   for (const auto& [family, genera] : families) {
     double own = 0.0;
@@ -171,6 +184,16 @@ double fewestSpecies(double plants, double standing, const FillLimits& limits) {
 }
 
 }  // namespace
+
+std::vector<double> mostSharesOf(const std::vector<FillKind>& kinds) {
+  constexpr double kMore = 1.5;  // times what it would have beside the others
+  const std::vector<double> parts = partsOf(kinds);
+  const double sum = std::accumulate(parts.begin(), parts.end(), 0.0);
+  std::vector<double> most;
+  for (const double part : parts)
+    most.push_back(part > 0.0 && part < 1.0 ? kMore * part / sum : 1.0);
+  return most;
+}
 
 Quota quotaFor(const std::vector<FillKind>& kinds, double area, const StandingPlants& standing,
                const FillLimits& limits) {

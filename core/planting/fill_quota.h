@@ -24,6 +24,9 @@ struct Quota {
   double most = 1e9;     // plants, where one more would bring those limits in
 };
 
+// The most of all plants that each kind comes to where its share is left open: little more than its
+// part of the ground for what stands wide, such as shrubs; 1 for the others.
+[[nodiscard]] std::vector<double> mostSharesOf(const std::vector<FillKind>& kinds);
 // Plants for each kind so that they take `area` square metres: even, or by the shares of the list;
 // within the limits of species, genus and family as far as the list allows.
 [[nodiscard]] Quota quotaFor(const std::vector<FillKind>& kinds, double area,

@@ -97,6 +97,27 @@ TEST(Quota, GivesWhatStandsWideNoMoreGroundThanAtTheLimit) {
   EXPECT_NEAR(ground, 40.0, 1e-9);
 }
 
+// A tenth each would give the vine, at 2.4 m, three quarters of the bed: the limit of the others
+// gives way instead (our own judgement).
+TEST(Quota, WidensTheShareOfOthersBeforeOneThatStandsWideTakesTheBed) {
+  const Catalogue catalogue = readShippedCatalogue().catalogue;
+  std::vector<const Species*> species{catalogue.find("Clematis virginiana")};
+  for (const char* name :
+       {"Sorghastrum nutans", "Eryngium yuccifolium", "Lobelia cardinalis", "Monarda fistulosa",
+        "Asclepias tuberosa", "Geum triflorum", "Penstemon digitalis", "Zizia aurea",
+        "Allium cernuum", "Dalea purpurea"})
+    species.push_back(catalogue.find(name));
+  const auto kinds = kindsOf(species, Settings());
+  StandingPlants none;
+  none.ofKind = none.ofGenus = none.ofFamily = std::vector<double>(kinds.size(), 0.0);
+  const Quota quota = quotaFor(kinds, 200.0, none, FillLimits());
+  ASSERT_TRUE(quota.limited);
+  EXPECT_LT(kinds[0].ground * quota.plants[0] / 200.0, 0.25);
+  EXPECT_LE(quota.plants[0], mostSharesOf(kinds)[0] * quota.total + 1e-6);
+  for (std::size_t i = 1; i < kinds.size(); ++i)
+    EXPECT_LT(quota.plants[i] / quota.total, 0.125) << kinds[i].species->botanicalName;
+}
+
 class Shares : public testing::TestWithParam<unsigned> {};
 
 TEST_P(Shares, AreKeptAfterRounding) {
