@@ -304,25 +304,17 @@ class Filling {
     }
     result_.drifts = best_.size(), result_.species = species.size();
     result_.cutShort = result_.cutShort || watch_.overdue();
-    if (result_.cutShort)
-      result_.notes.push_back(
-          "The time was up before all was tried. Allow more time for a better filling.");
+    if (result_.cutShort) result_.notes.emplace_back(kTimeUp);
     if (best_.empty()) return tellNothingFits();
     if (const int asked = countToRefill(before_); result_.planted < asked)
-      result_.notes.push_back(
-          fmt::format("{} of {} plants of {} find room where they stood by the rules. Take "
-                      "something out beside them, or fill the whole bed anew.",
-                      result_.planted, asked, request_.species));
+      result_.notes.push_back(fewerAnew(result_.planted, asked, request_.species));
     if (!missing_.empty()) result_.notes.push_back(noRoomFor(missing_, catalogue_));
     tellUnderneath();
     const auto instead = [this](const Drift& drift) { return takesOut(request_, drift); };
     const std::string label = labelOf(request_, bed_, catalogue_);
     result_.edit = plantKept(yard_, bed_.id, best_, instead, label, ids);
     result_.unchanged = result_.edit.empty();
-    if (result_.unchanged)
-      result_.notes.push_back(
-          "The bed stands so already: the same list gives the same arrangement. Ask for another "
-          "arrangement to see others.");
+    if (result_.unchanged) result_.notes.emplace_back(kStandsSo);
     result_.score =
         scoreBed(apply(yard_, result_.edit), catalogue_, sun_, bed_.id, wildness_, request_.limits);
     tell(1.0, best_);
@@ -341,14 +333,8 @@ class Filling {
 
   void tellNothingFits() {
     const bool inGaps = request_.what == FillWhat::EmptyPart && !full_ && !list_.main.empty();
-    if (!result_.notes.empty() && !inGaps) return;
-    result_.notes.push_back(
-        inGaps ? "No plant of the list finds room in the gaps by the rules."
-        : request_.what == FillWhat::OneSpecies
-            ? fmt::format("{} finds no room beside what stands in the bed. Take something out, or "
-                          "fill the whole bed anew.",
-                          request_.species)
-            : noneFits(bed_, list_, yard_.settings.units));
+    if (result_.notes.empty() || inGaps)
+      result_.notes.push_back(noneFits(request_, bed_, list_, yard_.settings.units));
   }
 
   const Yard& yard_;

@@ -13,7 +13,16 @@ namespace tussock {
 // Border".
 [[nodiscard]] std::string labelOf(const FillRequest& request, const Bed& bed,
                                   const Catalogue& catalogue);
-// Of the whole bed.
-[[nodiscard]] std::string noneFits(const Bed& bed, const FillList& list, UnitSystem units);
+// Where nothing was planted: in gaps, anew, or in the whole bed.
+[[nodiscard]] std::string noneFits(const FillRequest& request, const Bed& bed, const FillList& list,
+                                   UnitSystem units);
+// Of a species that was planted anew.
+[[nodiscard]] std::string fewerAnew(int planted, int asked, const std::string& species);
+
+inline constexpr const char* kTimeUp =
+    "The time was up before all was tried. Allow more time for a better filling.";
+inline constexpr const char* kStandsSo =
+    "The bed stands so already: the same list gives the same arrangement. Ask for another "
+    "arrangement to see others.";
 
 }  // namespace tussock
