@@ -18,6 +18,7 @@
 #include "core/planting/fill_lacks.h"
 #include "core/planting/fill_layer.h"
 #include "core/planting/fill_list.h"
+#include "core/planting/fill_rhythm.h"
 #include "core/planting/fill_scatter.h"
 #include "core/planting/fill_tries.h"
 #include "core/planting/fill_under.h"
@@ -145,20 +146,21 @@ class Filling {
           if (!best_.empty()) grown.clear();
           tell(kMainShare * tries.share(i + kPlantedAt * part), {}, onPlan(std::move(grown)));
         };
-      std::vector<KeptDrift> next = onPlan(oneTry(task, ground, chance));
+      LayerPlanting grown = oneTry(task, ground, chance);
+      std::vector<KeptDrift> next = onPlan(std::move(grown.drifts));
       const auto tellImproving = [&, i](double part) {
         tell(kMainShare * tries.share(i + kPlantedAt + (1.0 - kPlantedAt) * part), {});
       };
       // What follows takes long in a large bed.
       if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
       if (watch_.cancelled()) return {};
-      const PlantingWorth improvement = improved(next, ground.toTake(), tellImproving);
+      const PlantingWorth improvement = improved(next, grown.again, ground.toTake(), tellImproving);
       const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.toTake())
                                            : shareRefilled(next);
       const double covered =
           before_.empty() && !watch_.halt() ? coveredBy(next, ground, flat_, bed_.id) : 1.0;
       PlantingLacks lacks = lacksOf(next, wanted(), {taken, covered}, watch_);
-      const double worth = improvement.worth - lacks.cost;
+      const double worth = improvement.worth - lacks.cost - (task.rhythm ? 0.0 : lackOfRhythm());
       if (worth > most) {
         most = worth, last = i, best_ = std::move(next);
         result_.untried = improvement.untried, result_.takers = improvement.takers;
@@ -170,15 +172,18 @@ class Filling {
       // Planned for a little less, what is planned finds room more surely.
       task.cover = i % 2 == 0 ? 0.97 : 1.0;
       task.blunt = i + 1 >= tries.planned;
+      task.rhythm = i + 1 < tries.planned || i % 3 != 0;  // it may be what stands in the way
     }
     return best_;
   }
   // In the layer of the task.
-  [[nodiscard]] std::vector<KeptDrift> oneTry(const LayerTask& task, const FillGround& ground,
-                                              Chance& chance) const {
+  [[nodiscard]] LayerPlanting oneTry(const LayerTask& task, const FillGround& ground,
+                                     Chance& chance) const {
     return before_.empty() ? fillLayer(task, ground, chance, watch_)
-                           : refilled(task, ground, before_, chance, watch_);
+                           : LayerPlanting{refilled(task, ground, before_, chance, watch_)};
   }
+  // Off the score of a formal bed: less than a hint.
+  [[nodiscard]] double lackOfRhythm() const { return wildness_ > kLeastWildRhythm ? 0.0 : 0.02; }
   [[nodiscard]] double shareRefilled(const std::vector<KeptDrift>& drifts) const {
     return static_cast<double>(plantsIn(drifts)) / std::max(1, countToRefill(before_));
   }
@@ -200,18 +205,22 @@ class Filling {
   [[nodiscard]] double scoreOf(const Yard& planted) const {
     return scoreBed(planted, catalogue_, sun_, bed_.id, wildness_, request_.limits).total;
   }
-  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, double area,
+  // All but the drifts of the species `again` may change.
+  [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, const std::string& again,
+                                       double area,
                                        const std::function<void(double)>& told) const {
     IdSource ids(largestId(yard_) + 1);
-    std::vector<Id<Drift>> mine;
+    std::vector<Id<Drift>> mine, changing;
     if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
     Yard planted = withDrifts(drifts, ids, &mine).yard();
     if (!request_.judge || watch_.halt()) return {scoreOf(planted), 0.0};
+    for (std::size_t i = 0; i < mine.size(); ++i)
+      if (drifts[i].species != again) changing.push_back(mine[i]);
     const PlantingWorth worth = improvePlanting(
         {catalogue_, sun_, bed_.id, wildness_, request_.limits, list_.main, request_.judge,
          request_.judgeOfSection, !wanted().empty(), spareGround(groundTakenBy(drifts), area),
          seedFor(request_.seed, 50), told},
-        mine, planted, watch_);
+        changing, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);
       drifts[i].species = drift.species;
@@ -256,7 +265,7 @@ class Filling {
       keepSomeGround(ground, plants,
                      triangularGround(Length::metres(meanSpacing(kinds))).squareMetres(), chance);
     if (list_.proposed && (plants <= 0.0 || (full_ && standingIn(layer) > 0.0))) return;
-    std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance));
+    std::vector<KeptDrift> some = onPlan(oneTry(task, ground, chance).drifts);
     if (before_.empty()) some = scattered(std::move(some), ofEach(kinds, asked), ground, chance);
     for (KeptDrift& drift : some) best_.push_back(std::move(drift));
   }

@@ -83,6 +83,11 @@ class FillGround {
                  static_cast<std::size_t>(column)];
   }
   [[nodiscard]] int at(Point p) const { return at(columnOf(p.x), rowOf(p.y)); }
+  // As FillCell; 0 where no ground is.
+  [[nodiscard]] float toViewersAt(Point p) const {
+    const int cell = at(p);
+    return cell < 0 ? 0.0F : cells_[static_cast<std::size_t>(cell)].toViewers;
+  }
   // How wide the ground is at a cell, metres: the diameter of the largest circle that holds it and
   // nothing that keeps plants off ("local thickness", Hildebrand and Rüegsegger 1997), as far as is
   // found by going from cell to cell.

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 #include <numeric>
+#include <set>
 
 #include "core/planting/bed_grain.h"
 #include "core/planting/fill_anneal.h"
@@ -12,6 +13,7 @@
 #include "core/planting/fill_knit.h"
 #include "core/planting/fill_plant.h"
 #include "core/planting/fill_quota.h"
+#include "core/planting/fill_rhythm.h"
 #include "core/planting/fill_spots.h"
 #include "core/planting/fill_standing.h"
 #include "core/planting/plant_count.h"
@@ -65,12 +67,15 @@ class LayerFill {
     if (planned_.empty()) return {};
     tell(0.02);
     spread();
+    setOutRhythm();
     tell(0.06);
     hand(2.5, 1e9);
     shareAnew(18);
+    setOutRhythm();
     tell(0.2);
     hand(1.5, 1.5);
     shareAnew(12);
+    setOutRhythm();
     knitTogether();
     tell(0.28);
     hand(0.8, 1.25);
@@ -81,6 +86,9 @@ class LayerFill {
     partMasses();
     tell(kUntilPlanted);
     return plant();
+  }
+  [[nodiscard]] std::string again() const {
+    return again_ ? task_.kinds[*again_].species->botanicalName : std::string();
   }
 
  private:
@@ -116,8 +124,8 @@ class LayerFill {
     if (task_.one)
       planned_ = {PlannedDrift{0, *task_.one}};
     else
-      planned_ =
-          driftsFor({task_.kinds, quota, standing, area, task_.wildness, task_.limits}, chance_);
+      planDrifts({task_.kinds, quota, standing, area, task_.wildness, task_.limits,
+                  task_.rhythm && task_.layer == Layer::Main});
     caps_.emplace(task_.kinds, standing, quota, task_.limits);
     std::vector<const Species*> all;
     for (const FillKind& kind : task_.kinds) all.push_back(kind.species);
@@ -125,6 +133,10 @@ class LayerFill {
     kinds_ = kindsOf(all, task_.yard.settings);
   }
 
+  void planDrifts(const DriftsRequest& request) {
+    planned_ = driftsFor(request, chance_);
+    again_ = rhythmKind(request);
+  }
   [[nodiscard]] Quota quotaOfOne() const {
     Quota quota;
     quota.plants.assign(task_.kinds.size(), 0.0);
@@ -164,17 +176,22 @@ class LayerFill {
       heights.push_back(task_.kinds[drift.kind].seen.height + chance_.between(0.0, 0.05));
     std::stable_sort(drifts_.begin(), drifts_.end(),
                      [&](std::size_t a, std::size_t b) { return heights[a] < heights[b]; });
-    std::stable_sort(middles.begin(), middles.end(),
-                     [&](Point a, Point b) { return depthAt(a) < depthAt(b); });
+    std::stable_sort(middles.begin(), middles.end(), [&](Point a, Point b) {
+      return ground_.toViewersAt(a) < ground_.toViewersAt(b);
+    });
     for (const Point middle : middles) cells_.push_back(cellAt(middle));
     const double size = ground_.area() / static_cast<double>(planned_.size());
     sharing_.emplace(ground_, manner_.grain, manner_.bend, std::sqrt(size * manner_.stretch),
                      chance_);
     share(16);
   }
-  [[nodiscard]] float depthAt(Point p) const {
-    const int cell = ground_.at(p);
-    return cell < 0 ? 0.0F : ground_.cells()[static_cast<std::size_t>(cell)].toViewers;
+  // Where the cells have come to lie by now.
+  void setOutRhythm() {
+    if (!again_ || !mayHand()) return;
+    std::vector<Point> middles;
+    for (const DriftCell& cell : cells_) middles.push_back(cell.middle);
+    inRhythm_ = setRhythm({ground_, middles, planned_, *again_}, drifts_, chance_);
+    share(8);
   }
 
   void share(int rounds) {
@@ -228,12 +245,14 @@ class LayerFill {
     joinSameSpecies(kinds);
     costs.rankHeights(kinds);
     const auto alike = [&](std::size_t a, std::size_t b) {
+      if (isInRhythm(a) || isInRhythm(b)) return false;
       const double one = groundFor(drifts_[a]), other = groundFor(drifts_[b]);
       return std::max(one, other) <= likeness * std::min(one, other);
     };
     anneal(costs, planned_.size(), {warmth, annealingSteps(planned_.size()), alike}, chance_,
            drifts_, kinds, watch_);
   }
+  [[nodiscard]] bool isInRhythm(std::size_t spot) const { return inRhythm_.contains(spot); }
   // A kept drift of a species of the list is that kind.
   void joinSameSpecies(Assignment& kinds) const {
     for (std::size_t i = 0; i < kept_.size(); ++i)
@@ -252,7 +271,8 @@ class LayerFill {
     const PlannedDrift& drift = planned_[drifts_[spot]];
     const double room = ground * kDensity * task_.cover / task_.kinds[drift.kind].ground;
     if (room < 0.5) return isOnly(spot) ? 1 : 0;
-    if (std::abs(room - drift.count) < 1.2) return drift.count;
+    const double off = isInRhythm(spot) ? 3.0 : 1.2;  // groups of a rhythm are alike
+    if (std::abs(room - drift.count) < off) return drift.count;
     const int odd = oddNear(room);
     const FillKind& kind = task_.kinds[drift.kind];
     if (!kind.diseaseProne) return odd;
@@ -334,7 +354,9 @@ class LayerFill {
   std::vector<const Species*> keptSpecies_;
   std::vector<FillKind> kinds_;  // the task's, then those of kept drifts
   std::vector<PlannedDrift> planned_;
-  std::vector<std::size_t> drifts_;  // the planned drift at each spot
+  std::vector<std::size_t> drifts_;   // the planned drift at each spot
+  std::optional<std::size_t> again_;  // the kind that comes again in rhythm
+  std::set<std::size_t> inRhythm_;    // spots of its drifts
   std::vector<DriftCell> cells_;
   std::vector<double> stretches_;  // for each spot, where the drift is large enough
   std::optional<DriftCells> sharing_;
@@ -344,10 +366,12 @@ class LayerFill {
 
 }  // namespace
 
-std::vector<KeptDrift> fillLayer(const LayerTask& task, const FillGround& ground, Chance& chance,
-                                 const WorkWatch& watch) {
+LayerPlanting fillLayer(const LayerTask& task, const FillGround& ground, Chance& chance,
+                        const WorkWatch& watch) {
   if (task.kinds.empty() || ground.cells().empty()) return {};
-  return LayerFill(task, ground, chance, watch).run();
+  LayerFill fill(task, ground, chance, watch);
+  std::vector<KeptDrift> drifts = fill.run();
+  return {std::move(drifts), fill.again()};
 }
 
 WeekSet seasonOf(const Settings& settings) {

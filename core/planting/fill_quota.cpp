@@ -9,6 +9,7 @@
 
 #include "core/planting/fill_balance.h"
 #include "core/planting/fill_caps.h"
+#include "core/planting/fill_rhythm.h"
 #include "core/planting/plant_count.h"
 
 namespace tussock {
@@ -230,12 +231,18 @@ std::vector<PlannedDrift> driftsFor(const DriftsRequest& request, Chance& chance
   const double usual = driftSizeFor(request);
   // In a bed large enough each species is planted, however little of it is asked for.
   const double least = request.kinds.size() <= mostSpeciesIn(request.quota.total) ? 1.0 : 0.0;
+  const auto again = rhythmKind(request);
   for (std::size_t i = 0; i < request.kinds.size(); ++i) {
     const FillKind& kind = request.kinds[i];
     const double plants = std::max(least, request.quota.plants[i]);
     const double most = mostTogether(kind, request.limits);
     const double size = std::min(most, sizeFor(kind, usual, meanSpacing));
     if (plants < 0.35) continue;
+    if (i == again) {
+      const auto groups = groupsInRhythm(i, plants, static_cast<int>(std::lround(plants / size)));
+      drifts.insert(drifts.end(), groups.begin(), groups.end());
+      continue;
+    }
     addDrifts(drifts, i, plants, size, most, request.wildness, chance);
   }
   balance(request, drifts);

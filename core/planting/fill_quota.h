@@ -45,6 +45,7 @@ struct DriftsRequest {
   double area = 0.0;  // square metres
   double wildness = 0.5;
   FillLimits limits;
+  bool rhythm = true;  // see fill_rhythm.h
 };
 // The quota in drifts of odd counts, together as near the area as they come; no species, genus or
 // family over its limit after rounding, as far as the list allows.

@@ -43,10 +43,10 @@ class Refilling {
       if (count < 1) continue;
       FillGround own = ground_;
       own.keepOnly(groundOf(i, count));
-      const LayerTask one{yard_,       task_.catalogue, task_.bed,      task_.sun,
-                          task_.layer, task_.kinds,     task_.wildness, task_.cover,
-                          task_.size,  task_.limits,    task_.blunt,    count};
-      for (KeptDrift& drift : fillLayer(one, own, chance, watch)) {
+      const LayerTask one{yard_,       task_.catalogue, task_.bed,   task_.sun,  task_.layer,
+                          task_.kinds, task_.wildness,  task_.cover, task_.size, task_.limits,
+                          task_.blunt, false,           count};
+      for (KeptDrift& drift : fillLayer(one, own, chance, watch).drifts) {
         drift.axis = takenOut_[i].axis, drift.stretch = takenOut_[i].stretch;
         stand(drift);
         result.push_back(std::move(drift));
