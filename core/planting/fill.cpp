@@ -113,6 +113,7 @@ class Filling {
 
   // The work itself is told up to so much; what is left is scoring and writing.
   static constexpr double kMainShare = 0.9;
+  static constexpr int kMostDetours = 24;  // from the best, where something is found in it
 
   // Where the time may be up before the work is done, the share is that of the time.
   void tell(double share, const std::vector<KeptDrift>& best,
@@ -134,7 +135,9 @@ class Filling {
     const FillTries tries = triesFor(ground.area() / std::pow(meanSpacing(list_.main), 2.0));
     double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
-    bool lacking = false;  // something is found in the best, or it takes too little
+    std::string again;     // in the best, see LayerPlanting
+    double found = 0.0;    // in it
+    bool lacking = false;  // something is found, or it takes too little
     int last = 0;          // that was better than those before
     const auto goesOn = [&](int i) {
       return i < tries.planned || (lacking && i < tries.most && i <= last + FillTries::kPatience);
@@ -162,9 +165,9 @@ class Filling {
       PlantingLacks lacks = lacksOf(next, wanted(), {taken, covered}, watch_);
       const double worth = improvement.worth - lacks.cost - (task.rhythm ? 0.0 : lackOfRhythm());
       if (worth > most) {
-        most = worth, last = i, best_ = std::move(next);
+        most = worth, last = i, best_ = std::move(next), again = grown.again;
         result_.untried = improvement.untried, result_.takers = improvement.takers;
-        lacking = improvement.found > 0.0 || lacks.any;
+        found = improvement.found, lacking = found > 0.0 || lacks.any;
         missing_ = std::move(lacks.missing);
       }
       tell(kMainShare * tries.share(i + 1), best_);
@@ -174,6 +177,8 @@ class Filling {
       task.blunt = i + 1 >= tries.planned;
       task.rhythm = i + 1 < tries.planned || i % 3 != 0;  // it may be what stands in the way
     }
+    if (found > 0.0 && best_.size() <= kManyDrifts)
+      result_.takers.merge(improved(best_, again, ground.toTake(), {}, kMostDetours).takers);
     return best_;
   }
   // In the layer of the task.
@@ -207,8 +212,8 @@ class Filling {
   }
   // All but the drifts of the species `again` may change.
   [[nodiscard]] PlantingWorth improved(std::vector<KeptDrift>& drifts, const std::string& again,
-                                       double area,
-                                       const std::function<void(double)>& told) const {
+                                       double area, const std::function<void(double)>& told,
+                                       int detours = 0) const {
     IdSource ids(largestId(yard_) + 1);
     std::vector<Id<Drift>> mine, changing;
     if (watch_.halt() && best_.empty()) return {};  // there is nothing to compare with
@@ -219,7 +224,7 @@ class Filling {
     const PlantingWorth worth = improvePlanting(
         {catalogue_, sun_, bed_.id, wildness_, request_.limits, list_.main, request_.judge,
          request_.judgeOfSection, !wanted().empty(), spareGround(groundTakenBy(drifts), area),
-         seedFor(request_.seed, 50), told},
+         seedFor(request_.seed, 50), detours, told},
         changing, planted, watch_);
     for (std::size_t i = 0; i < drifts.size(); ++i) {
       const Drift& drift = *planted.drifts.find(mine[i]);

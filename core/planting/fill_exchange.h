@@ -24,6 +24,10 @@ struct ExchangeTask {
   // The same with many species changed at once, to begin with when it is worth more.
   std::function<Yard(const Yard&)> regrouped{};
   std::function<void(double)> told = {};  // called with the share of the tries that are done
+  // Changes for the worse, taken back where nothing better follows from them, once nothing else
+  // helps: so many at most, drawn from the seed.
+  int mostDetours = 0;
+  unsigned seed = 0;
 };
 
 // What one of cost takes from the worth of a planting, beside its score.

@@ -13,9 +13,6 @@ namespace tussock {
 
 namespace {
 
-// Above so many drifts a bed is looked at in sections first.
-constexpr std::size_t kManyDrifts = 96;
-
 class Improvement {
  public:
   Improvement(const ImproveTask& task, const std::vector<Id<Drift>>& mine, Yard& planted,
@@ -55,9 +52,9 @@ class Improvement {
       if (task_.told) task_.told(done + (1.0 - done) * part);
     };
     const FillJudge judge = withNeighbours(task_.judge, scorer.layout());
-    return exchangeSpecies(
-        {task_.kinds, judge, score, tries, task_.keepAll, task_.spareGround, regroup, told}, mine_,
-        planted_, watch_);
+    return exchangeSpecies({task_.kinds, judge, score, tries, task_.keepAll, task_.spareGround,
+                            regroup, told, task_.mostDetours, task_.seed},
+                           mine_, planted_, watch_);
   }
 
   // Drifts of one species that touch read as one: no check finds it, and nobody wants it.
@@ -96,7 +93,7 @@ class Improvement {
 
   // The yard with what is better in one section, which may spend its part of the ground to spare.
   [[nodiscard]] Yard changed(const std::vector<Id<Drift>>& section, double part) const {
-    constexpr int kMostTries = 200;
+    constexpr int kMostTries = 200, kDetours = 6;
     Yard near = aroundSection(planted_, section, task_.limits.sight.hidesWithin);
     FillLimits limits = task_.limits;
     limits.shareMinPlants = 1e9;  // shares are those of the whole
@@ -105,9 +102,17 @@ class Improvement {
       return scorer.score(yard).total;
     };
     const FillJudge judge = withNeighbours(task_.judgeOfSection, scorer.layout());
-    exchangeSpecies(
-        {task_.kinds, judge, score, kMostTries, false, part * task_.spareGround, {}, {}}, section,
-        near, watch_);
+    exchangeSpecies({task_.kinds,
+                     judge,
+                     score,
+                     kMostTries,
+                     false,
+                     part * task_.spareGround,
+                     {},
+                     {},
+                     kDetours,
+                     task_.seed},
+                    section, near, watch_);
     Yard next = planted_;
     for (const Id<Drift> id : section)
       if (const Drift* drift = near.drifts.find(id); *drift != *next.drifts.find(id))

@@ -13,6 +13,9 @@
 
 namespace tussock {
 
+// Above so many drifts a bed is looked at in sections first.
+inline constexpr std::size_t kManyDrifts = 96;
+
 struct ImproveTask {
   const Catalogue& catalogue;
   const SunMap* sun;
@@ -25,6 +28,7 @@ struct ImproveTask {
   bool keepAll = false;                // as in ExchangeTask
   double spareGround = 0.0;            // square metres that may fall bare
   unsigned seed = 0;
+  int mostDetours = 0;                    // as in ExchangeTask
   std::function<void(double)> told = {};  // called with the share of the work that is done
 };
 
