@@ -180,7 +180,10 @@ void SelectTool::followEdit(const ChangeSet& edit) {
       active_.reset();
     if (subject != refTo(part_.drift)) continue;
     const auto* drift = change.after ? std::get_if<Drift>(&*change.after) : nullptr;
-    made&& drift ? part_.keepOnlyOf(*drift) : part_.plants.clear();
+    if (made && drift != nullptr)
+      part_.keepOnlyOf(*drift);
+    else
+      part_.plants.clear();
   }
 }
 
