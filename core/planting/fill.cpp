@@ -131,45 +131,11 @@ class Filling {
                       cellSizeFor(bed_, meanSpacing(list_.main)));
     ground.lookAt(sun(), request_.limits.sight);
     ground.setToTake(groundLeft(flat_, flatBed(flat_), meanSpacing(list_.main)));
-    constexpr double kPlantedAt = 0.7;  // of a try; the rest is exchanging species
     const FillTries tries = triesFor(ground.area() / std::pow(meanSpacing(list_.main), 2.0));
-    double most = -1e9;
     LayerTask task = taskFor(flat_, Layer::Main, list_.main);
-    std::string again;     // in the best, see LayerPlanting
-    double found = 0.0;    // in it
-    bool lacking = false;  // something is found, or it takes too little
-    int last = 0;          // that was better than those before
-    const auto goesOn = [&](int i) {
-      return i < tries.planned || (lacking && i < tries.most && i <= last + FillTries::kPatience);
-    };
-    for (int i = 0; goesOn(i); ++i) {
-      Chance chance(seedFor(request_.seed, i));
-      if (progress_)
-        task.told = [&, i](double part, std::vector<KeptDrift> grown) {
-          if (!best_.empty()) grown.clear();
-          tell(kMainShare * tries.share(i + kPlantedAt * part), {}, onPlan(std::move(grown)));
-        };
-      LayerPlanting grown = oneTry(task, ground, chance);
-      std::vector<KeptDrift> next = onPlan(std::move(grown.drifts));
-      const auto tellImproving = [&, i](double part) {
-        tell(kMainShare * tries.share(i + kPlantedAt + (1.0 - kPlantedAt) * part), {});
-      };
-      // What follows takes long in a large bed.
-      if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
+    for (int i = 0; goesOn(tries, i); ++i) {
+      tryMain(task, ground, tries, i);
       if (watch_.cancelled()) return {};
-      const PlantingWorth improvement = improved(next, grown.again, ground.toTake(), tellImproving);
-      const double taken = before_.empty() ? groundTakenBy(next) / std::max(1e-6, ground.toTake())
-                                           : shareRefilled(next);
-      const double covered =
-          before_.empty() && !watch_.halt() ? coveredBy(next, ground, flat_, bed_.id) : 1.0;
-      PlantingLacks lacks = lacksOf(next, wanted(), {taken, covered}, watch_);
-      const double worth = improvement.worth - lacks.cost - (task.rhythm ? 0.0 : lackOfRhythm());
-      if (worth > most) {
-        most = worth, last = i, best_ = std::move(next), again = grown.again;
-        result_.untried = improvement.untried, result_.takers = improvement.takers;
-        found = improvement.found, lacking = found > 0.0 || lacks.any;
-        missing_ = std::move(lacks.missing);
-      }
       tell(kMainShare * tries.share(i + 1), best_);
       if (watch_.overdue()) break;
       // Planned for a little less, what is planned finds room more surely.
@@ -177,9 +143,45 @@ class Filling {
       task.blunt = i + 1 >= tries.planned;
       task.rhythm = i + 1 < tries.planned || i % 3 != 0;  // it may be what stands in the way
     }
-    if (found > 0.0 && best_.size() <= kManyDrifts)
-      result_.takers.merge(improved(best_, again, ground.toTake(), {}, kMostDetours).takers);
+    if (found_ > 0.0 && best_.size() <= kManyDrifts)
+      result_.takers.merge(improved(best_, again_, ground.toTake(), {}, kMostDetours).takers);
     return best_;
+  }
+  [[nodiscard]] bool goesOn(const FillTries& tries, int i) const {
+    return i < tries.planned ||
+           (lacking_ && i < tries.most && i <= lastBetter_ + FillTries::kPatience);
+  }
+  // One of the tries, kept if it is better than those before.
+  void tryMain(LayerTask& task, const FillGround& ground, const FillTries& tries, int i) {
+    constexpr double kPlantedAt = 0.7;  // of a try; the rest is exchanging species
+    Chance chance(seedFor(request_.seed, i));
+    if (progress_)
+      task.told = [&](double part, std::vector<KeptDrift> grown) {
+        if (!best_.empty()) grown.clear();
+        tell(kMainShare * tries.share(i + kPlantedAt * part), {}, onPlan(std::move(grown)));
+      };
+    LayerPlanting grown = oneTry(task, ground, chance);
+    std::vector<KeptDrift> next = onPlan(std::move(grown.drifts));
+    // What follows takes long in a large bed.
+    if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
+    if (watch_.cancelled()) return;
+    const PlantingWorth improvement =
+        improved(next, grown.again, ground.toTake(), [&](double part) {
+          tell(kMainShare * tries.share(i + kPlantedAt + (1.0 - kPlantedAt) * part), {});
+        });
+    PlantingLacks lacks = lacksOf(next, wanted(), sharesOf(next, ground), watch_);
+    const double worth = improvement.worth - lacks.cost - (task.rhythm ? 0.0 : lackOfRhythm());
+    if (worth <= most_) return;
+    most_ = worth, lastBetter_ = i, best_ = std::move(next), again_ = std::move(grown.again);
+    result_.untried = improvement.untried, result_.takers = improvement.takers;
+    found_ = improvement.found, lacking_ = found_ > 0.0 || lacks.any;
+    missing_ = std::move(lacks.missing);
+  }
+  [[nodiscard]] GroundShares sharesOf(const std::vector<KeptDrift>& drifts,
+                                      const FillGround& ground) const {
+    if (!before_.empty()) return {shareRefilled(drifts), 1.0};
+    const double taken = groundTakenBy(drifts) / std::max(1e-6, ground.toTake());
+    return {taken, watch_.halt() ? 1.0 : coveredBy(drifts, ground, flat_, bed_.id)};
   }
   // In the layer of the task.
   [[nodiscard]] LayerPlanting oneTry(const LayerTask& task, const FillGround& ground,
@@ -366,6 +368,11 @@ class Filling {
   std::vector<Drift> before_;  // what is to be planted anew where it stood, laid flat
   FillList list_;
   std::vector<KeptDrift> best_;
+  std::string again_;                    // in the best, see LayerPlanting
+  double most_ = -1e9;                   // what the best is worth
+  int lastBetter_ = 0;                   // the try that it came from
+  double found_ = 0.0;                   // in the best
+  bool lacking_ = false;                 // something is found, or it takes too little
   std::vector<const Species*> missing_;  // of the list, from the best
   FillResult result_;
   mutable double share_ = 0.0;  // told so far
