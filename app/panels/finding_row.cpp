@@ -181,7 +181,9 @@ void FindingRow::settle() {
     const MendedDrift mended = mendDrift(document_.yard(), document_.facts(), *drift);
     if (mended.edit.empty()) continue;
     const QString left = mendedNote(mended);
-    if (document_.commit(mended.edit) && !left.isEmpty()) emit told(left);
+    if (!document_.commit(mended.edit)) return;
+    if (!left.isEmpty()) emit told(left);
+    emit settled();
     return;
   }
   why_->setText(tr("There is no free place near. Move the drift or take plants out."));

@@ -25,8 +25,9 @@ class FindingRow : public QWidget {
 
  signals:
   void chosen(const tussock::Finding& finding);
-  void asking(QWidget* part);  // for words: the part should be seen
+  void asking(QWidget* part);       // for words: the part should be seen
   void told(const QString& words);  // what settling left
+  void settled();                   // the keys are meant for the plan now
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -124,6 +124,7 @@ FindingRow* FindingsList::rowFor(const Finding& finding) {
   connect(row, &FindingRow::chosen, this, &FindingsList::findingChosen);
   connect(row, &FindingRow::asking, this, &FindingsList::asking);
   connect(row, &FindingRow::told, this, &FindingsList::told);
+  connect(row, &FindingRow::settled, this, &FindingsList::settled);
   return row;
 }
 

@@ -33,6 +33,7 @@ class FindingsList : public QWidget {
   void countsChanged();
   void asking(QWidget* part);  // of a row, for words: it should be seen
   void told(const QString& words);
+  void settled();
 
  private:
   void refresh();

@@ -97,6 +97,7 @@ MarginPanel::MarginPanel(Document& document, QWidget* parent)
   });
   connect(findings_, &FindingsList::findingChosen, this, &MarginPanel::findingChosen);
   connect(findings_, &FindingsList::told, this, &MarginPanel::told);
+  connect(findings_, &FindingsList::settled, this, &MarginPanel::settled);
   connect(findings_, &FindingsList::countsChanged, this, &MarginPanel::showFindings);
   connect(selection_, &SelectionView::footChanged, this, &MarginPanel::shareHeight);
   connect(&document_, &Document::opened, this, &MarginPanel::showTotals);

@@ -51,6 +51,7 @@ class MarginPanel : public QWidget {
   void compareWanted();  // two arrangements of the bed side by side
   void findingChosen(const tussock::Finding& finding);
   void told(const QString& words);  // of what settling a finding left
+  void settled();                   // a finding, from its row
 
  protected:
   void paintEvent(QPaintEvent* event) override;

@@ -226,6 +226,7 @@ void MainWindow::wirePanels() {
   connect(bench_, &BenchPanel::speciesPutBack, inHand_, &DriftInHand::putBack);
   connect(bench_, &BenchPanel::countStepped, inHand_, &DriftInHand::stepCount);
   connect(margin_, &MarginPanel::findingChosen, this, &MainWindow::showFinding);
+  connect(margin_, &MarginPanel::settled, canvas_, [this] { canvas_->setFocus(); });
   connect(year_, &YearPanel::weekChanged, canvas_, &Canvas::setWeek);
   connect(year_, &YearPanel::weekChanged, margin_, &MarginPanel::setWeek);
   connect(&margin_->filling(), &Filling::bestChanged, canvas_, &Canvas::showGrowing);

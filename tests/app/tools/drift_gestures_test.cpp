@@ -283,6 +283,8 @@ TEST_F(DriftGestures, TheFindingOfANudgeOffersTheRepair) {
   QTest::mouseClick(settle, Qt::LeftButton);
   EXPECT_EQ(undoLabel(), QStringLiteral("Settle 1 plant"));
   document.waitForAnalysis();
+  QCoreApplication::processEvents();
+  EXPECT_EQ(window->focusWidget(), &canvas()) << "the keys are meant for the plan again";
   for (const Finding& finding : *document.findings()) EXPECT_NE(finding.check, CheckId::Spacing);
 }
 
