@@ -9,6 +9,7 @@
 #include "core/planting/corridor.h"
 #include "core/planting/front.h"
 #include "core/planting/one_piece.h"
+#include "core/planting/plant_count.h"
 #include "core/planting/relax.h"
 
 namespace tussock {
@@ -55,8 +56,32 @@ std::vector<Point> evened(const Ground& ground, const Corridor& corridor, Length
   return follows && inOnePiece(even, spacing) ? even : places;
 }
 
-std::vector<Point> growAlong(const Yard& yard, const Bed& bed, Layer layer, Length spacing,
-                             const StrokeRequest& request) {
+struct GrownAlong {
+  std::vector<Point> places;  // on the plan
+  int asked = 0;
+};
+
+// Where plants in the way end the drift before its line ends in the bed: as many as the whole would
+// have at the same density.
+int askedAlong(const Ground& ground, const Corridor& corridor, const std::vector<Point>& places,
+               Length spacing) {
+  constexpr double kShort = 2.5;  // spacings, that a drift may end short of its line
+  const int fitted = static_cast<int>(places.size());
+  double first = corridor.length(), last = 0.0, end = 0.0;
+  for (const Point p : places) {
+    first = std::min(first, corridor.along(p));
+    last = std::max(last, corridor.along(p));
+  }
+  const double s = spacing.metres();
+  for (double along = last; along <= corridor.length() && ground.holds(corridor.at(along));
+       along += s / 6.0)
+    end = along;
+  if (end - last < kShort * s) return fitted;
+  return std::max(fitted, oddNear(fitted * (end - first + s) / (last - first + s)));
+}
+
+GrownAlong growAlong(const Yard& yard, const Bed& bed, Layer layer, Length spacing,
+                     const StrokeRequest& request) {
   GrowRequest around;
   around.bed = bed.id;
   around.layer = layer;
@@ -72,8 +97,9 @@ std::vector<Point> growAlong(const Yard& yard, const Bed& bed, Layer layer, Leng
   const Corridor corridor(std::move(line), half);
   std::vector<Point> places = placesAlong(ground, corridor, spacing);
   places = evened(ground, corridor, spacing, std::move(places));
+  const int asked = places.empty() ? 0 : askedAlong(ground, corridor, places, spacing);
   for (Point& p : places) p = ground.slope().onPlan(p);
-  return places;
+  return {std::move(places), asked};
 }
 
 }  // namespace
@@ -86,7 +112,7 @@ DriftEdit plantAlong(const Yard& yard, const Species& species, const StrokeReque
   drift.layer = species.usualLayer();
   drift.spacing = species.spacing;
   if (drift.spacing < Length::centimetres(1)) return {};
-  const auto places = growAlong(yard, *bed, drift.layer, drift.spacing, request);
+  const auto [places, asked] = growAlong(yard, *bed, drift.layer, drift.spacing, request);
   if (places.empty()) return {};
   drift.id = ids.take<Drift>();
   drift.bed = bed->id;
@@ -102,7 +128,7 @@ DriftEdit plantAlong(const Yard& yard, const Species& species, const StrokeReque
   takeCode(draft, species.botanicalName, ids);
   draft.put(std::move(drift));
   return {draft.finish(fmt::format("Plant {} {} along a line", fitted, species.commonName)), id,
-          fitted, fitted};
+          asked, fitted};
 }
 
 }  // namespace tussock

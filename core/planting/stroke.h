@@ -13,7 +13,8 @@ struct StrokeRequest {
 
 // Plants the species along the line, in the bed under its first point that is in one: an odd
 // number, in one piece, every plant by the rules; as far as the line's free ground hangs together.
-// The same line gives the same drift.
+// Where plants that stand in the way end it early, `asked` is about what all of the line would
+// take. The same line gives the same drift.
 [[nodiscard]] DriftEdit plantAlong(const Yard& yard, const Species& species,
                                    const StrokeRequest& request, IdSource& ids,
                                    StockSize size = StockSize::Plug);

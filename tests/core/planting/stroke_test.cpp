@@ -61,6 +61,26 @@ TEST(PlantAlong, ANarrowLineIsOnePlantWide) {
   EXPECT_NEAR(edit.fitted, corridor.length() / 0.3, 0.2 * corridor.length() / 0.3);
 }
 
+// A drift lies across the line half way: what is planted ends before it, and the whole is asked.
+TEST(PlantAlong, TellsWhatTheWholeLineWouldTakeWhereItIsCutShort) {
+  test::YardBuilder builder;
+  builder.bed("Lawn", "POLYGON ((0 0, 12 0, 12 6, 0 6, 0 0))");
+  const Polyline line{{1.0, 3.0}, {11.0, 3.0}}, overEdge{{1.0, 3.0}, {14.0, 3.0}};
+  IdSource ids(100);
+  const auto along = [&](const Polyline& way) {
+    return plantAlong(builder.build(), sedge(0.3), {way, Length::metres(0.9)}, ids);
+  };
+  const DriftEdit free = along(line);
+  EXPECT_EQ(free.asked, free.fitted);
+  EXPECT_EQ(along(overEdge).asked, along(overEdge).fitted) << "the line leaves the bed";
+  std::vector<Point> across;
+  for (int i = 0; i < 19; ++i) across.push_back({6.0, 0.2 + 0.3 * i});
+  builder.drift("Carex pensylvanica", across).spaced(0.3);
+  const DriftEdit cut = along(line);
+  EXPECT_LT(cut.fitted, free.fitted * 2 / 3);
+  EXPECT_NEAR(cut.asked, free.fitted, 0.15 * free.fitted);
+}
+
 TEST(PlantAlong, OutsideEveryBedItIsNoEdit) {
   test::YardBuilder builder;
   builder.bed("Lawn", "POLYGON ((0 0, 12 0, 12 6, 0 6, 0 0))");
