@@ -170,6 +170,21 @@ void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& req
                          result.plants.size(), names.size(), firstOf(names, kNamed)));
 }
 
+// What is listed for the bed and was not planted by the time somebody stopped the work.
+void tellNotYet(FillResult& result, const FillProgress& progress, const Catalogue& catalogue) {
+  std::set<std::string_view> planted;
+  for (const KeptDrift& drift : progress.best) planted.insert(drift.species);
+  std::vector<std::string> names;
+  for (const ListedSpecies& listed : result.plants)
+    if (result.suiting.contains(listed.species) && !planted.contains(listed.species))
+      addName(names, catalogue.find(listed.species), catalogue);
+  if (!names.empty())
+    result.notes.push_back(
+        fmt::format("Not planted by then: {}. Fill the gaps to add what finds "
+                    "room.",
+                    firstOf(names, kNamed)));
+}
+
 void makeSentences(std::vector<std::string>& notes) {
   for (std::string& note : notes) note = sentence(std::move(note));
 }
@@ -256,6 +271,7 @@ std::optional<FillResult> plantedSoFar(const Yard& yard, const Catalogue& catalo
   result.edit =
       plantKept(yard, bed->id, progress.best, instead, labelOf(request, *bed, catalogue), ids);
   result.unchanged = result.edit.empty();
+  if (request.what != FillWhat::OneSpecies) tellNotYet(result, progress, catalogue);
   tellProposed(result, yard, request, catalogue);
   makeSentences(result.notes);
   return result;

@@ -63,6 +63,24 @@ TEST(PlantedSoFar, IsCalledAndToldAsTheWholeWouldBe) {
               testing::Contains(testing::HasSubstr("were proposed from the plant facts")));
 }
 
+// Ground covers and bulbs come after the main layer.
+TEST(PlantedSoFar, NamesWhatOfTheListIsNotPlantedYet) {
+  test::YardBuilder builder;
+  builder.bed("Meadow", "POLYGON ((0 0, 6 0, 6 4, 0 4, 0 0))").viewing("S");
+  FillRequest request;
+  request.bed = builder.lastBed();
+  request.plants = {{"Zizia aurea", 0.0}, {"Echinacea purpurea", 0.0}, {"Carex pensylvanica", 0.1}};
+  const std::vector<FillResult> shown = shownOf(builder.build(), request);
+  ASSERT_GE(shown.size(), 2u);
+  const auto names = [](const FillResult& result) {
+    return testing::Value(result.notes,
+                          testing::Contains(testing::HasSubstr(
+                              "Not planted by then: Pennsylvania sedge. Fill the gaps")));
+  };
+  EXPECT_TRUE(names(shown.front()));
+  EXPECT_FALSE(names(shown.back()));
+}
+
 TEST(PlantedSoFar, IsNothingWhileDriftsOnlyGrow) {
   const test::RandomBed random = test::randomBed(0);
   FillRequest request;
