@@ -25,7 +25,9 @@ double lowAmong(const std::vector<FillKind>& kinds) {
 }
 
 bool allComeAgain(const DriftsRequest& request) {
-  constexpr double kEach = 1.7;  // drifts
+  constexpr double kEach = 1.7;    // drifts
+  constexpr std::size_t kFew = 8;  // kinds, of which fewer come again as it is
+  if (request.kinds.size() < kFew) return true;
   const double drifts = request.quota.total / usualDriftSize(request.quota.total, request.wildness);
   return drifts > kEach * static_cast<double>(request.kinds.size());
 }

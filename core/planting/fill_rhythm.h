@@ -19,7 +19,8 @@ inline constexpr double kLeastWildRhythm = 0.3;
 
 // The kind that comes again: of the lower third of the kinds, of those that disease spares and that
 // have plants enough for three groups of three, the one whose plants are broadest. None in wilder
-// beds, nor in those so large that nearly all species come again: there what they are apart counts.
+// beds, nor of few kinds or in beds so large that nearly all come again: there what they are apart
+// counts.
 [[nodiscard]] std::optional<std::size_t> rhythmKind(const DriftsRequest& request);
 // An odd number of groups of one size, some `usual` groups or more, for so many plants.
 [[nodiscard]] std::vector<PlannedDrift> groupsInRhythm(std::size_t kind, double plants, int usual);
