@@ -41,7 +41,7 @@ class Exchange {
 
   bool takeAllTurns() {
     bool done = true;
-    for (const Offer offer : {offerOthers, offerFewer, offerPartners, offerRegrown, offerGrounds})
+    for (const Offer offer : {offerOthers, offerFewer, offerPartners, offerRegrown})
       done = done && takeTurns(offer);
     return done;
   }

@@ -13,8 +13,7 @@ namespace tussock {
 
 namespace {
 
-constexpr double kMostApart = 2.0;       // of two spacings, as a ratio
-constexpr double kLeastOfGround = 0.85;  // of what the drift took
+constexpr double kMostApart = 1.6;  // of two spacings, as a ratio
 
 // The odd number that takes the drift's ground, or a little less.
 int countAt(const Drift& drift, double spacing) {
@@ -33,7 +32,7 @@ std::optional<Drift> regrownAs(const Yard& yard, const Drift& drift, const FillK
   next.spacing = Length::metres(kind.spacing);
   const int count = countAt(drift, kind.spacing);
   const auto places = placesOnOwnGround(yard, requestFor(next, count), positionsOf(drift));
-  if (static_cast<double>(places.size()) < kLeastOfGround * count) return std::nullopt;
+  if (static_cast<int>(places.size()) < count) return std::nullopt;
   IdSource ids(largestId(yard) + 1);
   next.plants = withIds(drift.plants, places, ids);
   return next;

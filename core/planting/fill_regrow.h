@@ -9,8 +9,8 @@
 
 namespace tussock {
 
-// Takes about as much ground as before, 85 % of it at least: none where the kind's plants do not
-// find room for that, or would stand more than twice as close or wide.
+// Takes about as much ground as before: none where the kind's plants do not find room for that, or
+// would stand much closer or wider.
 [[nodiscard]] std::optional<Drift> regrownAs(const Yard& yard, const Drift& drift,
                                              const FillKind& kind);
 

@@ -95,18 +95,14 @@ bool offerPartners(const TradeRequest& request, const Drift& drift, const TakeTr
 }
 
 bool offerRegrown(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
-  if (drift.layer != Layer::Main || !isSpare(request, drift)) return false;
+  if (drift.layer != Layer::Main) return false;
+  const bool spare = isSpare(request, drift);
   for (const FillKind& kind : request.kinds) {
-    if (!mayRegrow(drift, kind)) continue;
+    if (!spare || !mayRegrow(drift, kind)) continue;
     if (!request.mayPlant()) return false;
     const auto next = regrownAs(request.yard, drift, kind);
     if (next && take({*next})) return true;
   }
-  return false;
-}
-
-bool offerGrounds(const TradeRequest& request, const Drift& drift, const TakeTrade& take) {
-  if (drift.layer != Layer::Main) return false;
   for (const Id<Drift> id : request.mine) {
     const Drift* other = request.yard.drifts.find(id);
     if (other == nullptr || other->layer != drift.layer) continue;

@@ -24,12 +24,10 @@ using TakeTrade = std::function<bool(const std::vector<Drift>&)>;
 
 // Each offers trades until one is taken; false when none was. From what costs least to what costs
 // most: another species of the same spacing; a pair less; a trade with a drift of the same spacing;
-// species that stand closer or wider, planted anew on the same ground; a trade of grounds with a
-// drift of another spacing.
+// species that stand closer or wider, planted anew on the same ground.
 bool offerOthers(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 bool offerFewer(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 bool offerPartners(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 bool offerRegrown(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
-bool offerGrounds(const TradeRequest& request, const Drift& drift, const TakeTrade& take);
 
 }  // namespace tussock
