@@ -9,13 +9,23 @@
 
 namespace tussock {
 
+namespace {
+
+void setStyled(QWidget& widget, const char* property, const QVariant& value) {
+  if (widget.property(property) == value) return;
+  widget.setProperty(property, value);
+  widget.style()->unpolish(&widget);
+  widget.style()->polish(&widget);
+}
+
+}  // namespace
+
 InlineEdit::InlineEdit(Read read, Write write, QWidget* editor, QWidget* parent)
     : QWidget(parent),
       read_(std::move(read)),
       write_(std::move(write)),
       editor_(editor),
       wrong_(new QLabel(this)) {
-  wrong_->setProperty("look", QStringLiteral("error"));
   wrong_->setWordWrap(true);
   wrong_->hide();
   auto* column = new QVBoxLayout(this);
@@ -71,10 +81,8 @@ void InlineEdit::say(const QString& words, Said said) {
   wrong_->setVisible(!words.isEmpty());
   editor_->setAccessibleDescription(words);
   setModified(refused);
-  if (editor_->property("wrong").toBool() == refused) return;
-  editor_->setProperty("wrong", refused);
-  editor_->style()->unpolish(editor_);
-  editor_->style()->polish(editor_);
+  setStyled(*wrong_, "look", refused ? QStringLiteral("error") : QStringLiteral("note"));
+  setStyled(*editor_, "wrong", refused);
 }
 
 bool InlineEdit::finishes(const QKeyEvent&) const {

@@ -53,6 +53,11 @@ TEST_F(TypedShape, AnEvenCountIsPlantedAsAskedAndIsTold) {
   const QString said = saidUnder(QStringLiteral("drift-plants"));
   EXPECT_EQ(said, QStringLiteral("8 as asked; drifts of odd count look less set out."));
   EXPECT_FALSE(field("drift-plants")->property("wrong").toBool());
+  const auto* words = window->findChild<QLabel*>(QStringLiteral("drift-plants-wrong"));
+  ASSERT_NE(words, nullptr);
+  EXPECT_EQ(words->property("look").toString(), QStringLiteral("note")) << "it was done";
+  enter("drift-plants", QStringLiteral("0"));
+  EXPECT_EQ(words->property("look").toString(), QStringLiteral("error")) << "it was not";
   enter("drift-plants", QStringLiteral("7"));
   EXPECT_EQ(now().plants.size(), 7u);
   EXPECT_EQ(saidUnder(QStringLiteral("drift-plants")), QString());
