@@ -149,18 +149,25 @@ void tellProposed(FillResult& result, const Yard& before, const FillRequest& req
                   names.empty() ? "" : ": " + firstOf(names, kNamed)));
 }
 
+// Of the list what suits the bed and does not stand in it.
+std::vector<std::string> namesWanting(const FillResult& result, const Yard& after, Id<Bed> bed,
+                                      const Catalogue& catalogue) {
+  std::set<std::string_view> standing;
+  for (const Drift* drift : driftsIn(after, bed)) standing.insert(drift->species);
+  std::vector<std::string> names;
+  for (const ListedSpecies& listed : result.plants)
+    if (result.suiting.contains(listed.species) && !standing.contains(listed.species))
+      addName(names, catalogue.find(listed.species), catalogue);
+  return names;
+}
+
 // Where not all of the list is asked for at all costs: in gaps, and of a list of our own. What does
 // not suit the bed has been told.
 void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& request,
                    const Catalogue& catalogue) {
   const bool gaps = request.what == FillWhat::EmptyPart;
   if (request.what == FillWhat::OneSpecies || (!gaps && !result.proposed)) return;
-  std::set<std::string_view> standing;
-  for (const Drift* drift : driftsIn(after, request.bed)) standing.insert(drift->species);
-  std::vector<std::string> names;
-  for (const ListedSpecies& listed : result.plants)
-    if (result.suiting.contains(listed.species) && !standing.contains(listed.species))
-      addName(names, catalogue.find(listed.species), catalogue);
+  const auto names = namesWanting(result, after, request.bed, catalogue);
   if (names.empty()) return;
   result.notes.push_back(
       gaps ? fmt::format("{} species {} found no place in the gaps: {}.", names.size(),
@@ -170,19 +177,14 @@ void tellUnplanted(FillResult& result, const Yard& after, const FillRequest& req
                          result.plants.size(), names.size(), firstOf(names, kNamed)));
 }
 
-// What is listed for the bed and was not planted by the time somebody stopped the work.
-void tellNotYet(FillResult& result, const FillProgress& progress, const Catalogue& catalogue) {
-  std::set<std::string_view> planted;
-  for (const KeptDrift& drift : progress.best) planted.insert(drift.species);
-  std::vector<std::string> names;
-  for (const ListedSpecies& listed : result.plants)
-    if (result.suiting.contains(listed.species) && !planted.contains(listed.species))
-      addName(names, catalogue.find(listed.species), catalogue);
+// By the time somebody stopped the work.
+void tellNotYet(FillResult& result, const Yard& after, const FillRequest& request,
+                const Catalogue& catalogue) {
+  if (request.what == FillWhat::OneSpecies) return;
+  const auto names = namesWanting(result, after, request.bed, catalogue);
   if (!names.empty())
-    result.notes.push_back(
-        fmt::format("Not planted by then: {}. Fill the gaps to add what finds "
-                    "room.",
-                    firstOf(names, kNamed)));
+    result.notes.push_back(fmt::format(
+        "Not planted by then: {}. Fill the gaps to add what finds room.", firstOf(names, kNamed)));
 }
 
 void makeSentences(std::vector<std::string>& notes) {
@@ -271,7 +273,7 @@ std::optional<FillResult> plantedSoFar(const Yard& yard, const Catalogue& catalo
   result.edit =
       plantKept(yard, bed->id, progress.best, instead, labelOf(request, *bed, catalogue), ids);
   result.unchanged = result.edit.empty();
-  if (request.what != FillWhat::OneSpecies) tellNotYet(result, progress, catalogue);
+  tellNotYet(result, apply(yard, result.edit), request, catalogue);
   tellProposed(result, yard, request, catalogue);
   makeSentences(result.notes);
   return result;
