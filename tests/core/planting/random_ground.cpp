@@ -5,6 +5,11 @@
 #include <cmath>
 #include <numbers>
 
+#include <gtest/gtest.h>
+
+#include "core/geometry/tolerance.h"
+#include "core/planting/one_piece.h"
+
 namespace tussock::test {
 
 namespace {
@@ -104,6 +109,24 @@ Yard withDrift(const Yard& yard, const GrowRequest& request, const std::vector<P
   Yard result = yard;
   result.drifts = yard.drifts.with(std::move(drift));
   return result;
+}
+
+void expectByTheRules(const Yard& yard, const Drift& drift) {
+  const std::vector<Point> places = positionsOf(drift);
+  EXPECT_EQ(places.size() % 2, 1U);
+  EXPECT_TRUE(inOnePiece(places, drift.spacing));
+  const Bed& bed = *yard.beds.find(drift.bed);
+  const Length setback = std::max(bed.setback.value_or(Length()), drift.spacing / 2.0);
+  for (const Point p : places) {
+    EXPECT_TRUE(contains(bed.outline, p));
+    EXPECT_TRUE(atLeast(Length::metres(distanceToEdge(bed.outline, p)), setback));
+    for (const Drift& other : yard.drifts) {
+      if (other.layer != drift.layer) continue;
+      const Length least = kLooseSpacing * (other.spacing + drift.spacing) / 2.0;
+      for (const Plant& plant : other.plants)
+        EXPECT_TRUE(plant.at == p || atLeast(Length::metres(distance(plant.at, p)), least));
+    }
+  }
 }
 
 }  // namespace tussock::test

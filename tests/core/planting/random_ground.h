@@ -19,4 +19,8 @@ struct RandomGround {
 [[nodiscard]] Yard withDrift(const Yard& yard, const GrowRequest& request,
                              const std::vector<Point>& places, IdSource& ids);
 
+// Expects of a drift of the main rules: an odd count, one piece, inside the bed by the set-back,
+// and the least distance from each plant of its layer. Level ground.
+void expectByTheRules(const Yard& yard, const Drift& drift);
+
 }  // namespace tussock::test

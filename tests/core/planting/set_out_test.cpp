@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// What is planted anew keeps the ground that its drift has.
-// 1 a stroke  2 other forms  3 ovals  4 any ground
+// What is planted anew keeps the ground that its drift has: bands painted along a line.
 #include "core/planting/set_out.h"
 
 #include <algorithm>
@@ -11,28 +10,20 @@
 #include <gmock/gmock.h>
 
 #include "core/geometry/tolerance.h"
-#include "core/planting/divide_drift.h"
 #include "core/planting/measures.h"
 #include "core/planting/one_piece.h"
-#include "core/planting/own_form.h"
 #include "core/planting/replant_drift.h"
 #include "core/planting/reshape_drift.h"
 #include "core/planting/slope.h"
 #include "core/planting/stroke.h"
-#include "tests/core/planting/filled_bed.h"
+#include "tests/core/planting/kept_ground.h"
 #include "tests/core/planting/random_ground.h"
 #include "tests/support/yard_builder.h"
 
 namespace tussock {
 namespace {
 
-Species named(std::string name, double spacing) {
-  Species species;
-  species.botanicalName = std::move(name);
-  species.commonName = "a plant";
-  species.spacing = Length::metres(spacing);
-  return species;
-}
+using test::named, test::outside, test::shareOnGround, test::shareTaken;
 
 // An S over 8 m, 3 m from crest to trough.
 Polyline bigS() {
@@ -40,40 +31,6 @@ Polyline bigS() {
   for (int i = 0; i <= 80; ++i)
     line.push_back({1.5 + 0.1 * i, 4.0 + 1.5 * std::sin(0.785398 * 0.1 * i)});
   return line;
-}
-
-double outside(const std::vector<Polygon>& outline, Point p) {
-  double least = 1e9;
-  for (const Polygon& piece : outline)
-    least = std::min(least, contains(piece, p) ? 0.0 : distanceToEdge(piece, p));
-  return least;
-}
-
-// Of the plants those within half the old spacing of the old outline.
-double shareOnGround(const Drift& before, const Drift& after) {
-  const auto outline = outlineOf(before);
-  const auto on = std::count_if(after.plants.begin(), after.plants.end(), [&](const Plant& plant) {
-    return outside(outline, plant.at) <= before.spacing.metres() / 2.0;
-  });
-  return static_cast<double>(on) / static_cast<double>(after.plants.size());
-}
-
-// Of the old outline's ground what is within one new spacing of a plant.
-double shareTaken(const Slope& slope, const Drift& before, const Drift& after) {
-  constexpr double kStep = 0.1;
-  double all = 0.0, taken = 0.0;
-  for (const Polygon& piece : outlineOf(before)) {
-    const Box box = boundsOf(piece);
-    for (double y = box.low.y; y < box.high.y; y += kStep)
-      for (double x = box.low.x; x < box.high.x; x += kStep) {
-        if (!contains(piece, {x, y})) continue;
-        all += 1.0;
-        taken += std::any_of(after.plants.begin(), after.plants.end(), [&](const Plant& plant) {
-          return slope.distance(plant.at, {x, y}) <= after.spacing.metres();
-        });
-      }
-  }
-  return taken / all;
 }
 
 std::set<Id<Plant>> idsIn(const Drift& drift) {
@@ -240,126 +197,6 @@ INSTANTIATE_TEST_SUITE_P(Slopes, Painted, testing::Values(0.0, 0.3), [](const au
   return ground.param > 0.0 ? "Sloping" : "Level";
 });
 
-// 2 Other forms
-
-class Formed : public testing::Test {
- protected:
-  [[nodiscard]] const Drift& drift() const { return *yard_.drifts.find(id_); }
-  void expectGroundKept(const DriftEdit& edit) {
-    const Drift before = drift();
-    yard_ = apply(yard_, edit.edit);
-    EXPECT_GE(shareOnGround(before, drift()), 0.95);
-    EXPECT_GE(shareTaken(Slope(yard_.settings), before, drift()), 0.95);
-  }
-  Yard yard_;
-  Id<Drift> id_;
-  IdSource ids_{1000};
-};
-
-// Two drifts at a right angle, made one: an L.
-TEST_F(Formed, AMergedDriftKeepsItsCorner) {
-  test::YardBuilder builder;
-  builder.bed("Front", "POLYGON ((0 0, 9 0, 9 7, 0 7, 0 0))");
-  std::vector<Point> foot, leg;
-  for (int i = 0; i < 9; ++i)
-    for (int j = 0; j < 3; ++j) foot.push_back({1.0 + 0.4 * i + 0.2 * (j % 2), 1.0 + 0.35 * j});
-  for (int i = 0; i < 9; ++i)
-    for (int j = 0; j < 3; ++j) leg.push_back({1.0 + 0.35 * j, 2.2 + 0.4 * i + 0.2 * (j % 2)});
-  builder.drift("Carex", foot);
-  id_ = builder.lastDrift();
-  builder.drift("Carex", leg);
-  yard_ = builder.build();
-  const Division merged = mergeDrifts(yard_, id_, builder.lastDrift(), ids_);
-  ASSERT_EQ(merged.refusal, Refusal::None);
-  yard_ = apply(yard_, merged.edit);
-  id_ = merged.first;
-  expectGroundKept(regrowDrift(yard_, id_, ids_));
-  expectGroundKept(
-      reshapeDrift(yard_, id_, withSpacing(shapeOf(drift()), Length::metres(0.3)), ids_));
-}
-
-// Of thousands a few come to stand apart when they are spread: they are taken back to the rest.
-TEST_F(Formed, ALargeDriftInACornerStaysWholeThere) {
-  test::YardBuilder builder;
-  builder.bed("Front", "POLYGON ((0 0, 40 0, 40 6, 6 6, 6 40, 0 40, 0 0))");
-  GrowRequest request;
-  request.bed = builder.lastBed();
-  request.spacing = Length::metres(0.3);
-  request.count = 4001;
-  request.at = {3.0, 3.0};
-  const Growth corner = growDrift(builder.build(), request);
-  yard_ = test::withDrift(builder.build(), request, corner.places, ids_);
-  id_ = (--yard_.drifts.end())->id;
-  const DriftShape shape = withSpacing(shapeOf(drift()), Length::metres(0.4));
-  expectGroundKept(reshapeDrift(yard_, id_, shape, ids_));
-  EXPECT_EQ(drift().plants.size(), static_cast<std::size_t>(shape.count));
-  EXPECT_TRUE(inOnePiece(positionsOf(drift()), drift().spacing));
-}
-
-// A drift in two pieces has no ground of its own to keep: it becomes one again.
-TEST_F(Formed, ADriftInPiecesBecomesOne) {
-  test::YardBuilder builder;
-  builder.bed("Front", "POLYGON ((0 0, 9 0, 9 7, 0 7, 0 0))");
-  std::vector<Point> places = test::row(4, 0.4, {1.0, 3.0});
-  for (const Point p : test::row(3, 0.4, {6.0, 3.0})) places.push_back(p);
-  builder.drift("Carex", places);
-  id_ = builder.lastDrift();
-  yard_ = apply(builder.build(), regrowDrift(builder.build(), builder.lastDrift(), ids_).edit);
-  EXPECT_TRUE(inOnePiece(positionsOf(drift()), drift().spacing));
-  EXPECT_LT(distance(middleOf(drift()), {4.0, 3.0}), 1.0);
-}
-
-// In a full bed each drift has the ground that the others left it.
-TEST(FilledBed, ItsDriftsKeepTheirGroundAmongTheOthers) {
-  const test::Filled bed = test::filledBed("POLYGON ((0 0, 8 0, 8 4, 0 4, 0 0))");
-  double plants = 0.0, fitted = 0.0, kept = 0.0, taken = 0.0, drifts = 0.0;
-  for (const Drift& drift : bed.after.drifts) {
-    if (drift.layer != Layer::Main || drift.plants.size() < 5) continue;
-    for (const double share : {0.9, 1.0, 1.1}) {
-      DriftShape shape = withSpacing(shapeOf(drift), drift.spacing * share);
-      IdSource ids(largestId(bed.after) + 1);
-      const DriftEdit edit = share == 1.0 ? regrowDrift(bed.after, drift.id, ids)
-                                          : reshapeDrift(bed.after, drift.id, shape, ids);
-      test::Filled with = bed;
-      with.after = apply(bed.after, edit.edit);
-      EXPECT_EQ(with.broken(), 0) << drift.species << " " << share;
-      const Drift& now = *with.after.drifts.find(drift.id);
-      EXPECT_TRUE(share != 1.0 || edit.fitted == edit.asked) << drift.species;
-      plants += edit.asked, fitted += edit.fitted, drifts += 1.0;
-      kept += shareOnGround(drift, now);
-      taken += shareTaken(Slope(bed.after.settings), drift, now);
-    }
-  }
-  ASSERT_GT(drifts, 0.0);
-  EXPECT_GE(fitted, 0.9 * plants);
-  EXPECT_GE(kept, 0.95 * drifts);
-  EXPECT_GE(taken, 0.95 * drifts);
-}
-
-// 3 Ovals
-
-// Grown as a figure and not touched: set out anew it comes to what growing it there gives.
-TEST(SetOutAnew, AnOvalIsGrownAsOvalsAre) {
-  test::YardBuilder builder;
-  builder.bed("Front", "POLYGON ((0 0, 12 0, 12 7, 0 7, 0 0))").viewing("S");
-  for (const int count : {5, 9, 13, 25, 51}) {
-    GrowRequest request;
-    request.bed = builder.lastBed();
-    request.spacing = Length::metres(0.4);
-    request.count = count;
-    request.at = {6.0, 3.5};
-    const Growth grown = growDrift(builder.build(), request);
-    IdSource ids(1000);
-    const Yard yard = test::withDrift(builder.build(), request, grown.places, ids);
-    Drift drift = *(--yard.drifts.end());
-    request.at = middleOf(drift);
-    request.inPlaceOf = drift.id;
-    EXPECT_EQ(setOut(yard, drift, request).places, growDrift(yard, request).places) << count;
-  }
-}
-
-// 4 Any ground
-
 class AnyForm : public testing::TestWithParam<unsigned> {};
 
 TEST_P(AnyForm, KeepsTheRules) {
@@ -380,22 +217,7 @@ TEST_P(AnyForm, KeepsTheRules) {
         reshapeDrift(yard, painted.drift, withSpacing(before, Length::metres(spacing)), ids);
     if (edit.edit.empty()) continue;
     const Yard after = apply(yard, edit.edit);
-    const Drift& drift = *after.drifts.find(painted.drift);
-    EXPECT_EQ(drift.plants.size() % 2, 1U);
-    EXPECT_TRUE(inOnePiece(positionsOf(drift), drift.spacing));
-    const Bed& bed = *after.beds.find(drift.bed);
-    for (const Point p : positionsOf(drift)) {
-      const Length setback = std::max(bed.setback.value_or(Length()), drift.spacing / 2.0);
-      EXPECT_TRUE(contains(bed.outline, p));
-      EXPECT_TRUE(atLeast(Length::metres(distanceToEdge(bed.outline, p)), setback));
-      for (const Drift& other : after.drifts) {
-        if (other.layer != drift.layer) continue;
-        for (const Plant& plant : other.plants)
-          EXPECT_TRUE(plant.at == p ||
-                      atLeast(Length::metres(distance(plant.at, p)),
-                              kLooseSpacing * (other.spacing + drift.spacing) / 2.0));
-      }
-    }
+    test::expectByTheRules(after, *after.drifts.find(painted.drift));
   }
 }
 INSTANTIATE_TEST_SUITE_P(Seeds, AnyForm, testing::Range(0U, 40U));

@@ -103,21 +103,7 @@ TEST_P(AnyStroke, KeepsTheRules) {
   const DriftEdit edit = plantAlong(yard, species, {line, Length::metres(0.9)}, ids);
   if (edit.edit.empty()) GTEST_SKIP() << "nothing free along this line";
   yard = apply(yard, edit.edit);
-  const Drift& drift = *yard.drifts.find(edit.drift);
-  const auto places = positionsOf(drift);
-  EXPECT_EQ(places.size() % 2, 1U);
-  EXPECT_TRUE(inOnePiece(places, drift.spacing));
-  for (const Point p : places) {
-    EXPECT_GE(distanceToEdge(yard.beds.find(drift.bed)->outline, p),
-              drift.spacing.metres() / 2.0 - 1e-6);
-    for (const Drift& other : yard.drifts) {
-      if (other.layer != drift.layer) continue;
-      for (const Plant& plant : other.plants)
-        EXPECT_TRUE(plant.at == p ||
-                    atLeast(Length::metres(distance(plant.at, p)),
-                            kLooseSpacing * (other.spacing + drift.spacing) / 2.0));
-    }
-  }
+  test::expectByTheRules(yard, *yard.drifts.find(edit.drift));
 }
 INSTANTIATE_TEST_SUITE_P(Seeds, AnyStroke, testing::Range(0U, 60U));
 
