@@ -164,7 +164,8 @@ class Filling {
     std::vector<KeptDrift> next = onPlan(std::move(grown.drifts));
     // What follows takes long in a large bed.
     if (best_.empty()) tell(kMainShare * tries.share(i + kPlantedAt), next);
-    if (watch_.cancelled()) return;
+    // What is cut short is not judged, and so no match for what was.
+    if (watch_.cancelled() || (watch_.halt() && !best_.empty())) return;
     const PlantingWorth improvement =
         improved(next, grown.again, ground.toTake(), [&](double part) {
           tell(kMainShare * tries.share(i + kPlantedAt + (1.0 - kPlantedAt) * part), {});
